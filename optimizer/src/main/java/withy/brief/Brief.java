@@ -155,7 +155,11 @@ public record Brief(
      * @param strengthKg breaking strength, kg
      * @param gauge gauge number, or null where it was not told as one
      */
-    public record MainLine(LineKind kind, double diameterMm, double strengthKg, @Nullable Double gauge) {}
+    public record MainLine(
+            LineKind kind,
+            double diameterMm,
+            double strengthKg,
+            @Nullable Double gauge) {}
 
     /** Knot that joins main line and leader; trade table of knot bulk. SLIM ones count 1.5, the others 2.0 (handbook, rule 6). */
     public enum Knot {
