@@ -1,0 +1,133 @@
+# Shared by withy and verify; sourced, never run. Everything it says goes to standard error.
+
+JDK_PACKAGE=openjdk-17-jdk-headless
+
+withy_stop() { # exit code, lines...
+    local code=$1
+    shift
+    printf '%s\n' "$@" >&2
+    exit "$code"
+}
+
+withy_can_install() { [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; }
+
+withy_install() { # packages...
+    printf 'Installing %s ...\n' "$*" >&2
+    export DEBIAN_FRONTEND=noninteractive
+    if [ -z "${WITHY_APT_UPDATED:-}" ]; then
+        apt-get update -qq >&2 </dev/null || true
+        WITHY_APT_UPDATED=1
+    fi
+    apt-get install -y -qq --no-install-recommends "$@" >&2 </dev/null
+}
+
+# The release number of the Java whose program is named: 17, 21, ... or nothing.
+withy_java_release() {
+    local java=$1 home version=
+    [ -x "$java" ] || return 1
+    home=$(dirname "$(dirname "$(readlink -f "$java")")")
+    if [ -r "$home/release" ]; then
+        # Reading the file saves the 40 ms of asking the program.
+        version=$(sed -n 's/^JAVA_VERSION="\([^"]*\)".*/\1/p' "$home/release")
+    fi
+    [ -n "$version" ] || version=$("$java" -version 2>&1 | sed -n 's/.*version "\([^"]*\)".*/\1/p;T;q')
+    version=${version#1.}
+    version=${version%%[!0-9]*}
+    [ -n "$version" ] && printf '%s\n' "$version"
+}
+
+# Sets JAVA_HOME to the first home with Java 17 or newer that has the named program (java or javac).
+withy_look_for_java() {
+    local program=$1 home release on_path
+    on_path=$(command -v "$program" 2>/dev/null) || on_path=
+    [ -z "$on_path" ] || on_path=$(dirname "$(dirname "$(readlink -f "$on_path")")")
+    for home in "${JAVA_HOME:-}" "$on_path" /usr/lib/jvm/* /Library/Java/JavaVirtualMachines/*/Contents/Home; do
+        [ -n "$home" ] && [ -x "$home/bin/$program" ] || continue
+        release=$(withy_java_release "$home/bin/java") || continue
+        if [ "$release" -ge 17 ]; then
+            export JAVA_HOME=$home
+            return 0
+        fi
+    done
+    return 1
+}
+
+withy_need_java() { # java | javac
+    withy_look_for_java "$1" && return 0
+    if withy_can_install; then
+        withy_install "$JDK_PACKAGE" || withy_install default-jdk-headless || true
+        withy_look_for_java "$1" && return 0
+    fi
+    withy_stop 1 'Withy needs a Java 17 (or newer) development kit and found none.' \
+        "Maybe type:  sudo apt-get install -y $JDK_PACKAGE"
+}
+
+# Sets the array MVN to the Maven to run: 3.8 or newer, else the project's own wrapper.
+withy_need_maven() {
+    local root=$1
+    if withy_maven_is_new_enough; then
+        MVN=(mvn)
+        return 0
+    fi
+    if ! command -v mvn >/dev/null 2>&1 && withy_can_install; then
+        withy_install maven || true
+        if withy_maven_is_new_enough; then
+            MVN=(mvn)
+            return 0
+        fi
+    fi
+    if command -v curl >/dev/null 2>&1 || command -v wget >/dev/null 2>&1; then
+        MVN=(sh "$root/mvnw")
+        return 0
+    fi
+    withy_stop 1 'Withy needs Maven 3.8 or newer to build itself and found neither it nor curl to bring it.' \
+        'Maybe type:  sudo apt-get install -y maven'
+}
+
+withy_maven_is_new_enough() {
+    local version major minor
+    command -v mvn >/dev/null 2>&1 || return 1
+    version=$(mvn -v 2>/dev/null </dev/null | sed -n 's/.*Apache Maven \([0-9][0-9.]*\).*/\1/p')
+    major=${version%%.*}
+    minor=${version#*.}
+    minor=${minor%%.*}
+    [ -n "$major" ] && { [ "$major" -gt 3 ] || { [ "$major" -eq 3 ] && [ "${minor:-0}" -ge 8 ]; }; }
+}
+
+# Holds the lock on the project's build until this process (or the one it turns into) ends.
+withy_lock() {
+    local file=$1/optimizer/.build.lock owner nameless=0
+    if command -v flock >/dev/null 2>&1; then
+        { exec 9>"$file"; } 2>/dev/null || return 1
+        flock 9
+        return 0
+    fi
+    # Without flock: making a folder is the one step only one process can win.
+    while ! mkdir "$file.d" 2>/dev/null; do
+        [ -w "$1/optimizer" ] || return 1
+        owner=$(cat "$file.d/pid" 2>/dev/null) || owner=
+        [ -n "$owner" ] || nameless=$((nameless + 1))
+        # Its owner is gone, or was stopped before it could write its number (5 s).
+        if { [ -n "$owner" ] && ! kill -0 "$owner" 2>/dev/null; } || [ "$nameless" -gt 25 ]; then
+            rm -rf "$file.d"
+            nameless=0
+            continue
+        fi
+        sleep 0.2
+    done
+    echo "$BASHPID" >"$file.d/pid"
+    WITHY_LOCK_FOLDER=$file.d
+    trap 'rm -rf "$WITHY_LOCK_FOLDER"' EXIT
+    trap 'exit 130' INT
+    trap 'exit 143' TERM
+}
+
+withy_unlock() {
+    if [ -n "${WITHY_LOCK_FOLDER:-}" ]; then
+        rm -rf "$WITHY_LOCK_FOLDER"
+        WITHY_LOCK_FOLDER=
+        trap - EXIT INT TERM
+    else
+        exec 9>&-
+    fi
+}
