@@ -1,0 +1,4 @@
+package withyfixture.search.planning;
+
+/** Stands for a mutable class of the engine. */
+public final class PlannedSeat {}
