@@ -117,16 +117,12 @@ withy_lock() {
     done
     echo "$BASHPID" >"$file.d/pid"
     WITHY_LOCK_FOLDER=$file.d
-    trap 'rm -rf "$WITHY_LOCK_FOLDER"' EXIT
-    trap 'exit 130' INT
-    trap 'exit 143' TERM
 }
 
 withy_unlock() {
     if [ -n "${WITHY_LOCK_FOLDER:-}" ]; then
         rm -rf "$WITHY_LOCK_FOLDER"
         WITHY_LOCK_FOLDER=
-        trap - EXIT INT TERM
     else
         exec 9>&-
     fi
