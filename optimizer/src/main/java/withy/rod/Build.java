@@ -1,0 +1,73 @@
+package withy.rod;
+
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A rod as ids: the layout and the part at each station that is filled. Immutable. The blank is in the layout, not among the choices.
+ *
+ * @param layout master choice
+ * @param choices part by station, in station order
+ */
+public record Build(Layout layout, SortedMap<Station, Choice> choices) {
+
+    public Build {
+        choices = Collections.unmodifiableSortedMap(new TreeMap<>(choices));
+    }
+
+    /**
+     * One station's choice.
+     *
+     * @param partId catalogue id
+     * @param cutMm length a grip is cut to, mm; 0 = its length follows from its place (full grip) or it is not cut
+     */
+    public record Choice(String partId, double cutMm) {
+        /** A part that is used as it is. */
+        public static Choice of(String partId) {
+            return new Choice(partId, 0);
+        }
+    }
+
+    /** Id of the part at a station (the blank included), or null where it is empty. */
+    public @Nullable String partAt(Station station) {
+        if (station.equals(Station.BLANK)) {
+            return layout.blankId();
+        }
+        Choice choice = choices.get(station);
+        return choice == null ? null : choice.partId();
+    }
+
+    /** The same build with one station filled otherwise. */
+    public Build with(Station station, Choice choice) {
+        SortedMap<Station, Choice> copy = new TreeMap<>(choices);
+        copy.put(station, choice);
+        return new Build(layout, copy);
+    }
+
+    /** The same build with one station empty. */
+    public Build without(Station station) {
+        SortedMap<Station, Choice> copy = new TreeMap<>(choices);
+        copy.remove(station);
+        return new Build(layout, copy);
+    }
+
+    /** One line that tells the whole content; equal for equal builds, whatever order they were made in. */
+    public String signature() {
+        StringBuilder text = new StringBuilder();
+        text.append(layout.blankId())
+                .append('@')
+                .append(layout.reelFootMm())
+                .append('/')
+                .append(layout.form())
+                .append('/')
+                .append(layout.guideCount());
+        choices.forEach((station, choice) -> text.append(' ')
+                .append(station.key())
+                .append('=')
+                .append(choice.partId())
+                .append(choice.cutMm() > 0 ? ":" + Math.round(choice.cutMm() * 100) : ""));
+        return text.toString();
+    }
+}

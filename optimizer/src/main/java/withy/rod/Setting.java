@@ -1,0 +1,103 @@
+package withy.rod;
+
+import withy.brief.Brief;
+import withy.catalog.Blank;
+import withy.catalog.Catalog;
+import withy.catalog.RodType;
+import withy.mechanics.TaperProfile;
+
+/**
+ * A layout with everything that follows from it and the brief alone: diameters, hand point, guide positions.
+ *
+ * <pre>
+ *   x = 0            foot        guide-1        guide-n     L
+ *   butt |====grips==|seat|=======o=====o===o==o==o=o=o=o  tip
+ * </pre>
+ */
+public final class Setting {
+    /** Hand point behind the foot centre of a casting rod, mm; common practice. */
+    private static final double CASTING_HAND_MM = 25;
+
+    private final Catalog catalog;
+    private final Brief brief;
+    private final BlankShape shape;
+    private final Layout layout;
+    private final double handMm;
+    private final double[] guideMm;
+    private final boolean spaced;
+
+    private Setting(Catalog catalog, Brief brief, BlankShape shape, Layout layout, GuidePositions positions) {
+        this.catalog = catalog;
+        this.brief = brief;
+        this.shape = shape;
+        this.layout = layout;
+        this.handMm = layout.reelFootMm() - (brief.rodType() == RodType.CASTING ? CASTING_HAND_MM : 0);
+        this.guideMm = positions.xMm();
+        this.spaced = positions.even();
+    }
+
+    /** Works the layout out. */
+    public static Setting of(Catalog catalog, Brief brief, BlankShape shape, Layout layout) {
+        return new Setting(catalog, brief, shape, layout, GuidePositions.of(brief, shape, layout));
+    }
+
+    public Catalog catalog() {
+        return catalog;
+    }
+
+    public Brief brief() {
+        return brief;
+    }
+
+    public Layout layout() {
+        return layout;
+    }
+
+    public BlankShape shape() {
+        return shape;
+    }
+
+    public Blank blank() {
+        return shape.blank();
+    }
+
+    /** Outer diameter along the blank. */
+    public TaperProfile profile() {
+        return shape.profile();
+    }
+
+    /** Outer diameter of the blank at x, mm. */
+    public double odAt(double xMm) {
+        return shape.profile().at(xMm);
+    }
+
+    /** Largest outer diameter between two places, mm. */
+    public double thickestMm(double fromMm, double toMm) {
+        return shape.profile().largestBetween(fromMm, toMm);
+    }
+
+    /** Where swing weight and tip-heaviness are told about, mm from the blank's butt. */
+    public double handMm() {
+        return handMm;
+    }
+
+    /** Reel foot centre, mm from the blank's butt. */
+    public int footMm() {
+        return layout.reelFootMm();
+    }
+
+    /** Guides without the tip-top. */
+    public int guideCount() {
+        return layout.guideCount();
+    }
+
+    /** Ring of guide {@code number} (1 = stripper), mm from the blank's butt. */
+    public double guideMm(int number) {
+        return guideMm[number - 1];
+    }
+
+    /** True where this count of guides can be spaced evenly (growth 1.05 to 1.25, clear of ferrules). */
+    public boolean spaced() {
+        return spaced;
+    }
+}

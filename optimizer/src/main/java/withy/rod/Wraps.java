@@ -1,0 +1,100 @@
+package withy.rod;
+
+import withy.mechanics.ThreadWrap;
+
+/**
+ * Thread and finish of every wrap. Lengths are common practice (trade table); the wrapped diameter is the blank's there.
+ */
+public final class Wraps {
+    /** Wrap beyond the foot, mm (trade table: foot + 3–5). */
+    public static final double BEYOND_FOOT_MM = 4;
+
+    /** Underwrap beyond the foot, mm. ASSUMED. */
+    public static final double UNDERWRAP_BEYOND_MM = 8;
+
+    /** Wrap at the female end of a ferrule, mm (trade table 20–35). */
+    public static final double FERRULE_FEMALE_MM = 25;
+
+    /** Wrap at the male side of a ferrule, mm (trade table 10–15). */
+    public static final double FERRULE_MALE_MM = 12;
+
+    /** Dressing wrap behind the tip-top's tube, mm. ASSUMED. */
+    public static final double TIP_TOP_MM = 6;
+
+    /** Finish beyond a wrap at each end, mm. ASSUMED. */
+    private static final double BEYOND_WRAP_MM = 1;
+
+    private static final double UL_PER_MM3 = 1;
+
+    private final Setting setting;
+    private final Consumables with;
+    private final double filmMm;
+
+    Wraps(Setting setting, Consumables with) {
+        this.setting = setting;
+        this.with = with;
+        this.filmMm = setting.catalog().rates().finishFilmMm();
+    }
+
+    /**
+     * One wrap.
+     *
+     * @param xMm its middle, mm
+     * @param lengthMm covered length, mm
+     * @param threadG thread, g
+     * @param threadMm thread used, mm
+     * @param finishUl finish on it, µl
+     */
+    public record Wrap(double xMm, double lengthMm, double threadG, double threadMm, double finishUl) {}
+
+    /** Over one foot of a guide or keeper whose ring sits at x; with an underwrap, two layers. */
+    public Wrap foot(double xMm, double footLengthMm, boolean underwrap) {
+        Wrap over = wrap(xMm, footLengthMm + BEYOND_FOOT_MM);
+        if (!underwrap) {
+            return over;
+        }
+        double under = footLengthMm + UNDERWRAP_BEYOND_MM;
+        ThreadWrap thread = new ThreadWrap(under, setting.odAt(xMm), with.thread().diameterMm());
+        return new Wrap(
+                xMm,
+                over.lengthMm(),
+                over.threadG() + thread.threadMassG(with.thread().tex()),
+                over.threadMm() + thread.threadLengthMm(),
+                over.finishUl() + thread.resinVolumeMm3(0) * UL_PER_MM3);
+    }
+
+    /** At the tip-side end of a joint. */
+    public Wrap ferruleTipSide(BlankShape.Joint joint) {
+        return wrap(joint.toMm() + FERRULE_MALE_MM / 2, FERRULE_MALE_MM);
+    }
+
+    /** Over the joint's butt-side half. */
+    public Wrap ferruleButtSide(BlankShape.Joint joint) {
+        return wrap(joint.fromMm() + FERRULE_FEMALE_MM / 2, FERRULE_FEMALE_MM);
+    }
+
+    /** Behind the tip-top's tube, which ends at x. */
+    public Wrap tipTop(double tubeEndMm) {
+        return wrap(tubeEndMm - TIP_TOP_MM / 2, TIP_TOP_MM);
+    }
+
+    /** Finish over bare blank (an inscription), µl. */
+    public double coatUl(double xMm, double lengthMm) {
+        double od = setting.odAt(xMm);
+        double over = od + 2 * filmMm;
+        return Math.PI / 4 * (over * over - od * od) * lengthMm * UL_PER_MM3;
+    }
+
+    private Wrap wrap(double xMm, double lengthMm) {
+        double od = setting.odAt(xMm);
+        double t = with.thread().diameterMm();
+        ThreadWrap thread = new ThreadWrap(lengthMm, od, t);
+        double ends = coatUl(xMm, 2 * BEYOND_WRAP_MM);
+        return new Wrap(
+                xMm,
+                lengthMm,
+                thread.threadMassG(with.thread().tex()),
+                thread.threadLengthMm(),
+                thread.resinVolumeMm3(filmMm) * UL_PER_MM3 + ends);
+    }
+}
