@@ -35,7 +35,8 @@ public record BlankShape(Blank blank, TaperProfile profile, MassSum mass, boolea
     /** Computes it. */
     public static BlankShape of(Blank blank) {
         double[] x = blank.stations().stream().mapToDouble(Blank.OdStation::xMm).toArray();
-        double[] od = blank.stations().stream().mapToDouble(Blank.OdStation::odMm).toArray();
+        double[] od =
+                blank.stations().stream().mapToDouble(Blank.OdStation::odMm).toArray();
         TaperProfile profile = new TaperProfile(x, od);
         List<Joint> joints = joints(blank);
         List<TubeMass.Lump> lumps = joints.stream()

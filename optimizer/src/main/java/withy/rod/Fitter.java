@@ -61,7 +61,8 @@ public final class Fitter {
         for (BlankShape.Joint joint : setting.shape().joints()) {
             sum.wrap(wraps.ferruleTipSide(joint)).wrap(wraps.ferruleButtSide(joint));
         }
-        long labour = LabourCost.of(tariff, tally -> Labour.ofEveryRod(setting.shape().joints().size(), tally));
+        long labour = LabourCost.of(
+                tariff, tally -> Labour.ofEveryRod(setting.shape().joints().size(), tally));
         return sum.cost(tariff.partMilli(setting.blank(), 1), labour).share();
     }
 
@@ -102,7 +103,8 @@ public final class Fitter {
 
     /** Seat without hood and arbors; its own moving hood taken off where another is fitted. */
     public Share seat(SeatSet set) {
-        long mg = set.seat().massMg() - (set.hood() != null ? Math.round(set.seat().movingHoodG() * 1000) : 0);
+        long mg = set.seat().massMg()
+                - (set.hood() != null ? Math.round(set.seat().movingHoodG() * 1000) : 0);
         double middle = (set.fromMm() + set.toMm()) / 2;
         ShareSum sum = sum().part(MassSum.bar(mg / 1000.0, middle, set.seat().lengthMm()), mg);
         SeatGap gap = SeatGap.of(set, setting);
@@ -113,8 +115,8 @@ public final class Fitter {
                 sum.tape(tapeG(set.seat().boreMm(), gap.blankMm(), tapeMm), middle)
                         .glue(glueG(set.seat().boreMm(), tapeMm), middle);
             }
-            case ARBORS, TOO_WIDE -> sum.glue(
-                    glueG(set.seat().boreMm(), gap.ringsMm()) + glueG(gap.blankMm(), gap.ringsMm()), middle);
+            case ARBORS, TOO_WIDE ->
+                sum.glue(glueG(set.seat().boreMm(), gap.ringsMm()) + glueG(gap.blankMm(), gap.ringsMm()), middle);
         }
         return sum.cost(tariff.partMilli(set.seat(), 1), work(set.seat())).share();
     }
@@ -125,7 +127,9 @@ public final class Fitter {
             return Share.NONE;
         }
         double x = set.seat().movingHood() == SeatEnd.REAR ? set.fromMm() : set.toMm();
-        return sum().part(MassSum.point(set.hood().massMg() / 1000.0, x), set.hood().massMg())
+        return sum().part(
+                        MassSum.point(set.hood().massMg() / 1000.0, x),
+                        set.hood().massMg())
                 .cost(tariff.partMilli(set.hood(), 1), 0)
                 .share();
     }
@@ -204,7 +208,8 @@ public final class Fitter {
     }
 
     private long work(Part part) {
-        return LabourCost.of(tariff, tally -> Labour.ofPart(part, setting.brief().durabilityClass(), tally));
+        return LabourCost.of(
+                tariff, tally -> Labour.ofPart(part, setting.brief().durabilityClass(), tally));
     }
 
     /** Prices what a tally counts. */

@@ -43,8 +43,8 @@ public record GripFit(double boreRearMm, double boreFrontMm, double thickMm, dou
         double loose = soft ? grip.boreMm() - thick : grip.boreMm() - thick - LOOSE_MM;
         double tapeGap = loose > 0 ? (grip.boreMm() - thick) / 2 : 0;
         double soldG = grip.massMg() / 1000.0;
-        double densityGCm3 =
-                soldG / shape(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm()).massG();
+        double densityGCm3 = soldG
+                / shape(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm()).massG();
         return new GripFit(
                 boreRear,
                 boreFront,

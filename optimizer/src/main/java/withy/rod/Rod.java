@@ -80,14 +80,11 @@ public final class Rod {
         double front = walk.frontMm();
         Keeper keeper = parts.at(Station.KEEPER, Keeper.class);
         if (keeper != null) {
-            placed.put(
-                    Station.KEEPER, new Placed(Station.KEEPER, keeper, front + Fitter.KEEPER_AHEAD_MM, 0));
+            placed.put(Station.KEEPER, new Placed(Station.KEEPER, keeper, front + Fitter.KEEPER_AHEAD_MM, 0));
         }
         Decal decal = parts.at(Station.DECAL, Decal.class);
         if (decal != null) {
-            placed.put(
-                    Station.DECAL,
-                    new Placed(Station.DECAL, decal, front + Fitter.DECAL_AHEAD_MM, decal.widthMm()));
+            placed.put(Station.DECAL, new Placed(Station.DECAL, decal, front + Fitter.DECAL_AHEAD_MM, decal.widthMm()));
         }
         for (int number = 1; number <= build.layout().guideCount(); number++) {
             Station station = Station.guide(number);
@@ -102,7 +99,9 @@ public final class Rod {
                     Station.TIP_TOP,
                     new Placed(Station.TIP_TOP, tipTop, shape.blank().lengthMm(), tipTop.addedMm()));
         }
-        placed.put(Station.BLANK, new Placed(Station.BLANK, shape.blank(), 0, shape.blank().lengthMm()));
+        placed.put(
+                Station.BLANK,
+                new Placed(Station.BLANK, shape.blank(), 0, shape.blank().lengthMm()));
         Consumables with = parts.consumables();
         return new Rod(build, setting, with, new Tariff(catalog.rates(), brief), walk.seat(), placed, front);
     }
@@ -211,7 +210,9 @@ public final class Rod {
             Part part = catalog.find(id);
             if (!type.isInstance(part)) {
                 throw new IllegalArgumentException("part " + id + " is "
-                        + (part == null ? "not in the catalogue" : "a " + part.kind().word()) + ", not a "
+                        + (part == null
+                                ? "not in the catalogue"
+                                : "a " + part.kind().word()) + ", not a "
                         + type.getSimpleName());
             }
             return type.cast(part);
@@ -240,7 +241,8 @@ public final class Rod {
     }
 
     /** The handle from butt to front. */
-    record HandleWalk(SortedMap<Station, Placed> placed, @Nullable SeatSet seat, double frontMm) {
+    record HandleWalk(
+            SortedMap<Station, Placed> placed, @Nullable SeatSet seat, double frontMm) {
         static HandleWalk of(Setting setting, Parts parts) {
             SortedMap<Station, Placed> at = new TreeMap<>();
             ButtCap cap = parts.at(Station.BUTT_CAP, ButtCap.class);
@@ -270,7 +272,8 @@ public final class Rod {
             }
             Grip rearGrip = parts.at(Station.REAR_GRIP, Grip.class);
             if (rearGrip != null) {
-                double length = setting.layout().form() == HandleForm.FULL ? rear : cut(parts, Station.REAR_GRIP, rearGrip);
+                double length =
+                        setting.layout().form() == HandleForm.FULL ? rear : cut(parts, Station.REAR_GRIP, rearGrip);
                 at.put(Station.REAR_GRIP, new Placed(Station.REAR_GRIP, rearGrip, rear - length, length));
             }
             Grip buttGrip = parts.at(Station.BUTT_GRIP, Grip.class);

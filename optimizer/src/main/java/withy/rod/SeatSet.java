@@ -14,7 +14,8 @@ import withy.catalog.SeatEnd;
  * @param arbor bushing between seat and blank, or null (glue or tape rings)
  * @param fromMm rear end of the seat, mm
  */
-public record SeatSet(ReelSeat seat, @Nullable Hood hood, @Nullable Arbor arbor, double fromMm) {
+public record SeatSet(
+        ReelSeat seat, @Nullable Hood hood, @Nullable Arbor arbor, double fromMm) {
 
     /** Front end, mm. */
     public double toMm() {

@@ -54,7 +54,8 @@ public final class Wraps {
             return over;
         }
         double under = footLengthMm + UNDERWRAP_BEYOND_MM;
-        ThreadWrap thread = new ThreadWrap(under, setting.odAt(xMm), with.thread().diameterMm());
+        ThreadWrap thread =
+                new ThreadWrap(under, setting.odAt(xMm), with.thread().diameterMm());
         return new Wrap(
                 xMm,
                 over.lengthMm(),
