@@ -1,7 +1,10 @@
 package withy.rules;
 
+import withy.brief.Brief;
+import withy.catalog.Catalog;
 import withy.catalog.Grip;
 import withy.catalog.Guide;
+import withy.catalog.Part;
 import withy.catalog.TipTop;
 import withy.rod.Face;
 import withy.rod.Placed;
@@ -21,12 +24,18 @@ public interface Rule {
     /** Stable code of the rule, not its class name: {@code lure-range}, {@code seat-on-blank} … */
     String code();
 
+    /**
+     * What the brief decides of a part whatever rod it goes on: water, refused parts and materials, class, knot and ring, foot and palm, supply of
+     * at least one. Asked once a part by the filter, of every part (consumables too) by the judge.
+     */
+    default void onCandidate(Brief brief, Catalog catalog, Part part, Bench bench) {}
+
     /** What layout, blank and brief decide alone. */
     default void onLayout(Setting setting, Bench bench) {}
 
     /**
      * What one part decides at its place: every filled station but {@code seat hood seatArbors} as such (those come through {@link #onSeat}).
-     * Refused parts, materials and salt are asked for every part, the blank, seat, hood and arbors included.
+     * Only what needs the place; what the brief alone decides belongs in {@link #onCandidate}.
      */
     default void onPart(Setting setting, Placed placed, Bench bench) {}
 
