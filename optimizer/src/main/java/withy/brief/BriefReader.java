@@ -1,0 +1,216 @@
+package withy.brief;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.Handle;
+import withy.brief.Brief.Landing;
+import withy.brief.Brief.Leader;
+import withy.brief.Brief.Look;
+import withy.brief.Brief.Lure;
+import withy.brief.Brief.MainLine;
+import withy.brief.Brief.PartWish;
+import withy.brief.Brief.Reel;
+import withy.brief.FrameReader.Ends;
+import withy.brief.FrameReader.Kind;
+import withy.brief.FrameReader.Pieces;
+
+/**
+ * Reads a brief written as JSON: checks all of it, takes a stated default for what is left out, and hands out a resolved {@link Brief} or every
+ * fault at once.
+ */
+public final class BriefReader {
+    /** The format this program reads and writes. */
+    public static final int SCHEMA = 1;
+
+    private static final int LONGEST_NAME = 120;
+    private static final int MOST_DEFAULTS = 200;
+    private static final int LONGEST_SENTENCE = 400;
+
+    private BriefReader() {}
+
+    /** Reads a file of UTF-8 text; fails only where the file can't be read at all. */
+    public static BriefReading read(Path file, BriefContext context) throws IOException {
+        if (Files.size(file) > 4L * BriefText.LONGEST) {
+            String much = Files.size(file) + " bytes";
+            return new BriefReading(
+                    null,
+                    List.of(new BriefFault(
+                            "",
+                            1,
+                            1,
+                            much,
+                            "at most " + BriefText.LONGEST + " characters",
+                            "Maybe another file was given.")));
+        }
+        return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8), context);
+    }
+
+    /** Reads a text. */
+    public static BriefReading read(String json, BriefContext context) {
+        try {
+            BriefText text = BriefText.read(json);
+            Notes notes = new Notes(text.places());
+            return read(text.tree(), notes, context);
+        } catch (BriefText.Unreadable e) {
+            return new BriefReading(null, List.of(e.fault()));
+        }
+    }
+
+    /** Reads a tree that is already in memory; its faults have no line and column. */
+    public static BriefReading read(JsonNode tree, BriefContext context) {
+        return read(tree, new Notes(java.util.Map.of()), context);
+    }
+
+    static BriefReading read(JsonNode tree, Notes notes, BriefContext context) {
+        if (!tree.isObject()) {
+            notes.fault("", Fields.shown(tree), "a JSON object", "Maybe the outer braces are missing.");
+            return new BriefReading(null, notes.faults());
+        }
+        Fields root = new Fields(tree, "", notes);
+        if (newer(root)) {
+            return new BriefReading(null, notes.faults());
+        }
+        Brief brief = brief(root, context);
+        root.finish();
+        return notes.faults().isEmpty() ? new BriefReading(brief, List.of()) : new BriefReading(null, notes.faults());
+    }
+
+    /** A newer format is refused at once: none of its other keys can be judged. */
+    private static boolean newer(Fields root) {
+        root.take("$schema");
+        if (!root.has("schema")) {
+            root.notes().taken(Default.SCHEMA, SCHEMA);
+            return false;
+        }
+        JsonNode told = root.take("schema");
+        if (told.isIntegralNumber() && told.canConvertToInt() && told.intValue() == SCHEMA) {
+            return false;
+        }
+        boolean newer = told.isIntegralNumber() && told.bigIntegerValue().signum() > 0;
+        String maybe = newer
+                ? "Maybe a newer withy wrote it: a version that knows brief schema " + told.asText() + " reads it."
+                : "Maybe leave it out.";
+        root.fault("schema", "the number " + SCHEMA, maybe);
+        return true;
+    }
+
+    private static Brief brief(Fields root, BriefContext context) {
+        Notes notes = root.notes();
+        String name = root.text("name", LONGEST_NAME);
+        if (name == null || name.isEmpty()) {
+            name = "commission";
+            notes.taken(Default.NAME, name);
+        }
+        String customer = root.text("customer", LONGEST_NAME);
+        FrameReader frame = new FrameReader(root);
+        TackleReader tackle = new TackleReader(root);
+        LineReader lines = new LineReader(root);
+        Kind kind = frame.kind();
+        Lure lure = tackle.lure(kind.type());
+        Span told = frame.length();
+        boolean twoHanded = frame.twoHanded(kind.type(), lure, told);
+        Ends length = frame.length(told, kind, lure, twoHanded);
+        Double packed = frame.packed();
+        Pieces pieces = frame.pieces(kind.type(), packed);
+        MainLine line = lines.line(lure);
+        Leader leader = lines.leader(line, lure, kind.type());
+        double drag = lines.drag(line, leader);
+        Reel reel = tackle.reel(kind.type(), lure);
+        TradeReader trade = new TradeReader(root, context);
+        double fish = trade.largestFish(drag);
+        Landing landing = trade.landing(kind.from());
+        int durability = trade.durability(drag, kind.from(), landing);
+        int corrosion = trade.corrosion(kind.from());
+        BodyReader body = new BodyReader(root);
+        BodyReader.Hand hand = body.hand();
+        Ends reach = body.reach(hand, kind, lure, twoHanded);
+        WishReader wishes = new WishReader(root);
+        Handle handle = wishes.handle(kind.type());
+        Look look = wishes.look();
+        Long budget = trade.budget();
+        Ends zone = trade.zone();
+        Parts parts = parts(root, wishes);
+        Boolean counterweight = root.flag("counterweightAsked");
+        return new Brief(
+                name,
+                customer == null ? "" : customer,
+                kind.type(),
+                twoHanded,
+                kind.from(),
+                length.min(),
+                length.max(),
+                pieces.min(),
+                pieces.max(),
+                packed,
+                lure,
+                line,
+                leader,
+                drag,
+                reel,
+                fish,
+                landing,
+                durability,
+                corrosion,
+                hand.palmMm(),
+                reach.min(),
+                reach.max(),
+                handle,
+                look,
+                budget,
+                trade.wantedBy(),
+                trade.priorities(),
+                zone.min(),
+                zone.max(),
+                trade.steps(kind.type(), budget),
+                parts.insisted(),
+                parts.owned(),
+                parts.refused(),
+                counterweight != null && counterweight,
+                defaults(root));
+    }
+
+    private record Parts(List<PartWish> insisted, TreeSet<String> owned, List<PartWish> refused) {}
+
+    private static Parts parts(Fields root, WishReader wishes) {
+        Parts parts = new Parts(wishes.parts("insisted"), wishes.owned(), wishes.parts("refused"));
+        for (PartWish refused : parts.refused()) {
+            boolean wanted = parts.owned().contains(refused.partId())
+                    || parts.insisted().stream().anyMatch(wish -> wish.partId().equals(refused.partId()));
+            if (wanted) {
+                root.notes()
+                        .fault(
+                                "refused",
+                                refused.partId(),
+                                "parts that are neither insisted on nor owned",
+                                "Maybe drop it from one of the two lists.");
+            }
+        }
+        return parts;
+    }
+
+    /** Sentences a resolved brief carries from its first reading, then those of this one. */
+    private static List<String> defaults(Fields root) {
+        List<String> carried = root.list("defaultsUsed", MOST_DEFAULTS, (value, where) -> sentence(root, value, where));
+        carried.addAll(root.notes().defaults());
+        return carried;
+    }
+
+    private static @Nullable String sentence(Fields root, JsonNode value, String where) {
+        if (value.isTextual() && value.textValue().length() <= LONGEST_SENTENCE) {
+            return value.textValue();
+        }
+        root.notes()
+                .fault(
+                        where,
+                        Fields.shown(value),
+                        "a sentence of at most " + LONGEST_SENTENCE + " characters",
+                        "Maybe leave defaultsUsed out: the program writes it.");
+        return null;
+    }
+}
