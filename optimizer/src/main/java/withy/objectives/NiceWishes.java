@@ -1,0 +1,95 @@
+package withy.objectives;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief;
+import withy.brief.Brief.Wish;
+import withy.catalog.Part;
+import withy.catalog.ReelSeat;
+import withy.rod.Layout;
+import withy.rod.Rod;
+import withy.rod.Setting;
+import withy.rod.Station;
+
+/**
+ * Wishes that are nice to have, in thousandths of a step, added up station by station. A wished part that would be nice is credited where it
+ * is used (guides: a share a station); a part rather not wanted costs at every station it is used.
+ */
+public final class NiceWishes {
+    private final Brief brief;
+    private final Map<String, Long> credit = new HashMap<>();
+    private final Map<String, Long> cost = new HashMap<>();
+    private final long base;
+
+    /** Of a brief. */
+    public NiceWishes(Brief brief) {
+        this.brief = brief;
+        long sum = 0;
+        for (Brief.PartWish wish : brief.insisted()) {
+            if (!wish.hard()) {
+                credit.merge(wish.partId(), milli(wish.steps()), Long::sum);
+                sum += milli(wish.steps());
+            }
+        }
+        for (Brief.PartWish wish : brief.refused()) {
+            if (!wish.hard()) {
+                cost.merge(wish.partId(), milli(wish.steps()), Long::sum);
+            }
+        }
+        this.base = sum;
+    }
+
+    /** Missed by a whole rod. */
+    public long missedMilliSteps(Rod rod) {
+        long sum = layout(rod.setting());
+        Part seat = rod.partAt(Station.SEAT);
+        sum += seat instanceof ReelSeat reelSeat ? seat(reelSeat) : 0;
+        sum += keeper(rod.partAt(Station.KEEPER) != null) + foreGrip(rod.partAt(Station.FORE_GRIP) != null);
+        Layout layout = rod.setting().layout();
+        for (Station station : rod.build().choices().keySet()) {
+            Part part = rod.partAt(station);
+            sum += part == null ? 0 : part(station, part, layout.guideCount());
+        }
+        return sum + part(Station.BLANK, rod.setting().blank(), layout.guideCount());
+    }
+
+    /** By blank and layout, with everything that is owed to begin with. */
+    public long layout(Setting setting) {
+        return base
+                + missed(brief.handle().form(), setting.layout().form())
+                + missed(brief.handle().action(), setting.blank().action());
+    }
+
+    /** By a seat. */
+    public long seat(ReelSeat seat) {
+        return missed(brief.handle().trigger(), seat.trigger())
+                + missed(brief.handle().movingHood(), seat.movingHood());
+    }
+
+    /** By the presence of a hook keeper. */
+    public long keeper(boolean present) {
+        return missed(brief.handle().keeper(), present);
+    }
+
+    /** By the presence of a fore grip. */
+    public long foreGrip(boolean present) {
+        return missed(brief.handle().foreGrip(), present);
+    }
+
+    /** By a part at a station; a credit is negative. */
+    public long part(Station station, Part part, int guideCount) {
+        Long plus = cost.get(part.id());
+        Long minus = credit.get(part.id());
+        long share = minus == null ? 0 : station.place() == Station.Place.GUIDE ? minus / guideCount : minus;
+        return (plus == null ? 0 : plus) - share;
+    }
+
+    private static <T> long missed(@Nullable Wish<T> wish, T actual) {
+        return wish == null || wish.hard() || wish.value().equals(actual) ? 0 : milli(wish.steps());
+    }
+
+    private static long milli(double steps) {
+        return Math.round(steps * 1000);
+    }
+}
