@@ -19,6 +19,7 @@ import java.util.Arrays;
  * @param xMm stations from butt to tip, never falling, at least two, at most two at one place
  * @param value one value a station, mm, not below 0
  */
+@SuppressWarnings("ArrayRecordComponent") // copied in and out, compared by content; lists would box every lookup
 public record TaperProfile(double[] xMm, double[] value) {
     public TaperProfile {
         xMm = xMm.clone();
@@ -30,7 +31,7 @@ public record TaperProfile(double[] xMm, double[] value) {
         for (int i = 0; i < xMm.length; i++) {
             Finite.any(xMm[i], "station " + (i + 1) + " in mm");
             Finite.notNegative(value[i], "the value at station " + (i + 1) + " in mm");
-            if (i > 0 && xMm[i] < xMm[i - 1] || i > 1 && xMm[i] == xMm[i - 2]) {
+            if ((i > 0 && xMm[i] < xMm[i - 1]) || (i > 1 && xMm[i] == xMm[i - 2])) {
                 throw new IllegalArgumentException(
                         "Station " + (i + 1) + " at " + xMm[i]
                                 + " mm must lie after the one before, or make one step with it.\nMaybe the stations are not sorted.");
@@ -102,6 +103,16 @@ public record TaperProfile(double[] xMm, double[] value) {
         }
         double share = (x - xMm[low]) / (xMm[high] - xMm[low]);
         return value[low] + share * (value[high] - value[low]);
+    }
+
+    /** The value at x mm; on a step the butt's side. */
+    public double before(double x) {
+        for (int i = 1; i < xMm.length; i++) {
+            if (xMm[i] == x) {
+                return value[i];
+            }
+        }
+        return at(x);
     }
 
     /** The largest value between two places, both included: what a part pushed over them must pass. */
