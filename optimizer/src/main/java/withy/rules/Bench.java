@@ -6,6 +6,14 @@ package withy.rules;
  */
 public interface Bench {
 
+    /** The rule whose checks come next; told by the {@link Rulebook}. */
+    default void rule(String code) {}
+
+    /** True where nothing more needs to be asked. */
+    default boolean decided() {
+        return false;
+    }
+
     /** Measured must be at most the limit. */
     void atMost(String check, double measured, double limit, Unit unit, String partId, String otherId);
 

@@ -1,6 +1,8 @@
 package withy.rules;
 
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
+import withy.catalog.ButtCap;
 import withy.catalog.Catalog;
 import withy.catalog.Grip;
 import withy.catalog.Guide;
@@ -34,13 +36,21 @@ public interface Rule {
     default void onLayout(Setting setting, Bench bench) {}
 
     /**
-     * What one part decides at its place: every filled station but {@code seat hood seatArbors} as such (those come through {@link #onSeat}).
-     * Only what needs the place; what the brief alone decides belongs in {@link #onCandidate}.
+     * What one part decides at its place: every placed part, the blank, seat, hood and arbors included. Only what needs the place; what the brief
+     * alone decides belongs in {@link #onCandidate}, what seat, hood and arbors decide together in {@link #onSeat}.
      */
     default void onPart(Setting setting, Placed placed, Bench bench) {}
 
     /** What the seat with its hood and arbors decides at its place. */
     default void onSeat(Setting setting, SeatSet seat, Bench bench) {}
+
+    /**
+     * What closes the butt and where it ends.
+     *
+     * @param cap the butt cap, or null for none
+     * @param first the grip nearest the butt (butt grip of a split handle, else the full rear grip), or null where it is missing
+     */
+    default void onButtEnd(Setting setting, @Nullable ButtCap cap, @Nullable Grip first, Bench bench) {}
 
     /** Two faces that touch along the handle; {@code rear} lies nearer the butt. */
     default void onNeighbours(Setting setting, Face rear, Face front, Bench bench) {}

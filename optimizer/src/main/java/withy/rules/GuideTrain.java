@@ -1,0 +1,119 @@
+package withy.rules;
+
+import withy.brief.Brief;
+import withy.catalog.Catalog;
+import withy.catalog.Guide;
+import withy.catalog.Part;
+import withy.catalog.RodType;
+import withy.catalog.TipTop;
+import withy.rod.GuidePlan;
+import withy.rod.Placed;
+import withy.rod.Rod;
+import withy.rod.Setting;
+import withy.rod.Station;
+
+/**
+ * The guides are enough for the rod, evenly spaced, never grow toward the tip, take the line off the spool and step down without a jump, and
+ * share one frame finish and ring material, the tip-top included.
+ *
+ * <p>Reducers are guides 2 and 3. The tip-top's ring may be up to {@value #TIP_SIZES} sizes larger than the last guide's. Handbook, rule 14; common
+ * practice.
+ */
+final class GuideTrain implements Rule {
+    /** Least stripper ring, of the spool's lip. */
+    static final double STRIPPER_SHARE = 0.3;
+
+    /** Stripper rings below this are warned of. */
+    static final double STRIPPER_SMALL = 0.35;
+
+    /** Least reducer ring, of the one before. */
+    static final double REDUCER_SHARE = 0.4;
+
+    static final int TIP_SIZES = 2;
+
+    private static final int LAST_REDUCER = 3;
+
+    @Override
+    public String code() {
+        return "guide-train";
+    }
+
+    @Override
+    public void onCandidate(Brief brief, Catalog catalog, Part part, Bench bench) {
+        if (!(part instanceof Guide guide)) {
+            return;
+        }
+        if (brief.rodType() == RodType.CASTING) {
+            bench.holds("high-frame", !guide.highFrame(), guide.id());
+        } else {
+            bench.notApplicable("high-frame");
+        }
+    }
+
+    @Override
+    public void onLayout(Setting setting, Bench bench) {
+        String blankId = setting.blank().id();
+        int fewest = GuidePlan.fewestGuides(
+                setting.brief().rodType(), setting.blank().lengthMm());
+        bench.atLeast("count", setting.guideCount(), fewest, Unit.COUNT, blankId);
+        bench.holds("spacing", setting.spaced(), blankId);
+    }
+
+    @Override
+    public void onPart(Setting setting, Placed placed, Bench bench) {
+        if (!(placed.part() instanceof Guide guide)) {
+            return;
+        }
+        if (placed.station().number() == 1) {
+            stripper(setting, guide, bench);
+        }
+    }
+
+    @Override
+    public void onGuides(Setting setting, Guide rear, int number, Guide front, Bench bench) {
+        bench.atMost("ring-order", front.ringSize(), rear.ringSize(), Unit.RING_SIZE, front.id(), rear.id());
+        if (number < LAST_REDUCER) {
+            double share = front.ringSize() / rear.ringSize();
+            bench.atLeast("reducer", share, REDUCER_SHARE, Unit.RATIO, front.id(), rear.id());
+        } else {
+            bench.notApplicable("reducer");
+        }
+        bench.holds("frame-finish", front.frameFinish().equals(rear.frameFinish()), front.id(), rear.id());
+        bench.holds("ring-material", front.ringMaterial() == rear.ringMaterial(), front.id(), rear.id());
+    }
+
+    @Override
+    public void onTip(Setting setting, Guide last, TipTop tip, Bench bench) {
+        int sizes = RingSizes.between(last.ringSize(), tip.ringSize());
+        bench.atMost("tip-ring", sizes, TIP_SIZES, Unit.COUNT, tip.id(), last.id());
+        bench.holds("tip-finish", tip.frameFinish().equals(last.frameFinish()), tip.id(), last.id());
+        bench.holds("tip-ring-material", tip.ringMaterial() == last.ringMaterial(), tip.id(), last.id());
+    }
+
+    @Override
+    public void onRod(Rod rod, Bench bench) {
+        int filled = 0;
+        for (int number = 1; number <= rod.setting().guideCount(); number++) {
+            filled += rod.build().partAt(Station.guide(number)) != null ? 1 : 0;
+        }
+        bench.atLeast("filled", filled, rod.setting().guideCount(), Unit.COUNT, "");
+        bench.holds("thread", rod.build().partAt(Station.THREAD) != null, "");
+        bench.holds("finish", rod.build().partAt(Station.FINISH) != null, "");
+    }
+
+    private static void stripper(Setting setting, Guide guide, Bench bench) {
+        Brief brief = setting.brief();
+        if (!brief.rodType().spinningReel()) {
+            bench.notApplicable("stripper-ring");
+            bench.notApplicable("stripper-small");
+            bench.notApplicable("stripper-height");
+            return;
+        }
+        double share = guide.ringIdMm() / brief.reel().lipDiameterMm();
+        bench.atLeast("stripper-ring", share, STRIPPER_SHARE, Unit.RATIO, guide.id());
+        bench.warnBelow("stripper-small", share, STRIPPER_SMALL, Unit.RATIO, guide.id());
+        double height = setting.odAt(setting.guideMm(1)) / 2 + guide.heightMm();
+        double off = Math.abs(height - LineOffSpool.heightMm(setting));
+        bench.warnAbove("stripper-height", off, LineOffSpool.WITHIN_MM, Unit.MM, guide.id());
+    }
+}
