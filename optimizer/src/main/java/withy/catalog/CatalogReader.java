@@ -1,0 +1,180 @@
+package withy.catalog;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a catalogue folder: {@code rates.json} and one CSV file a part kind, with every fault in one list. */
+public final class CatalogReader {
+    /** Kinds no rod can be built without. */
+    private static final Set<PartKind> NEEDED = EnumSet.of(
+            PartKind.BLANK,
+            PartKind.REEL_SEAT,
+            PartKind.GRIP,
+            PartKind.GUIDE,
+            PartKind.TIP_TOP,
+            PartKind.THREAD,
+            PartKind.FINISH,
+            PartKind.ADHESIVE);
+
+    private final Path folder;
+    private final LocalDate asOf;
+    private final List<Fault> faults = new ArrayList<>();
+    private final List<Fault> warnings = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
+    private final Map<String, Fault> firstUse = new HashMap<>();
+    private final Map<String, Integer> lines = new HashMap<>();
+
+    private CatalogReader(Path folder, LocalDate asOf) {
+        this.folder = folder;
+        this.asOf = asOf;
+    }
+
+    /**
+     * Reads and checks a folder.
+     *
+     * @param folder the catalogue folder
+     * @param asOf the day stock and lead times are counted from
+     * @throws IOException where a file is there but can't be read
+     */
+    public static CatalogReading read(Path folder, LocalDate asOf) throws IOException {
+        return new CatalogReader(folder, asOf).reading();
+    }
+
+    private CatalogReading reading() throws IOException {
+        if (!Files.isDirectory(folder)) {
+            faults.add(new Fault(
+                    folder.toString(),
+                    0,
+                    "",
+                    "",
+                    "is not a folder",
+                    "a catalogue folder with rates.json and blanks.csv",
+                    "the name is mistyped"));
+            return new CatalogReading(null, faults, warnings);
+        }
+        FaultList ratesFaults = new FaultList(RatesFile.NAME);
+        String ratesText = text(RatesFile.NAME, true, ratesFaults);
+        Rates rates = ratesText == null ? null : RatesFile.read(ratesText, ratesFaults);
+        faults.addAll(ratesFaults.list());
+        // Without rates the files are still read, so that their faults show too.
+        Rates used = rates == null ? RatesFile.STAND_IN : rates;
+        for (PartKind kind : PartKind.values()) {
+            readKind(kind, used);
+        }
+        if (rates != null) {
+            checkHouse("houseFinish", rates.houseFinish(), PartKind.FINISH);
+            checkHouse("houseAdhesive", rates.houseAdhesive(), PartKind.ADHESIVE);
+        }
+        if (rates == null || !faults.isEmpty()) {
+            return new CatalogReading(null, faults, warnings);
+        }
+        Catalog catalog = new Catalog(rates, asOf, ContentHash.of(rates, parts), parts);
+        warnings.addAll(CatalogPlausibility.warnings(catalog, lines));
+        return new CatalogReading(catalog, faults, warnings);
+    }
+
+    private void readKind(PartKind kind, Rates rates) throws IOException {
+        FaultList kindFaults = new FaultList(kind.fileName());
+        FaultList kindWarnings = new FaultList(kind.fileName());
+        boolean needed = NEEDED.contains(kind);
+        String text = text(kind.fileName(), needed, needed ? kindFaults : kindWarnings);
+        if (text != null) {
+            List<SheetReader.Placed> read = new SheetReader(rates, kindFaults, kindWarnings).read(Sheet.of(kind), text);
+            for (SheetReader.Placed placed : read) {
+                keep(placed, kindFaults);
+            }
+            if (needed && read.isEmpty() && kindFaults.size() == 0) {
+                kindFaults.add(
+                        0, "", "", "holds no part", "at least one " + kind.word(), "the rows were lost on saving");
+            }
+        }
+        faults.addAll(kindFaults.list());
+        warnings.addAll(kindWarnings.list());
+    }
+
+    private void keep(SheetReader.Placed placed, FaultList kindFaults) {
+        String id = placed.part().id();
+        String file = placed.part().kind().fileName();
+        Fault here = new Fault(file, placed.line(), "id", id, "", "", "");
+        Fault first = firstUse.putIfAbsent(id, here);
+        if (first == null) {
+            parts.add(placed.part());
+            lines.put(id, placed.line());
+        } else {
+            kindFaults.add(
+                    placed.line(),
+                    "id",
+                    id,
+                    "is already the id of " + first.file() + " line " + first.line(),
+                    "ids unique across all files",
+                    "the row was copied; write " + id + "-2");
+        }
+    }
+
+    private void checkHouse(String path, String id, PartKind kind) {
+        List<String> ids =
+                parts.stream().filter(part -> part.kind() == kind).map(Part::id).toList();
+        if (!ids.contains(id) && !ids.isEmpty()) {
+            String near = NearWord.to(id, ids);
+            faults.add(new Fault(
+                    RatesFile.NAME,
+                    0,
+                    path,
+                    id,
+                    "is no part of " + kind.fileName(),
+                    "the id of a " + kind.word(),
+                    near.isEmpty() ? "use " + ids.get(0) : "\"" + near + "\" was meant"));
+        }
+    }
+
+    private @Nullable String text(String name, boolean needed, FaultList list) throws IOException {
+        Path file = folder.resolve(name);
+        if (!Files.isRegularFile(file)) {
+            list.add(
+                    0,
+                    "",
+                    "",
+                    needed ? "is missing" : "is missing, so none are offered",
+                    "a file of this name in the catalogue folder",
+                    near(name));
+            return null;
+        }
+        long size = Files.size(file);
+        if (size > Limits.FILE_BYTES) {
+            list.add(
+                    0,
+                    "",
+                    size + " bytes",
+                    "is too large",
+                    "at most " + Limits.FILE_BYTES + " bytes",
+                    "it is not a CSV file");
+            return null;
+        }
+        return TextFile.decode(Files.readAllBytes(file));
+    }
+
+    private String near(String name) throws IOException {
+        List<String> names;
+        try (var files = Files.list(folder)) {
+            names = files.map(path -> path.getFileName().toString()).sorted().toList();
+        }
+        String near = NearWord.to(name, names);
+        Set<String> ours = new TreeSet<>(List.of(RatesFile.NAME));
+        for (PartKind kind : PartKind.values()) {
+            ours.add(kind.fileName());
+        }
+        return near.isEmpty() || ours.contains(near)
+                ? "it was saved under another name or elsewhere"
+                : "\"" + near + "\" was meant";
+    }
+}

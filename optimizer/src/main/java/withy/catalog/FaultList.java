@@ -1,0 +1,47 @@
+package withy.catalog;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Faults of one file, up to a bound; past it one line says how many more there are. */
+final class FaultList {
+    private final String file;
+    private final List<Fault> faults = new ArrayList<>();
+    private int more;
+
+    FaultList(String file) {
+        this.file = file;
+    }
+
+    void add(int line, String column, String value, String problem, String allowed, String maybe) {
+        if (faults.size() < Limits.FAULTS) {
+            faults.add(new Fault(file, line, column, value, problem, allowed, maybe));
+        } else {
+            more++;
+        }
+    }
+
+    void add(Fault fault) {
+        add(fault.line(), fault.column(), fault.value(), fault.problem(), fault.allowed(), fault.maybe());
+    }
+
+    int size() {
+        return faults.size() + more;
+    }
+
+    List<Fault> list() {
+        if (more == 0) {
+            return List.copyOf(faults);
+        }
+        List<Fault> all = new ArrayList<>(faults);
+        all.add(new Fault(
+                file,
+                0,
+                "",
+                "",
+                "has " + more + " more faults of this kind",
+                "",
+                "mend the first ones and look again"));
+        return all;
+    }
+}

@@ -1,0 +1,92 @@
+package withy.catalog;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Numbers as spreadsheets write them: decimal point or comma, thousands marked by blanks, apostrophes, points or commas.
+ *
+ * <p>"1,500" alone may be one and a half or fifteen hundred; {@link Mark} says which, from the rest of the file.
+ */
+final class Numbers {
+    /** Decimal mark of one file. UNKNOWN refuses what could be read either way. */
+    enum Mark {
+        POINT,
+        COMMA,
+        UNKNOWN
+    }
+
+    private static final Pattern BLANKS = Pattern.compile("(?<=\\d)[ \\u00a0\\u202f\\u2009'\\u2019](?=\\d{3}(?!\\d))");
+    private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,2})?");
+    private static final Pattern POINT_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d*)?");
+    private static final Pattern COMMA_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
+
+    /** Places kept of a converted value: a millionth of a millimetre or gram. */
+    private static final int PLACES = 6;
+
+    private Numbers() {}
+
+    /** The number, or null where the text is none or could mean two. */
+    static @Nullable BigDecimal parse(String text, Mark mark) {
+        String plain = normal(text);
+        if (plain.length() > 40) {
+            return null;
+        }
+        boolean pointGroups = POINT_GROUPS.matcher(plain).matches();
+        boolean commaGroups = COMMA_GROUPS.matcher(plain).matches();
+        if (plain.indexOf(',') >= 0 && plain.indexOf('.') >= 0) {
+            if (pointGroups) {
+                plain = plain.replace(".", "").replace(',', '.');
+            } else if (commaGroups) {
+                plain = plain.replace(",", "");
+            } else {
+                return null;
+            }
+        } else if (commaGroups) {
+            boolean many = plain.indexOf(',') != plain.lastIndexOf(',');
+            if (mark == Mark.UNKNOWN && !many) {
+                return null;
+            }
+            plain = mark == Mark.COMMA && !many ? plain.replace(',', '.') : plain.replace(",", "");
+        } else if (pointGroups && (mark == Mark.COMMA || plain.indexOf('.') != plain.lastIndexOf('.'))) {
+            plain = plain.replace(".", "");
+        } else {
+            plain = plain.replace(',', '.');
+        }
+        return PLAIN.matcher(plain).matches() ? new BigDecimal(plain) : null;
+    }
+
+    /** 1 for a cell that can only have a decimal comma, -1 for one that can only have a decimal point, 0 for any other. */
+    static int evidence(String text) {
+        String plain = normal(text);
+        int comma = plain.lastIndexOf(',');
+        int point = plain.lastIndexOf('.');
+        if (comma < 0 && point < 0) {
+            return 0;
+        }
+        boolean groups = POINT_GROUPS.matcher(plain).matches()
+                || COMMA_GROUPS.matcher(plain).matches();
+        boolean both = comma >= 0 && point >= 0;
+        if (groups && !both || parse(text, Mark.UNKNOWN) == null) {
+            return 0;
+        }
+        return comma > point ? 1 : -1;
+    }
+
+    /** A value times the exact size of its unit, rounded half up to a millionth. */
+    static double scaled(BigDecimal value, BigDecimal factor) {
+        return value.multiply(factor).setScale(PLACES, RoundingMode.HALF_UP).doubleValue();
+    }
+
+    /** Shortest plain decimal text of a number, without exponent. */
+    static String plain(double value) {
+        BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
+        return exact.signum() == 0 ? "0" : exact.toPlainString();
+    }
+
+    private static String normal(String text) {
+        return BLANKS.matcher(text.strip()).replaceAll("").replace('\u2212', '-');
+    }
+}
