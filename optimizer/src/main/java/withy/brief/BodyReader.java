@@ -76,19 +76,19 @@ final class BodyReader {
         Double max = told.max();
         if (min != null && max != null) {
             if (told.single()) {
-                min = Quantity.LENGTH.round(min - ABOUT_MM);
-                max = Quantity.LENGTH.round(max + ABOUT_MM);
+                min = Quantity.LENGTH.round(Bounds.REACH_MM.clamp(min - ABOUT_MM));
+                max = Quantity.LENGTH.round(Bounds.REACH_MM.clamp(max + ABOUT_MM));
                 notes.taken(Default.REACH_ABOUT, min, max);
             }
             return new Ends(min, max);
         }
         if (min != null) {
-            double most = min + ONE_ENDED_MM;
+            double most = Quantity.LENGTH.round(Bounds.REACH_MM.clamp(min + ONE_ENDED_MM));
             notes.taken(Default.REACH_MAX, most);
             return new Ends(min, most);
         }
         if (max != null) {
-            double least = Math.max(0, max - ONE_ENDED_MM);
+            double least = Quantity.LENGTH.round(Bounds.REACH_MM.clamp(max - ONE_ENDED_MM));
             notes.taken(Default.REACH_MIN, least);
             return new Ends(least, max);
         }

@@ -12,8 +12,8 @@ record Bounds(double min, double max) {
     static final Bounds ROD_MM = new Bounds(900, 6000);
     static final Bounds PACKED_MM = new Bounds(200, 6000);
     static final Bounds LURE_G = new Bounds(0.1, 500);
-    static final Bounds LINE_MM = new Bounds(0.03, 2.5);
-    static final Bounds STRENGTH_KG = new Bounds(0.2, 100);
+    static final Bounds LINE_MM = new Bounds(0.03, 1.6);
+    static final Bounds STRENGTH_KG = new Bounds(0.05, 800);
     static final Bounds LEADER_MM = new Bounds(0, 20_000);
     static final Bounds DRAG_KG = new Bounds(0.05, 40);
     static final Bounds FISH_KG = new Bounds(0.02, 200);
@@ -34,6 +34,11 @@ record Bounds(double min, double max) {
 
     boolean holds(double value) {
         return value >= min && value <= max;
+    }
+
+    /** The nearest value that may be. */
+    double clamp(double value) {
+        return Math.max(min, Math.min(max, value));
     }
 
     /** "900 to 6000 mm". */

@@ -83,14 +83,14 @@ final class FrameReader {
             return usual;
         }
         if (min == null && max != null) {
-            min = Math.max(Bounds.ROD_MM.min(), max - ONE_ENDED_MM);
+            min = Bounds.ROD_MM.clamp(max - ONE_ENDED_MM);
             notes.taken(Default.LENGTH_MIN, min);
         } else if (max == null && min != null) {
-            max = Math.min(Bounds.ROD_MM.max(), min + ONE_ENDED_MM);
+            max = Bounds.ROD_MM.clamp(min + ONE_ENDED_MM);
             notes.taken(Default.LENGTH_MAX, max);
         } else if (told.single() && min != null && max != null) {
-            min = Quantity.LENGTH.round(min - ABOUT_MM);
-            max = Quantity.LENGTH.round(max + ABOUT_MM);
+            min = Quantity.LENGTH.round(Bounds.ROD_MM.clamp(min - ABOUT_MM));
+            max = Quantity.LENGTH.round(Bounds.ROD_MM.clamp(max + ABOUT_MM));
             notes.taken(Default.LENGTH_ABOUT, min, max);
         }
         return new Ends(min == null ? 0 : min, max == null ? 0 : max);

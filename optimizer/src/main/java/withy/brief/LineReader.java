@@ -176,7 +176,7 @@ final class LineReader {
         Double drag = root.quantity("drag", Quantity.STRENGTH, Bounds.DRAG_KG);
         if (drag == null) {
             double weakest = leader == null ? line.strengthKg() : Math.min(line.strengthKg(), leader.strengthKg());
-            drag = Math.max(0.1, Math.round(weakest * 2.5) / 10.0);
+            drag = Bounds.DRAG_KG.clamp(Math.max(0.1, Math.round(weakest * 2.5) / 10.0));
             notes.taken(Default.DRAG, drag);
         }
         return drag;

@@ -25,7 +25,7 @@ final class LineStrength {
 
     /** Strength of a number of the kind's scale, kg. */
     static double ofNumberKg(LineKind kind, double number) {
-        return Quantity.STRENGTH.round(ofNumberOneKg(kind) * number);
+        return Quantity.STRENGTH.round(Bounds.STRENGTH_KG.clamp(ofNumberOneKg(kind) * number));
     }
 
     /** Strength from the standard diameter, kg. */
@@ -36,8 +36,8 @@ final class LineStrength {
 
     /** Standard diameter of a strength, mm; the number is rounded to 0.01, so that 20 lb is number 5. */
     static double diameterMm(LineKind kind, double strengthKg, double numberOneKg) {
-        double number = Math.round(strengthKg / numberOneKg * 100) / 100.0;
-        return Quantity.LENGTH.round(diameterMm(kind, number));
+        double number = Math.max(0.01, Math.round(strengthKg / numberOneKg * 100) / 100.0);
+        return Quantity.LENGTH.round(Bounds.LINE_MM.clamp(diameterMm(kind, number)));
     }
 
     private static double diameterMm(LineKind kind, double number) {

@@ -63,7 +63,7 @@ final class TackleReader {
     }
 
     private static double tenth(double grams) {
-        return Math.max(0.1, Math.round(grams * 10) / 10.0);
+        return Bounds.LURE_G.clamp(Math.round(grams * 10) / 10.0);
     }
 
     Reel reel(RodType type, Lure lure) {

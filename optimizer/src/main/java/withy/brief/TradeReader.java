@@ -21,8 +21,13 @@ final class TradeReader {
 
     private static final double ZONE_FAR_MM = 110;
 
+    /** Width kept where one edge is told beyond the usual other one, mm. */
+    private static final double ZONE_WIDTH_MM = ZONE_FAR_MM - ZONE_NEAR_MM;
+
     /** Smallest and greatest amounts taken as a budget, minor units. */
     private static final Bounds BUDGET_MINOR = new Bounds(1, 100_000_000);
+
+    private static final int MOST_DAYS = 3650;
 
     private final Fields root;
     private final Notes notes;
@@ -129,7 +134,7 @@ final class TradeReader {
     private @Nullable Long amount(JsonNode amount) {
         Currency currency = context.currency();
         String allowed = "an amount such as \"" + Money.print(65_000, currency) + "\"";
-        if (!amount.isTextual() && !amount.isNumber()) {
+        if (!amount.isTextual() && !(amount.isNumber() && Double.isFinite(amount.doubleValue()))) {
             root.fault("budget", allowed, "Maybe leave it out where there is no ceiling.");
             return null;
         }
@@ -160,7 +165,7 @@ final class TradeReader {
         }
         String text = root.text("wantedBy", 40);
         if (text == null) {
-            if (!root.has("wantedBy")) {
+            if (!root.has("wantedBy") && !root.has("wantedInDays")) {
                 notes.taken(Default.WANTED_BY);
             }
             return null;
@@ -240,8 +245,10 @@ final class TradeReader {
         Double far = fields.quantity("far", Quantity.LENGTH, Bounds.ZONE_MM);
         fields.finish();
         if (near == null || far == null) {
-            near = near == null ? Math.min(ZONE_NEAR_MM, far == null ? ZONE_NEAR_MM : far - 70) : near;
-            far = far == null ? Math.max(ZONE_FAR_MM, near + 70) : far;
+            near = near == null
+                    ? Bounds.ZONE_MM.clamp(Math.min(ZONE_NEAR_MM, far == null ? ZONE_NEAR_MM : far - ZONE_WIDTH_MM))
+                    : near;
+            far = far == null ? Bounds.ZONE_MM.clamp(Math.max(ZONE_FAR_MM, near + ZONE_WIDTH_MM)) : far;
             notes.taken(Default.ZONE, near, far);
         }
         if (near > far) {

@@ -12,8 +12,10 @@ import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import withy.catalog.Material;
 
@@ -34,6 +36,26 @@ class ScenariosTest {
     private static final Set<String> KEYS = Set.of(
             "schema", "possible", "provenance", "says", "ranges", "gripMaterials", "conflict", "sensitiveToRules");
 
+    private static final Set<String> RULES = Set.of(
+            "lure-range",
+            "line-class",
+            "length",
+            "durability",
+            "lift",
+            "knot-clearance",
+            "ring-for-line",
+            "reel-fit",
+            "seat-on-blank",
+            "grip-on-blank",
+            "ring-fit",
+            "tip-top",
+            "handle",
+            "guide-train",
+            "salt",
+            "budget",
+            "stock",
+            "must");
+
     static List<Path> scenarios() throws IOException {
         try (Stream<Path> folders = Files.list(FOLDER)) {
             return folders.filter(Files::isDirectory).sorted().toList();
@@ -44,6 +66,22 @@ class ScenariosTest {
     Stream<DynamicTest> eachScenario() throws IOException {
         return scenarios().stream()
                 .map(folder -> DynamicTest.dynamicTest(folder.getFileName().toString(), () -> check(folder)));
+    }
+
+    @Test
+    void thereAreEnoughAndTwoAreImpossible() throws IOException {
+        int impossible = 0;
+        Set<String> rules = new TreeSet<>();
+        for (Path folder : scenarios()) {
+            JsonNode expected = expected(folder);
+            impossible += expected.get("possible").booleanValue() ? 0 : 1;
+            expected.get("sensitiveToRules").forEach(rule -> rules.add(rule.textValue()));
+        }
+        assertTrue(
+                scenarios().size() - impossible >= 14,
+                "possible scenarios: " + (scenarios().size() - impossible));
+        assertTrue(impossible >= 2, "impossible scenarios: " + impossible);
+        assertEquals(new TreeSet<>(RULES), rules, "each rule has a scenario whose answer hangs on it");
     }
 
     private static JsonNode expected(Path folder) throws IOException {
@@ -107,7 +145,6 @@ class ScenariosTest {
     private static void conflict(JsonNode conflict) {
         assertTrue(conflict.get("wishes").size() >= 2, "an impossible brief has several wishes acting together");
         assertTrue(conflict.get("rules").size() >= 1);
-        conflict.get("rules")
-                .forEach(rule -> assertTrue(rule.intValue() >= 1 && rule.intValue() <= 18, rule.toString()));
+        conflict.get("rules").forEach(rule -> assertTrue(RULES.contains(rule.textValue()), rule.toString()));
     }
 }
