@@ -3,6 +3,7 @@ package withy.mechanics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -31,7 +32,10 @@ public final class BendUnderLoad {
     private static final double SMALLEST_LN = -60.0;
 
     private static final double SCAN_STEP_LN = 0.6;
-    private static final int GRID = 72;
+    /** Share by which a bracket of the rough search is widened. */
+    private static final double ROUGHNESS = 0.01;
+
+    private static final int GRID = 48;
     private static final int MOST_STEPS = 80;
 
     private BendUnderLoad() {}
@@ -133,8 +137,9 @@ public final class BendUnderLoad {
         }
         double sign = Math.signum(turn);
         UnivariateFunction miss = ln -> sign * (shooter.clampAngle(turn * Math.exp(ln)) - turn);
+        UnivariateFunction side = ln -> sign * (shooter.roughClampAngle(turn * Math.exp(ln)) - turn);
         double low = Math.min(-SCAN_STEP_LN, -shooter.growth() - SCAN_STEP_LN);
-        while (low >= SMALLEST_LN && miss.value(low) > 0.0) {
+        while (low >= SMALLEST_LN && side.value(low) > 0.0) {
             low -= 2.0 * SCAN_STEP_LN;
         }
         if (low < SMALLEST_LN) {
@@ -142,8 +147,9 @@ public final class BendUnderLoad {
         }
         while (low < 0.0) {
             double high = Math.min(0.0, low + SCAN_STEP_LN);
-            if (miss.value(high) >= 0.0) {
-                return List.of(turn * Math.exp(root(miss, low, high)));
+            if (side.value(high) >= 0.0) {
+                OptionalDouble ln = root(miss, low - ROUGHNESS, high + ROUGHNESS);
+                return ln.isPresent() ? List.of(turn * Math.exp(ln.getAsDouble())) : List.of();
             }
             low = high;
         }
@@ -163,13 +169,12 @@ public final class BendUnderLoad {
         }
         List<Double> roots = new ArrayList<>();
         double previous = grid.first();
-        double missPrevious = miss.value(previous);
+        double missPrevious = shooter.roughClampAngle(previous) - turn;
         for (double tip : grid.tailSet(previous, false)) {
-            double missTip = miss.value(tip);
-            if (missPrevious == 0.0) {
-                roots.add(previous);
-            } else if (missPrevious * missTip < 0.0) {
-                roots.add(root(miss, previous, tip));
+            double missTip = shooter.roughClampAngle(tip) - turn;
+            if (missPrevious * missTip <= 0.0) {
+                double margin = ROUGHNESS * (tip - previous);
+                root(miss, previous - margin, tip + margin).ifPresent(roots::add);
             }
             previous = tip;
             missPrevious = missTip;
@@ -177,9 +182,13 @@ public final class BendUnderLoad {
         return roots;
     }
 
-    private static double root(UnivariateFunction miss, double low, double high) {
-        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(1e-15, 1e-14, 1e-13, 5);
-        return solver.solve(MOST_STEPS, miss, low, high);
+    /** The root between two places, or none when the rough search was misled there. */
+    private static OptionalDouble root(UnivariateFunction miss, double low, double high) {
+        if (miss.value(low) * miss.value(high) > 0.0) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(
+                new BracketingNthOrderBrentSolver(1e-15, 1e-14, 1e-13, 5).solve(MOST_STEPS, miss, low, high));
     }
 
     private static String degrees(double radians) {

@@ -35,6 +35,10 @@ final class TipShooter {
     private static final double ABSOLUTE = 1e-32;
 
     private static final double RELATIVE = 1e-11;
+
+    /** Enough to tell on which side of the clamp's direction a trial ends. */
+    private static final double ROUGH_RELATIVE = 1e-5;
+
     private static final double LEAST_STEP = 1e-12;
 
     /** Extra nodes so that a drawn curve looks round. */
@@ -47,8 +51,9 @@ final class TipShooter {
     private final double lengthMm;
     private final double forceN;
     private final List<Stretch> stretches = new ArrayList<>();
-    private final DormandPrince853Integrator integrator =
-            new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, RELATIVE);
+    private final DormandPrince853Integrator fine = new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, RELATIVE);
+    private final DormandPrince853Integrator rough =
+            new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, ROUGH_RELATIVE);
 
     /** One smooth stretch, from u0 (nearer the tip) to u1, with the loads that join at u0. */
     private record Stretch(
@@ -151,6 +156,15 @@ final class TipShooter {
 
     /** Angle at the clamp from the reference, for a tip direction from the reference. */
     double clampAngle(double tipRad) {
+        return clampAngle(tipRad, fine);
+    }
+
+    /** The same to about five digits, for a search. */
+    double roughClampAngle(double tipRad) {
+        return clampAngle(tipRad, rough);
+    }
+
+    private double clampAngle(double tipRad, DormandPrince853Integrator integrator) {
         double[] state = new double[SHORT];
         state[ANGLE] = tipRad;
         double forward = 0.0;
@@ -159,7 +173,7 @@ final class TipShooter {
             forward += stretch.forward();
             up += stretch.up();
             state[MOMENT] += stretch.couple();
-            state = run(stretch, forward, up, state, stretch.u0(), stretch.u1());
+            state = run(integrator, stretch, forward, up, state, stretch.u0(), stretch.u1());
         }
         return state[ANGLE];
     }
@@ -206,7 +220,7 @@ final class TipShooter {
             for (int part = 1; part <= parts; part++) {
                 double a = stretch.u0() + (stretch.u1() - stretch.u0()) * (part - 1) / parts;
                 double b = part == parts ? stretch.u1() : stretch.u0() + (stretch.u1() - stretch.u0()) * part / parts;
-                state = run(stretch, forward, up, state, a, b);
+                state = run(fine, stretch, forward, up, state, a, b);
                 if (part < parts) {
                     rows.add(row(b, state));
                 }
@@ -266,7 +280,14 @@ final class TipShooter {
         return nearest;
     }
 
-    private double[] run(Stretch stretch, double forward, double up, double[] state, double from, double to) {
+    private double[] run(
+            DormandPrince853Integrator integrator,
+            Stretch stretch,
+            double forward,
+            double up,
+            double[] state,
+            double from,
+            double to) {
         Equations equations = new Equations(stretch, forward, up, state.length);
         integrator.setInitialStepSize(to - from);
         return integrator.integrate(equations, new ODEState(from, state), to).getPrimaryState();
