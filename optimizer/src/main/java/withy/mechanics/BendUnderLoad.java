@@ -42,12 +42,14 @@ public final class BendUnderLoad {
 
     public static BendResult solve(BendCase held) {
         double turn = Math.IEEEremainder(held.clampAngleRad() - loadDirection(held), 2.0 * Math.PI);
-        TipShooter shooter = new TipShooter(held, held.clampAngleRad() - turn);
+        double reference = held.clampAngleRad() - turn;
+        LoadedStretches stretches = new LoadedStretches(held, reference);
+        TipShooter shooter = new TipShooter(held, stretches, reference);
         try {
-            if (shooter.forceN() == 0.0) {
+            if (stretches.forceN() == 0.0) {
                 return straight(held);
             }
-            List<Double> tips = parallel(held) ? oneWay(shooter, turn) : everyWay(shooter, turn);
+            List<Double> tips = parallel(held) ? oneWay(shooter, turn, stretches.growth()) : everyWay(shooter, turn);
             BendResult best = new BendResult.NotConverged("No direction of the tip meets the clamp at "
                     + degrees(held.clampAngleRad()) + " degrees; the load may be too large for this blank.");
             for (double tip : tips) {
@@ -131,14 +133,14 @@ public final class BendUnderLoad {
         return -Math.PI / 2.0;
     }
 
-    private static List<Double> oneWay(TipShooter shooter, double turn) {
+    private static List<Double> oneWay(TipShooter shooter, double turn, double growth) {
         if (Math.abs(turn) < PARALLEL_TOLERANCE) {
             return List.of(turn);
         }
         double sign = Math.signum(turn);
         UnivariateFunction miss = ln -> sign * (shooter.clampAngle(turn * Math.exp(ln)) - turn);
         UnivariateFunction side = ln -> sign * (shooter.roughClampAngle(turn * Math.exp(ln)) - turn);
-        double low = Math.min(-SCAN_STEP_LN, -shooter.growth() - SCAN_STEP_LN);
+        double low = Math.min(-SCAN_STEP_LN, -growth - SCAN_STEP_LN);
         while (low >= SMALLEST_LN && side.value(low) > 0.0) {
             low -= 2.0 * SCAN_STEP_LN;
         }

@@ -2,11 +2,9 @@ package withy.mechanics;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Integrates the bent rod from tip to clamp for an assumed direction of the tip.
@@ -16,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>u distance from the tip over length L; θ angle from the reference; m moment over (F·L), F the sum of all loads; r the force of
  * everything outboard over F, known at each u since all loads keep their direction. dθ/du = −m·(F·L²/EI); dm/du = cosθ·r_y −
- * sinθ·r_x; a couple adds to m. At the tip m = 0. Places are integrated beside. Stretches end at every break of stiffness,
- * weight and load, so that each is smooth.
+ * sinθ·r_x; a couple adds to m. At the tip m = 0. Places are integrated beside.
  */
 final class TipShooter {
     private static final int ANGLE = 0;
@@ -50,108 +47,19 @@ final class TipShooter {
     private final double referenceRad;
     private final double lengthMm;
     private final double forceN;
-    private final List<Stretch> stretches = new ArrayList<>();
+    private final LoadedStretches stretches;
     private final DormandPrince853Integrator fine = new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, RELATIVE);
     private final DormandPrince853Integrator rough =
             new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, ROUGH_RELATIVE);
 
-    /** One smooth stretch, from u0 (nearer the tip) to u1, with the loads that join at u0. */
-    private record Stretch(
-            double u0,
-            double u1,
-            StiffnessProfile.Stretch stiffness,
-            @Nullable TaperedWeight weight,
-            double forward,
-            double up,
-            double couple) {}
-
-    /** Weight per length a·g·d^n on one stretch, N/mm. */
-    private record TaperedWeight(double fromMm, double diameter, double slope, double scale, double exponent) {
-        double at(double sMm) {
-            double d = diameter + slope * (sMm - fromMm);
-            return scale * (exponent == 1.0 ? d : Math.pow(d, exponent));
-        }
-    }
-
-    TipShooter(BendCase held, double referenceRad) {
+    TipShooter(BendCase held, LoadedStretches stretches, double referenceRad) {
         this.held = held;
+        this.stretches = stretches;
         this.referenceRad = referenceRad;
-        this.cosReference = Math.cos(referenceRad);
-        this.sinReference = Math.sin(referenceRad);
+        this.cosReference = stretches.cosReference();
+        this.sinReference = stretches.sinReference();
         this.lengthMm = held.lengthMm();
-        double force = 0.0;
-        for (PointLoad load : held.loadsAhead()) {
-            force += load.size() + Math.abs(load.coupleNmm()) / lengthMm;
-        }
-        TubeMass own = held.own();
-        if (own != null) {
-            force += own.massG() * MassSum.NMM_PER_GMM;
-        }
-        this.forceN = force;
-        if (force > 0.0) {
-            cut();
-        }
-    }
-
-    /** Sum of all loads, N; 0 leaves the rod straight. */
-    double forceN() {
-        return forceN;
-    }
-
-    private void cut() {
-        double tip = held.stiffness().tipMm();
-        TreeSet<Double> places = new TreeSet<>();
-        for (double place : held.stiffness().breaksMm()) {
-            places.add(place);
-        }
-        for (PointLoad load : held.loadsAhead()) {
-            places.add(load.sMm());
-        }
-        TubeMass own = held.own();
-        if (own != null) {
-            for (double place : own.profile().xMm()) {
-                places.add(Math.min(place, tip));
-            }
-        }
-        places.add(held.clampMm());
-        places.add(tip);
-        double[] down = places.tailSet(held.clampMm(), true).descendingSet().stream()
-                .mapToDouble(Double::doubleValue)
-                .toArray();
-        for (int i = 1; i < down.length; i++) {
-            stretches.add(stretch(down[i], down[i - 1], tip));
-        }
-    }
-
-    private Stretch stretch(double from, double to, double tip) {
-        double forward = 0.0;
-        double up = 0.0;
-        double couple = 0.0;
-        for (PointLoad load : held.loadsAhead()) {
-            if (load.sMm() == to) {
-                forward += (load.forwardN() * cosReference + load.upN() * sinReference) / forceN;
-                up += (load.upN() * cosReference - load.forwardN() * sinReference) / forceN;
-                couple += load.coupleNmm() / (forceN * lengthMm);
-            }
-        }
-        return new Stretch(
-                (tip - to) / lengthMm,
-                (tip - from) / lengthMm,
-                held.stiffness().stretch(from, to),
-                weight(from, to),
-                forward,
-                up,
-                couple);
-    }
-
-    private @Nullable TaperedWeight weight(double from, double to) {
-        TubeMass own = held.own();
-        if (own == null || from >= own.profile().endMm() || to <= own.profile().startMm()) {
-            return null;
-        }
-        double d0 = own.profile().at(from);
-        double slope = (own.profile().before(to) - d0) / (to - from);
-        return new TaperedWeight(from, d0, slope, own.scale() * MassSum.NMM_PER_GMM, own.exponent());
+        this.forceN = stretches.forceN();
     }
 
     /** Angle at the clamp from the reference, for a tip direction from the reference. */
@@ -169,39 +77,13 @@ final class TipShooter {
         state[ANGLE] = tipRad;
         double forward = 0.0;
         double up = 0.0;
-        for (Stretch stretch : stretches) {
+        for (LoadedStretches.Stretch stretch : stretches.all()) {
             forward += stretch.forward();
             up += stretch.up();
             state[MOMENT] += stretch.couple();
             state = run(integrator, stretch, forward, up, state, stretch.u0(), stretch.u1());
         }
         return state[ANGLE];
-    }
-
-    /** Σ over the stretches of √(outboard force/EI)·length: how many times e-fold a small angle grows toward the clamp. */
-    double growth() {
-        double forward = 0.0;
-        double up = 0.0;
-        double weightN = 0.0;
-        double growth = 0.0;
-        double tip = held.stiffness().tipMm();
-        for (Stretch stretch : stretches) {
-            forward += stretch.forward();
-            up += stretch.up();
-            double middleMm = tip - lengthMm * (stretch.u0() + stretch.u1()) / 2.0;
-            double span = lengthMm * (stretch.u1() - stretch.u0());
-            TaperedWeight weight = stretch.weight();
-            double half = weight == null ? 0.0 : weight.at(middleMm) * span / 2.0;
-            weightN += half;
-            double force = Math.hypot(forward * forceN - sinReference * weightN, up * forceN - cosReference * weightN);
-            weightN += half;
-            double ends = Math.min(
-                    stretch.stiffness().atNmm2(tip - lengthMm * stretch.u0()),
-                    stretch.stiffness().atNmm2(tip - lengthMm * stretch.u1()));
-            double middle = stretch.stiffness().atNmm2(middleMm);
-            growth += span * (Math.sqrt(force / ends) + 2.0 * Math.sqrt(force / middle)) / 3.0;
-        }
-        return growth;
     }
 
     /** The whole shape for a tip direction from the reference. */
@@ -211,7 +93,7 @@ final class TipShooter {
         state[ANGLE] = tipRad;
         double forward = 0.0;
         double up = 0.0;
-        for (Stretch stretch : stretches) {
+        for (LoadedStretches.Stretch stretch : stretches.all()) {
             forward += stretch.forward();
             up += stretch.up();
             rows.add(row(stretch.u0(), state));
@@ -282,7 +164,7 @@ final class TipShooter {
 
     private double[] run(
             DormandPrince853Integrator integrator,
-            Stretch stretch,
+            LoadedStretches.Stretch stretch,
             double forward,
             double up,
             double[] state,
@@ -294,14 +176,14 @@ final class TipShooter {
     }
 
     private final class Equations implements OrdinaryDifferentialEquation {
-        private final Stretch stretch;
+        private final LoadedStretches.Stretch stretch;
         private final double forward;
         private final double up;
         private final int dimension;
         private final double tipMm = held.stiffness().tipMm();
         private final double loadMm2 = forceN * lengthMm * lengthMm;
 
-        Equations(Stretch stretch, double forward, double up, int dimension) {
+        Equations(LoadedStretches.Stretch stretch, double forward, double up, int dimension) {
             this.stretch = stretch;
             this.forward = forward;
             this.up = up;
@@ -319,7 +201,7 @@ final class TipShooter {
             double flexibility = loadMm2 / stretch.stiffness().atNmm2(s);
             double cos = Math.cos(state[ANGLE]);
             double sin = Math.sin(state[ANGLE]);
-            TaperedWeight weight = stretch.weight();
+            LoadedStretches.TaperedWeight weight = stretch.weight();
             double w = weight == null ? 0.0 : weight.at(s) * lengthMm / forceN;
             double[] rate = new double[dimension];
             rate[ANGLE] = -state[MOMENT] * flexibility;

@@ -220,7 +220,7 @@ class BendUnderLoadTest {
     /** Guards: the general search finds the same shape as the one for loads that all pull one way. */
     @Test
     void aTinySidewaysForceChangesNothing() {
-        for (double alpha : new double[] {0.5, 3.0, 10.0}) {
+        for (double alpha : new double[] {0.5, 3.0, 10.0, 40.0}) {
             double force = alpha * EI / (L * L);
             BendResult.Bent plain = bent(tipLoad(tapered(3, 0.3), alpha, 30.0));
             BendResult.Bent general = bent(new BendCase(
@@ -231,6 +231,26 @@ class BendUnderLoadTest {
                     List.of(new PointLoad(L, 0.0, -force, 0.0), new PointLoad(L / 2, 1e-9 * force, 0.0, 0.0))));
             assertEquals(plain.dropMm(), general.dropMm(), 1e-5);
         }
+    }
+
+    /** A load a hair beside a step or another load is one with it, and two halves of a load are the whole. */
+    @Test
+    void loadsAHairApartAreOne() {
+        TaperProfile stepped = new TaperProfile(new double[] {0, 1050, 1050, L}, new double[] {11, 7.2, 6.1, 1.9});
+        StiffnessProfile blank = StiffnessProfile.OfDiameter.withButt(stepped, 2e7, 3.2);
+        BendResult.Bent whole =
+                bent(new BendCase(blank, 0.0, 0.4, null, List.of(PointLoad.hung(1050, 100), PointLoad.hung(L, 300))));
+        BendResult.Bent halves = bent(new BendCase(
+                blank,
+                0.0,
+                0.4,
+                null,
+                List.of(
+                        PointLoad.hung(1050 + 1e-11, 50),
+                        PointLoad.hung(1050 - 1e-11, 50),
+                        PointLoad.hung(L, 150),
+                        PointLoad.hung(L - 1e-10, 150))));
+        assertEquals(whole.dropMm(), halves.dropMm(), 1e-6);
     }
 
     /** Guards: a couple at the tip of an even beam makes an arc of a circle, κ = M/EI. */
