@@ -3,6 +3,8 @@ package withy.catalog;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import withy.units.LengthUnit;
+import withy.units.MassUnit;
 
 /** Units a column name may end in, with their exact size in the unit the column is kept in. */
 final class CellUnit {
@@ -11,28 +13,30 @@ final class CellUnit {
     private static final Map<String, BigDecimal> STRENGTHS = new LinkedHashMap<>();
 
     static {
-        put(LENGTHS, "mm", "1");
-        put(LENGTHS, "cm", "10");
-        put(LENGTHS, "m", "1000");
-        put(LENGTHS, "in", "25.4");
-        put(LENGTHS, "ft", "304.8");
-        put(LENGTHS, "64ths", "0.396875");
-        put(MASSES, "g", "1");
-        put(MASSES, "mg", "0.001");
-        put(MASSES, "kg", "1000");
-        put(MASSES, "oz", "28.349523125");
-        put(MASSES, "lb", "453.59237");
-        put(MASSES, "gr", "0.06479891");
-        put(STRENGTHS, "kg", "1");
-        put(STRENGTHS, "g", "0.001");
-        put(STRENGTHS, "lb", "0.45359237");
-        put(STRENGTHS, "oz", "0.028349523125");
+        length("mm", LengthUnit.MILLIMETRE);
+        length("cm", LengthUnit.CENTIMETRE);
+        length("m", LengthUnit.METRE);
+        length("in", LengthUnit.INCH);
+        length("ft", LengthUnit.FOOT);
+        length("64ths", LengthUnit.SIXTY_FOURTH);
+        mass("g", MassUnit.GRAM);
+        mass("mg", MassUnit.MILLIGRAM);
+        mass("kg", MassUnit.KILOGRAM);
+        mass("oz", MassUnit.OUNCE);
+        mass("lb", MassUnit.POUND);
+        mass("gr", MassUnit.GRAIN);
+        // Line and lift ratings are written in units of mass and kept in kg.
+        MASSES.forEach((name, grams) -> STRENGTHS.put(name, grams.movePointLeft(3)));
     }
 
     private CellUnit() {}
 
-    private static void put(Map<String, BigDecimal> units, String name, String size) {
-        units.put(name, new BigDecimal(size));
+    private static void length(String name, LengthUnit unit) {
+        LENGTHS.put(name, BigDecimal.valueOf(unit.mm()));
+    }
+
+    private static void mass(String name, MassUnit unit) {
+        MASSES.put(name, BigDecimal.valueOf(unit.grams()));
     }
 
     /** Units a column may be written in; empty for columns without a unit. */

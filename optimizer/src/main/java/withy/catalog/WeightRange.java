@@ -17,7 +17,7 @@ record WeightRange(double least, double most, double usualLeast, double usualMos
             case GUIDE -> new WeightRange(0.02, 40, 0.04, 20);
             case TIP_TOP -> new WeightRange(0.02, 25, 0.05, 8);
             case KEEPER -> new WeightRange(0.02, 10, 0.05, 2);
-            case THREAD -> new WeightRange(0.2, 1000, 1, 200);
+            case THREAD -> new WeightRange(0.2, 1000, 0.5, 200);
             case FINISH, ADHESIVE -> new WeightRange(1, 5000, 10, 1200);
             case DECAL -> new WeightRange(0, 10, 0, 1);
         };

@@ -24,7 +24,7 @@ final class BenchParts {
                 new Keeper(
                         draft(row)
                                 .weight(row.number("weight"), 0.01, 8)
-                                .stock(12, 7)
+                                .supplied(row, 12, 7)
                                 .facts(),
                         row.whole("a"),
                         row.number("b"));
@@ -33,7 +33,7 @@ final class BenchParts {
                 new Finish(
                         draft(row)
                                 .weight(row.number("a") * row.number("b"), 1, 2)
-                                .stock(2, 7)
+                                .supplied(row, 2, 7)
                                 .facts(),
                         row.number("a"),
                         row.number("b"),
@@ -46,7 +46,7 @@ final class BenchParts {
                 new Adhesive(
                         draft(row)
                                 .weight(row.number("a") * row.number("b"), 1, 2)
-                                .stock(2, 7)
+                                .supplied(row, 2, 7)
                                 .facts(),
                         row.number("a"),
                         row.number("b"),
@@ -58,7 +58,7 @@ final class BenchParts {
                 new Decal(
                         draft(row)
                                 .weight(row.number("weight"), 0.01, 20)
-                                .stock(20, 7)
+                                .supplied(row, 20, 7)
                                 .facts(),
                         row.number("a"),
                         row.number("b"));
@@ -70,7 +70,7 @@ final class BenchParts {
         double grams = Shapes.annulus(row.number("a"), row.number("b"), row.number("c"))
                 * Shapes.density(row.word("material", Material.class));
         return new Arbor(
-                draft(row).weight(grams, 0.01, 10).stock(8, 7).facts(),
+                draft(row).weight(grams, 0.01, 10).supplied(row, 8, 7).facts(),
                 row.number("a"),
                 row.number("b"),
                 row.number("c"),
@@ -85,7 +85,10 @@ final class BenchParts {
                 Shapes.annulus(diameter, 0, 1_000_000) * Shapes.density(row.word("material", Material.class)) * PACKING,
                 0.1);
         return new WrapThread(
-                draft(row).weight(tex * metres / 1000, 0.01, 4).stock(4, 5).facts(),
+                draft(row)
+                        .weight(tex * metres / 1000, 0.01, 4)
+                        .supplied(row, 4, 5)
+                        .facts(),
                 row.text("a"),
                 diameter,
                 tex,

@@ -80,7 +80,7 @@ record BlankDesign(
                 row.flag("balance_known"));
     }
 
-    Blank blank(int stock) {
+    Blank blank(DesignTable.Design row) {
         List<OdStation> stations = stations();
         double density = Shapes.density(material);
         double joints = (sections - 1) * extraG;
@@ -96,7 +96,7 @@ record BlankDesign(
                 Draft.of(maker, model, material)
                         .weight(weight, 0.1, 4)
                         .price(priceEur)
-                        .stock(stock, 10)
+                        .supplied(row, 2, 10)
                         .supplier("Tarn Road Wholesale")
                         .look(colour, gloss, set)
                         .classes(durability, 4)

@@ -61,6 +61,10 @@ final class DesignTable {
             return value;
         }
 
+        String textOr(String column, String otherwise) {
+            return values.getOrDefault(column, otherwise);
+        }
+
         double number(String column) {
             return Double.parseDouble(text(column));
         }

@@ -22,7 +22,6 @@ final class Draft {
     private double priceEur;
     private int stock = 2;
     private @Nullable Integer leadDays = 7;
-    private int packQty = 1;
     private String supplier = "Harbour Lane Trade";
     private String bin = "";
     private @Nullable Double measuredG;
@@ -57,11 +56,6 @@ final class Draft {
         return this;
     }
 
-    Draft measured(double grams) {
-        measuredG = grams;
-        return this;
-    }
-
     Draft price(double eur) {
         priceEur = eur;
         return this;
@@ -73,9 +67,20 @@ final class Draft {
         return this;
     }
 
-    Draft packs(int pieces) {
-        packQty = pieces;
-        return this;
+    /**
+     * Stock and scale readings as a generated design says: "order" = none on the shelf, "last" = no more to be had; {@code weighed} = reading over
+     * catalogue weight. Curated designs say neither.
+     */
+    Draft supplied(DesignTable.Design row, int pieces, int days) {
+        String weighed = row.textOr("weighed", "");
+        if (!weighed.isEmpty()) {
+            measuredG = Math.max(0.01, Shapes.to(weightG * Double.parseDouble(weighed), 0.01));
+        }
+        return switch (row.textOr("supply", "")) {
+            case "order" -> stock(0, days + 7);
+            case "last" -> stock(pieces, null);
+            default -> stock(pieces, days);
+        };
     }
 
     Draft supplier(String name) {
@@ -108,7 +113,7 @@ final class Draft {
                 model,
                 Math.round(priceEur * 100),
                 PRICED,
-                packQty,
+                1,
                 stock,
                 leadDays,
                 supplier,

@@ -58,7 +58,7 @@ final class HandleParts {
                     Draft.of(row.text("maker"), row.text("model") + " " + frame.size(), material)
                             .weight(body + hood + trigger, 0.1, material == Material.CARBON ? 6 : 4)
                             .price(Shapes.to(row.number("price_eur") * (0.6 + 0.4 * grow), 0.1))
-                            .stock(3, 7)
+                            .supplied(row, 3, 7)
                             .bin("drawer 2")
                             .look(row.colour(), row.gloss(), row.text("set"))
                             .classes(row.whole("durability"), row.whole("corrosion"))
@@ -97,14 +97,14 @@ final class HandleParts {
                     Draft.of(row.text("maker"), row.text("model") + " " + frame.size(), material)
                             .weight(hoodG * grow * row.number("factor"), 0.1, 5)
                             .price(Shapes.to(row.number("price_eur") * grow, 0.1))
-                            .stock(3, 10)
+                            .supplied(row, 3, 10)
                             .bin("drawer 3")
                             .look(row.colour(), row.gloss(), row.text("set"))
                             .classes(row.whole("durability"), row.whole("corrosion"))
                             .facts(),
                     row.text("family"),
                     frame.size(),
-                    frame.barrel() - 2.0,
+                    frame.barrel() - 1.0,
                     row.flag("double_lock")));
         }
         return hoods;
@@ -129,7 +129,7 @@ final class HandleParts {
                                 0.1,
                                 material == Material.CORK ? 8 : 6)
                         .price(row.number("price_eur"))
-                        .stock(4, 7)
+                        .supplied(row, 4, 7)
                         .bin("drawer 4")
                         .look(row.colour(), row.gloss(), row.text("set"))
                         .classes(row.whole("durability"), row.whole("corrosion"))
@@ -165,7 +165,7 @@ final class HandleParts {
                     Draft.of(row.text("maker"), row.text("model") + " " + plain(inner) + "x" + plain(outer), material)
                             .weight((disk + collar) * Shapes.density(material), 0.1, 6)
                             .price(Shapes.to(row.number("price_eur") * (0.5 + inner / 20), 0.1))
-                            .stock(6, 7)
+                            .supplied(row, 6, 7)
                             .bin("drawer 5")
                             .look(row.colour(), row.gloss(), row.text("set"))
                             .classes(row.whole("durability"), row.whole("corrosion"))
@@ -191,7 +191,7 @@ final class HandleParts {
                     Draft.of(row.text("maker"), row.text("model") + " " + plain(inner), material)
                             .weight(Shapes.annulus(outer, inner, width) * Shapes.density(material) * 0.8, 0.01, 5)
                             .price(row.number("price_eur"))
-                            .stock(4, 7)
+                            .supplied(row, 4, 7)
                             .bin("drawer 6")
                             .look(row.colour(), row.gloss(), row.text("set"))
                             .classes(row.whole("durability"), row.whole("corrosion"))
