@@ -7,7 +7,7 @@ import java.util.Locale;
 final class NearKey {
     private NearKey() {}
 
-    /** A line that starts "Maybe ": the nearest known word, or all of them where none is near. */
+    /** A line that starts "Maybe ": the nearest known word, or that none is near. */
     static String maybe(String word, Collection<String> known) {
         String best = "";
         int least = 1 + Math.max(1, word.length() / 3);
@@ -19,7 +19,7 @@ final class NearKey {
             }
         }
         return best.isEmpty()
-                ? "Maybe one of these was meant: " + String.join(", ", known) + "."
+                ? "Maybe it is a slip, or belongs elsewhere: no known word is near it."
                 : "Maybe \"" + best + "\" was meant.";
     }
 

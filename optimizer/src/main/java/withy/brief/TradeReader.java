@@ -158,8 +158,16 @@ final class TradeReader {
         return null;
     }
 
+    /** Under {@code wantedBy} as a date, or under {@code wantedInDays} counted from the day of reading. */
     @Nullable
     LocalDate wantedBy() {
+        Integer days = root.whole("wantedInDays", 0, MOST_DAYS);
+        if (days != null) {
+            if (root.has("wantedBy")) {
+                root.fault("wantedInDays", "either wantedBy or wantedInDays", "Maybe drop one of the two.");
+            }
+            return context.asOf().plusDays(days);
+        }
         if (root.isNull("wantedBy")) {
             return null;
         }

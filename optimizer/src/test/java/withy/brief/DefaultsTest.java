@@ -256,6 +256,14 @@ class DefaultsTest {
     }
 
     @Test
+    void daysAreCountedFromTheDayOfReading() {
+        Brief brief = ShopRates.brief("{\"wantedInDays\": 10}");
+        assertEquals(ShopRates.DAY.plusDays(10), brief.wantedBy());
+        assertEquals(ShopRates.DAY, ShopRates.brief("{\"wantedInDays\": 0}").wantedBy());
+        assertTrue(brief.defaultsUsed().stream().noneMatch(sentence -> sentence.contains("No date")));
+    }
+
+    @Test
     void everySentenceIsOnePlainSentence() {
         List<String> all = new ArrayList<>();
         CASES.values().forEach(known -> all.add(known.sentence()));
