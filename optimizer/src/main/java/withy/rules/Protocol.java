@@ -23,6 +23,11 @@ public final class Protocol implements Bench {
         return List.copyOf(ordered);
     }
 
+    /** Every verdict as it was said. */
+    List<Verdict> everything() {
+        return List.copyOf(verdicts);
+    }
+
     @Override
     public void rule(String code) {
         rule = code;

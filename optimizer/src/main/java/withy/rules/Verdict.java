@@ -22,11 +22,22 @@ public record Verdict(
 
     /** Outcomes; only PASS, NOT_APPLICABLE and WARNING are legal. */
     public enum Outcome {
-        PASS,
-        NOT_APPLICABLE,
-        WARNING,
-        FAIL,
-        UNKNOWN;
+        PASS("pass"),
+        NOT_APPLICABLE("notApplicable"),
+        WARNING("warning"),
+        FAIL("fail"),
+        UNKNOWN("unknown");
+
+        private final String key;
+
+        Outcome(String key) {
+            this.key = key;
+        }
+
+        /** Name in answers and message keys. */
+        public String key() {
+            return key;
+        }
 
         /** True where a build may be offered. */
         public boolean legal() {
