@@ -2,6 +2,7 @@ package withy.mechanics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -78,7 +79,7 @@ final class LoadedStretches {
 
     private void cut() {
         double tip = held.stiffness().tipMm();
-        TreeSet<Double> places = new TreeSet<>();
+        NavigableSet<Double> places = new TreeSet<>();
         places.add(held.clampMm());
         places.add(tip);
         for (double place : held.stiffness().breaksMm()) {
@@ -101,7 +102,7 @@ final class LoadedStretches {
         }
     }
 
-    private static void add(TreeSet<Double> places, double place) {
+    private static void add(NavigableSet<Double> places, double place) {
         if (places.subSet(place - ONE_PLACE_MM, true, place + ONE_PLACE_MM, true)
                 .isEmpty()) {
             places.add(place);

@@ -271,6 +271,27 @@ class BendUnderLoadTest {
         assertEquals(-0.5 * work, shape.energyNmm(), 1e-4 * work);
     }
 
+    /** Property, seed 8: the energy falls by the drop for each newton more (Castigliano); central difference, 1e-5. */
+    @Test
+    void energyFallsByTheDropForEachNewton() {
+        SplittableRandom random = new SplittableRandom(8L);
+        for (int run = 0; run < 15; run++) {
+            StiffnessProfile blank = randomBlank(random);
+            TubeMass own = TubeMass.of(((StiffnessProfile.OfDiameter) blank).diameter(), 55.0, 1.0, List.of());
+            double force = random.nextDouble(0.5, 12.0);
+            double step = 1e-3 * force;
+            double[] energy = new double[3];
+            double drop = 0.0;
+            for (int i = 0; i < 3; i++) {
+                PointLoad load = new PointLoad(L, 0.0, -(force + (i - 1) * step), 0.0);
+                BendResult.Bent shape = bent(new BendCase(blank, 0.0, 0.0, own, List.of(load)));
+                energy[i] = shape.energyNmm();
+                drop = i == 1 ? shape.dropMm() : drop;
+            }
+            assertEquals(-drop, (energy[2] - energy[0]) / (2.0 * step), 1e-5 * drop, "run " + run + " of seed 8");
+        }
+    }
+
     @Test
     void noLoadLeavesItStraight() {
         BendResult.Bent shape = bent(new BendCase(tapered(3, 0.2), 100.0, 0.3, null, List.of()));
