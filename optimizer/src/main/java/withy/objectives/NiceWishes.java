@@ -54,6 +54,11 @@ public final class NiceWishes {
         return sum + part(Station.BLANK, rod.setting().blank(), layout.guideCount());
     }
 
+    /** Most that the use of wished parts can be credited at one station each. */
+    public long mostCredit() {
+        return base;
+    }
+
     /** By blank and layout, with everything that is owed to begin with. */
     public long layout(Setting setting) {
         return base

@@ -1,6 +1,5 @@
 package withy.rod;
 
-import java.util.function.Consumer;
 import withy.catalog.Arbor;
 import withy.catalog.ButtCap;
 import withy.catalog.Check;
@@ -8,7 +7,6 @@ import withy.catalog.Decal;
 import withy.catalog.Grip;
 import withy.catalog.Guide;
 import withy.catalog.Keeper;
-import withy.catalog.Operation;
 import withy.catalog.Part;
 import withy.catalog.SeatEnd;
 import withy.catalog.TipTop;
@@ -166,13 +164,31 @@ public final class Fitter {
 
     /** Guide {@code number} (1 = stripper) with its wraps. */
     public Share guide(Guide guide, int number) {
+        long mg = guide.massMg();
         double x = setting.guideMm(number);
-        ShareSum sum = sum().part(MassSum.point(guide.massMg() / 1000.0, x), guide.massMg());
+        Share piece = new Share(
+                mg, 0, 0, 0, 0, momentMgMm(mg, x), inertiaMgMm2(mg, x), tariff.partMilli(guide, 1), 0, work(guide), 0, 0);
+        return piece.plus(guideWraps(guide.feet(), guide.footLengthMm(), number));
+    }
+
+    /** Thread and finish on the feet of guide {@code number}; the same for all guides with such feet. */
+    public Share guideWraps(int feet, double footLengthMm, int number) {
         boolean under = setting.brief().durabilityClass() >= Labour.UNDERWRAP_CLASS;
-        for (int foot = 0; foot < guide.feet(); foot++) {
-            sum.wrap(wraps.foot(x, guide.footLengthMm(), under));
+        ShareSum sum = sum();
+        for (int foot = 0; foot < feet; foot++) {
+            sum.wrap(wraps.foot(setting.guideMm(number), footLengthMm, under));
         }
-        return sum.cost(tariff.partMilli(guide, 1), work(guide)).share();
+        return sum.share();
+    }
+
+    /** Moment of a point mass about the reel foot, mg·mm. */
+    public long momentMgMm(long massMg, double xMm) {
+        return Math.round(massMg * (xMm - setting.footMm()));
+    }
+
+    /** Inertia of a point mass about the hand, mg·mm². */
+    public long inertiaMgMm2(long massMg, double xMm) {
+        return Math.round(massMg * (xMm - setting.handMm()) * (xMm - setting.handMm()));
     }
 
     /** Tip-top, glued on, with the short wrap that dresses its tube. */
@@ -208,28 +224,6 @@ public final class Fitter {
     }
 
     private long work(Part part) {
-        return LabourCost.of(
-                tariff, tally -> Labour.ofPart(part, setting.brief().durabilityClass(), tally));
-    }
-
-    /** Prices what a tally counts. */
-    private static final class LabourCost implements Labour.Tally {
-        private final Tariff tariff;
-        private long milli;
-
-        private LabourCost(Tariff tariff) {
-            this.tariff = tariff;
-        }
-
-        static long of(Tariff tariff, Consumer<Labour.Tally> work) {
-            LabourCost cost = new LabourCost(tariff);
-            work.accept(cost);
-            return cost.milli;
-        }
-
-        @Override
-        public void add(Operation operation, int times) {
-            milli += tariff.operationMilli(operation) * times;
-        }
+        return tariff.workMilli(part);
     }
 }

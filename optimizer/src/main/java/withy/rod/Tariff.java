@@ -46,6 +46,20 @@ public final class Tariff {
         return value == null ? 0 : value;
     }
 
+    /** Price of the work one part brings. */
+    public long workMilli(Part part) {
+        Sum sum = new Sum();
+        Labour.ofPart(part, brief.durabilityClass(), sum);
+        return sum.milli;
+    }
+
+    /** Price of the work every rod brings. */
+    public long everyRodMilli(int joints) {
+        Sum sum = new Sum();
+        Labour.ofEveryRod(joints, sum);
+        return sum.milli;
+    }
+
     /** Price of pieces of a part; nothing where the customer brings it. */
     public long partMilli(Part part, int pieces) {
         return brief.owned().contains(part.id()) ? 0 : part.facts().priceMinor() * MILLI * pieces;
@@ -124,5 +138,15 @@ public final class Tariff {
 
     private static long perMl(long priceMinor, double packMl, double usedMl) {
         return Math.round(priceMinor * (double) MILLI * usedMl / packMl);
+    }
+
+    /** Prices what a tally counts. */
+    private final class Sum implements Labour.Tally {
+        private long milli;
+
+        @Override
+        public void add(Operation operation, int times) {
+            milli += operationMilli(operation) * times;
+        }
     }
 }

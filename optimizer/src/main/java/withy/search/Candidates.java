@@ -1,0 +1,76 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import withy.catalog.Catalog;
+import withy.catalog.Part;
+import withy.catalog.PartKind;
+import withy.catalog.WrapThread;
+import withy.objectives.Solver.Query;
+import withy.rules.Refusal;
+
+/**
+ * The catalogue fitted to a brief: what each kind still offers, in content order, and why the rest was refused. Only what brief and part decide
+ * alone; places come later.
+ *
+ * @param offered parts by kind
+ * @param refused parts taken out, each with the rule that refused it
+ */
+public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refused) {
+
+    /** Asks the rules of every part. Threads of other letters than the shop's, and other finish and adhesive than the house's, are left out too. */
+    public static Candidates of(Catalog catalog, Query query) {
+        Map<PartKind, List<Part>> offered = new EnumMap<>(PartKind.class);
+        List<Refused> refused = new ArrayList<>();
+        Refusal refusal = new Refusal();
+        for (PartKind kind : PartKind.values()) {
+            List<Part> kept = new ArrayList<>();
+            for (Part part : catalog.all(kind)) {
+                query.rulebook().onCandidate(query.brief(), catalog, part, refusal.reset());
+                if (refusal.refused()) {
+                    refused.add(new Refused(part, refusal.verdict()));
+                } else if (!query.refused().contains(part.id()) && usual(catalog, query, part)) {
+                    kept.add(part);
+                }
+            }
+            offered.put(kind, ContentOrder.sorted(kept));
+        }
+        return new Candidates(offered, List.copyOf(refused));
+    }
+
+    /** Parts of a kind still offered. */
+    public List<Part> of(PartKind kind) {
+        List<Part> list = offered.get(kind);
+        return list == null ? List.of() : list;
+    }
+
+    /** Parts of a kind still offered, as their own type. */
+    <P extends Part> List<P> of(PartKind kind, Class<P> type) {
+        return of(kind).stream().map(type::cast).toList();
+    }
+
+    private static boolean usual(Catalog catalog, Query query, Part part) {
+        if (wanted(query, part.id())) {
+            return true;
+        }
+        return switch (part.kind()) {
+            case THREAD -> letters(catalog, query).contains(((WrapThread) part).letter());
+            case FINISH -> part.id().equals(catalog.rates().houseFinish());
+            case ADHESIVE -> part.id().equals(catalog.rates().houseAdhesive());
+            default -> true;
+        };
+    }
+
+    private static boolean wanted(Query query, String id) {
+        return query.forced().contains(id)
+                || query.fixed().values().stream().anyMatch(c -> c.partId().equals(id))
+                || query.brief().insisted().stream().anyMatch(w -> w.partId().equals(id));
+    }
+
+    private static List<String> letters(Catalog catalog, Query query) {
+        List<String> letters = catalog.rates().threadLetters().get(query.brief().rodType());
+        return letters == null ? List.of() : letters;
+    }
+}

@@ -1,0 +1,134 @@
+package withy.search;
+
+import org.jspecify.annotations.Nullable;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Solver.Watch;
+import withy.rod.BlankShape;
+import withy.rod.Build;
+
+/**
+ * Works one node to the end: finds multipliers that make its linear bound tight (one at a time, by bracketing), then walks the builds whose
+ * linear cost is still below the best score known. The bound holds whatever the multipliers are; they only decide how long the walk is.
+ */
+final class Dual {
+    /** Rounds of finding multipliers. */
+    private static final int ROUNDS = 16;
+
+    /** Builds measured in one walk before it is given up (and said so). */
+    private static final int MOST_BUILDS = 20_000;
+
+    /** Low enough to leave nothing out, high enough to be added to. */
+    private static final long NO_FLOOR = Long.MIN_VALUE / 4;
+
+    private final Task task;
+    private final Completion completion;
+    private final BlankShape shape;
+    private final long margin;
+    private final Watch watch;
+    private Task.@Nullable Judged best;
+    private long limit;
+    private long boundSoFar = Long.MIN_VALUE;
+    private Prices pricesSoFar;
+
+    Dual(Task task, Completion completion, BlankShape shape, int leastClass, Watch watch) {
+        this.task = task;
+        this.completion = completion;
+        this.shape = shape;
+        this.margin = leastClass - (long) task.brief.durabilityClass();
+        this.watch = watch;
+        this.pricesSoFar = Prices.start(task.scoring);
+    }
+
+    /**
+     * What became of a node.
+     *
+     * @param best best legal build found here that beats what was known, or null
+     * @param bound no build here scores less, unless it is {@code best}
+     * @param prices multipliers that made the bound tightest
+     * @param whole false where the walk was given up
+     */
+    record Outcome(Task.@Nullable Judged best, long bound, Prices prices, boolean whole) {}
+
+    Outcome solve(Prices start, long known, long handleFloor) {
+        limit = known;
+        Brackets brackets = new Brackets(task, start);
+        Prices prices = start;
+        pricesSoFar = start;
+        boolean checkedFeasible = false;
+        for (int round = 0; round < ROUNDS; round++) {
+            long bound = completion.price(
+                    prices.linear(task, margin), limit, round == 0 ? handleFloor : NO_FLOOR);
+            if (bound > boundSoFar) {
+                boundSoFar = bound;
+                pricesSoFar = prices;
+            }
+            if (bound >= limit || TrainGraph.none(bound)) {
+                return new Outcome(best, bound, pricesSoFar, true);
+            }
+            Task.Measured cheapest = cheapest(bound);
+            if (cheapest == null) {
+                break;
+            }
+            take(cheapest);
+            if (cheapest.legal() && cheapest.score() <= bound) {
+                return new Outcome(best, bound, pricesSoFar, true);
+            }
+            if (!checkedFeasible && !task.bounds.keeps(cheapest.vector())) {
+                checkedFeasible = true;
+                if (!feasible(cheapest.vector())) {
+                    return new Outcome(best, Long.MAX_VALUE, pricesSoFar, true);
+                }
+            }
+            Prices next = brackets.next(prices, cheapest);
+            if (next == null) {
+                break;
+            }
+            prices = next;
+        }
+        return walk();
+    }
+
+    /** False where some sum cannot be brought under its ceiling here whatever is chosen. */
+    private boolean feasible(ObjectiveVector v) {
+        for (Prices.Kind kind : Prices.Kind.values()) {
+            if (Prices.exceeds(v, task.bounds, kind)
+                    && completion.price(Prices.only(kind), Long.MAX_VALUE, NO_FLOOR) > Prices.ceiling(task.bounds, kind)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Task.@Nullable Measured cheapest(long bound) {
+        Task.Measured[] first = new Task.Measured[1];
+        completion.builds(bound + 1, (build, cost) -> {
+            if (first[0] == null) {
+                first[0] = task.measure(build, shape);
+            }
+            return Long.MIN_VALUE;
+        });
+        return first[0];
+    }
+
+    private void take(Task.Measured measured) {
+        if (measured.legal() && measured.score() < limit) {
+            limit = measured.score();
+            best = new Task.Judged(measured.build(), measured.vector(), measured.score());
+        }
+    }
+
+    private Outcome walk() {
+        completion.price(pricesSoFar.linear(task, margin), limit, NO_FLOOR);
+        int[] count = {0};
+        boolean[] gaveUp = {false};
+        completion.builds(limit, (Build build, long cost) -> {
+            if (++count[0] > MOST_BUILDS || watch.interrupted().getAsBoolean()) {
+                gaveUp[0] = true;
+                return Long.MIN_VALUE;
+            }
+            take(task.measure(build, shape));
+            return limit;
+        });
+        return new Outcome(best, gaveUp[0] ? boundSoFar : limit, pricesSoFar, !gaveUp[0]);
+    }
+}

@@ -1,0 +1,255 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.HandleForm;
+import withy.catalog.Arbor;
+import withy.catalog.ButtCap;
+import withy.catalog.Check;
+import withy.catalog.Grip;
+import withy.catalog.Hood;
+import withy.catalog.ReelSeat;
+import withy.rod.Build.Choice;
+import withy.rod.Fitter;
+import withy.rod.Layout;
+import withy.rod.Placed;
+import withy.rod.SeatSet;
+import withy.rod.Setting;
+import withy.rod.Share;
+import withy.rod.Station;
+import withy.rules.Refusal;
+
+/**
+ * What may stand where behind the seat and under it, on one layout: seats with hood and arbors, checks, grips at every cut, caps. Options are
+ * made when first asked for and kept, since seats share positions.
+ */
+final class HandleGraph {
+    final Task task;
+    final Setting setting;
+    final Fitter fitter;
+    final Stations stations;
+    final boolean split;
+    final Refusal refusal = new Refusal();
+    private final int leastClass;
+    private final Map<Long, List<Option<Grip>>> rearGrips = new HashMap<>();
+    private final Map<Long, List<Option<Check>>> rearChecks = new HashMap<>();
+    private @Nullable List<Option<Grip>> buttGrips;
+    private @Nullable List<Option<ButtCap>> caps;
+
+    HandleGraph(Task task, Setting setting, Fitter fitter, Stations stations, int leastClass) {
+        this.task = task;
+        this.setting = setting;
+        this.fitter = fitter;
+        this.stations = stations;
+        this.leastClass = leastClass;
+        this.split = setting.layout().form() == HandleForm.SPLIT;
+    }
+
+    /**
+     * A seat with hood and arbors.
+     *
+     * @param set the parts
+     * @param option what they add together
+     */
+    record SeatOption(SeatSet set, Option<ReelSeat> option) {}
+
+    /** Every seat with every hood and arbor that goes with it here. */
+    List<SeatOption> seats() {
+        List<SeatOption> all = new ArrayList<>();
+        for (ReelSeat seat : task.seats) {
+            if (seat.facts().durabilityClass() < leastClass || !stations.allows(Station.SEAT, seat)) {
+                continue;
+            }
+            double from = setting.footMm() - seat.footCentreMm();
+            task.rules.onPart(setting, new Placed(Station.SEAT, seat, from, seat.lengthMm()), refusal.reset());
+            if (!refusal.refused()) {
+                for (Hood hood : hoodsFor(seat)) {
+                    arbors(seat, hood, from, all);
+                }
+                if (stations.optional(Station.HOOD)) {
+                    arbors(seat, null, from, all);
+                }
+            }
+        }
+        return all;
+    }
+
+    private List<Hood> hoodsFor(ReelSeat seat) {
+        List<Hood> fitting = new ArrayList<>();
+        for (Hood hood : task.hoods) {
+            if (hood.size() == seat.size()
+                    && hood.family().equals(seat.hoodFamily())
+                    && hood.facts().durabilityClass() >= leastClass
+                    && stations.allows(Station.HOOD, hood)) {
+                fitting.add(hood);
+            }
+        }
+        return fitting;
+    }
+
+    private void arbors(ReelSeat seat, @Nullable Hood hood, double from, List<SeatOption> to) {
+        if (stations.optional(Station.SEAT_ARBORS)) {
+            add(new SeatSet(seat, hood, null, from), to);
+        }
+        for (Arbor arbor : task.arbors) {
+            if (stations.allows(Station.SEAT_ARBORS, arbor)) {
+                add(new SeatSet(seat, hood, arbor, from), to);
+            }
+        }
+    }
+
+    private void add(SeatSet set, List<SeatOption> to) {
+        task.rules.onSeat(setting, set, refusal.reset());
+        if (refusal.refused()) {
+            return;
+        }
+        Share share = fitter.seat(set).plus(fitter.hood(set)).plus(fitter.arbors(set));
+        int n = setting.guideCount();
+        HandleForm form = setting.layout().form();
+        long style = task.style.part(setting.blank(), form, Station.SEAT, set.seat(), n);
+        long missed = task.wishes.seat(set.seat()) + task.wishes.part(Station.SEAT, set.seat(), n);
+        if (set.hood() != null) {
+            style += task.style.part(setting.blank(), form, Station.HOOD, set.hood(), n);
+            missed += task.wishes.part(Station.HOOD, set.hood(), n);
+        }
+        if (set.arbor() != null) {
+            style += task.style.part(setting.blank(), form, Station.SEAT_ARBORS, set.arbor(), n);
+            missed += task.wishes.part(Station.SEAT_ARBORS, set.arbor(), n);
+        }
+        to.add(new SeatOption(
+                set, new Option<>(set.seat(), set.fromMm(), set.seat().lengthMm(), share, style, missed)));
+    }
+
+    /** Checks that fit with their front face at x; the empty choice first where it is allowed. */
+    List<Option<Check>> rearChecksEndingAt(double frontMm) {
+        return rearChecks.computeIfAbsent(key(frontMm), k -> {
+            List<Option<Check>> fitting = new ArrayList<>();
+            if (stations.optional(Station.REAR_CHECK)) {
+                fitting.add(new Option<>(null, frontMm, 0, Share.NONE, 0, 0));
+            }
+            for (Check check : task.checks) {
+                addCheck(Station.REAR_CHECK, check, frontMm - check.widthMm(), fitting);
+            }
+            return fitting;
+        });
+    }
+
+    void addCheck(Station station, Check check, double fromMm, List<Option<Check>> to) {
+        if (!stations.allows(station, check)) {
+            return;
+        }
+        task.rules.onPart(setting, new Placed(station, check, fromMm, check.widthMm()), refusal.reset());
+        if (!refusal.refused()) {
+            to.add(Work.option(
+                    task, setting, station, check, fromMm, check.widthMm(), fitter.check(check, fromMm)));
+        }
+    }
+
+    /** Rear grips at every cut with their front face at x. */
+    List<Option<Grip>> rearGripsEndingAt(double frontMm) {
+        return rearGrips.computeIfAbsent(key(frontMm), k -> {
+            List<Option<Grip>> fitting = new ArrayList<>();
+            for (Grip grip : split ? task.rearGrips : task.fullGrips) {
+                if (stations.allows(Station.REAR_GRIP, grip)) {
+                    for (double cut : split ? cuts(Station.REAR_GRIP, grip) : new double[] {frontMm}) {
+                        addGrip(Station.REAR_GRIP, grip, frontMm - cut, cut, fitting);
+                    }
+                }
+            }
+            return fitting;
+        });
+    }
+
+    /** Butt grips at every cut; they stand at the butt whatever the seat. */
+    List<Option<Grip>> buttGrips() {
+        List<Option<Grip>> known = buttGrips;
+        if (known == null) {
+            known = new ArrayList<>();
+            for (Grip grip : task.buttGrips) {
+                if (stations.allows(Station.BUTT_GRIP, grip)) {
+                    for (double cut : cuts(Station.BUTT_GRIP, grip)) {
+                        addGrip(Station.BUTT_GRIP, grip, 0, cut, known);
+                    }
+                }
+            }
+            buttGrips = known;
+        }
+        return known;
+    }
+
+    void addGrip(Station station, Grip grip, double fromMm, double lengthMm, List<Option<Grip>> to) {
+        if (lengthMm <= 0 || fromMm < 0 || !edgeFinished(station, grip)) {
+            return;
+        }
+        task.rules.onPart(setting, new Placed(station, grip, fromMm, lengthMm), refusal.reset());
+        if (!refusal.refused()) {
+            Share share = fitter.grip(grip, fromMm, lengthMm);
+            long extra = station.equals(Station.FORE_GRIP) ? task.wishes.foreGrip(true) : 0;
+            to.add(Work.option(task, setting, station, grip, fromMm, lengthMm, share, extra));
+        }
+    }
+
+    /** A split handle's grips show an edge to the bare blank between them. */
+    private boolean edgeFinished(Station station, Grip grip) {
+        if (!split || station.equals(Station.FORE_GRIP)) {
+            return true;
+        }
+        if (station.equals(Station.BUTT_GRIP)) {
+            task.seams.buttGripEdge(setting, grip, refusal.reset());
+        } else {
+            task.seams.rearGripEdge(setting, grip, refusal.reset());
+        }
+        return !refusal.refused();
+    }
+
+    /** Caps for the butt end; the empty choice first (closed grips need none). */
+    List<Option<ButtCap>> caps() {
+        List<Option<ButtCap>> known = caps;
+        if (known == null) {
+            known = new ArrayList<>();
+            if (stations.optional(Station.BUTT_CAP)) {
+                known.add(new Option<>(null, 0, 0, Share.NONE, 0, 0));
+            }
+            for (ButtCap cap : task.caps) {
+                if (stations.allows(Station.BUTT_CAP, cap)) {
+                    double from = -cap.addedMm();
+                    task.rules.onPart(
+                            setting, new Placed(Station.BUTT_CAP, cap, from, cap.addedMm()), refusal.reset());
+                    if (!refusal.refused()) {
+                        known.add(Work.option(
+                                task, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
+                    }
+                }
+            }
+            caps = known;
+        }
+        return known;
+    }
+
+    /** Lengths a grip may have: as sold, and every 5 mm down to its shortest. */
+    double[] cuts(Station station, Grip grip) {
+        Choice given = stations.givenAt(station);
+        if (given != null && given.cutMm() > 0) {
+            return new double[] {given.cutMm()};
+        }
+        List<Double> lengths = new ArrayList<>();
+        lengths.add(grip.lengthMm());
+        double first = Math.floor((grip.lengthMm() - 0.005) / Layout.GRID_MM) * Layout.GRID_MM;
+        for (double cut = first; cut >= grip.shortestMm() - 0.005; cut -= Layout.GRID_MM) {
+            lengths.add(cut);
+        }
+        return lengths.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    static long key(double mm) {
+        return Math.round(mm * 1000);
+    }
+
+    static <T> Comparator<Option<? extends T>> byCost() {
+        return Comparator.comparingLong(option -> option.cost);
+    }
+}

@@ -1,0 +1,55 @@
+package withy.search;
+
+import withy.objectives.Scoring;
+import withy.rod.Share;
+
+/**
+ * Linear prices of what a share adds: the score made linear. Sums with a ceiling enter through a multiplier, the balance zone through a slope
+ * between its two sides, so that no legal build's true score is below its linear cost plus {@code constant}.
+ *
+ * @param perMg per mg
+ * @param perMgMm per mg·mm of moment about the reel foot
+ * @param perMgMm2 per mg·mm² about the hand
+ * @param perMilli per thousandth of a minor unit of cost
+ * @param perUl per µl of finish applied
+ * @param perStyleCenti worth of a hundredth of a style point
+ * @param perMilliStep per thousandth of a step of a missed wish
+ * @param constant what every build adds
+ */
+record Linear(
+        long perMg,
+        long perMgMm,
+        long perMgMm2,
+        long perMilli,
+        long perUl,
+        long perStyleCenti,
+        long perMilliStep,
+        long constant) {
+
+    /** Cost of a share. */
+    long of(Share s) {
+        return perMg * s.massMg()
+                + perMgMm * s.momentMgMm()
+                + perMgMm2 * s.inertiaMgMm2()
+                + perMilli * s.costMilli()
+                + perUl * s.finishUl();
+    }
+
+    /** Cost of a share with its style points and missed wishes. */
+    long of(Share s, long styleCenti, long missedMilliSteps) {
+        return of(s) - perStyleCenti * styleCenti + perMilliStep * missedMilliSteps;
+    }
+
+    /** Plain scoring without balance. */
+    static Linear of(Scoring scoring) {
+        return new Linear(
+                scoring.perMg(),
+                0,
+                scoring.perMgMm2(),
+                scoring.perCostMilli(),
+                0,
+                scoring.perStyleCenti(),
+                scoring.perMilliStep(),
+                0);
+    }
+}

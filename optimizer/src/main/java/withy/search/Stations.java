@@ -1,0 +1,121 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Catalog;
+import withy.catalog.Grip;
+import withy.catalog.Part;
+import withy.objectives.Solver.Query;
+import withy.rod.Build.Choice;
+import withy.rod.Station;
+
+/**
+ * What a question prescribes station by station. A forced part that could go to several stations makes one alternative each.
+ *
+ * @param given choices that are given
+ * @param empty stations that stay empty
+ */
+record Stations(Map<Station, Choice> given, Set<Station> empty) {
+
+    /** Every way to place the forced parts; empty where one has no place. */
+    static List<Stations> alternatives(Catalog catalog, Query query, Set<String> forced) {
+        List<Stations> alternatives = new ArrayList<>();
+        alternatives.add(new Stations(query.fixed(), query.empty()));
+        for (String id : forced) {
+            Part part = catalog.find(id);
+            List<Stations> wider = new ArrayList<>();
+            if (part != null) {
+                for (Stations so : alternatives) {
+                    so.placing(part, wider);
+                }
+            }
+            alternatives = wider;
+        }
+        return alternatives;
+    }
+
+    /** True where this part may stand at the station. */
+    boolean allows(Station station, Part part) {
+        Choice choice = given.get(station);
+        return choice != null ? choice.partId().equals(part.id()) : !empty.contains(station);
+    }
+
+    /** True where the station may be left empty (as far as the question goes). */
+    boolean optional(Station station) {
+        return !given.containsKey(station);
+    }
+
+    /** The cut a given grip must have, or 0 where it is free. */
+    double cutMm(Station station) {
+        Choice choice = given.get(station);
+        return choice == null ? 0 : choice.cutMm();
+    }
+
+    /** Highest guide number something is given for, 0 for none. */
+    int lastGivenGuide() {
+        int last = 0;
+        for (Station station : given.keySet()) {
+            last = Math.max(last, station.number());
+        }
+        return last;
+    }
+
+    private void placing(Part part, List<Stations> to) {
+        for (Choice choice : given.values()) {
+            if (choice.partId().equals(part.id())) {
+                to.add(this);
+                return;
+            }
+        }
+        for (Station station : stationsOf(part)) {
+            if (!given.containsKey(station) && !empty.contains(station)) {
+                Map<Station, Choice> more = new TreeMap<>(given);
+                more.put(station, Choice.of(part.id()));
+                to.add(new Stations(more, empty));
+            }
+        }
+    }
+
+    private static List<Station> stationsOf(Part part) {
+        return switch (part.kind()) {
+            case BLANK -> List.of(Station.BLANK);
+            case REEL_SEAT -> List.of(Station.SEAT);
+            case HOOD -> List.of(Station.HOOD);
+            case ARBOR -> List.of(Station.SEAT_ARBORS);
+            case GRIP -> List.of(gripStation((Grip) part));
+            case BUTT_CAP -> List.of(Station.BUTT_CAP);
+            case CHECK -> List.of(Station.REAR_CHECK, Station.FORE_CHECK, Station.WINDING_CHECK);
+            case GUIDE -> guides();
+            case TIP_TOP -> List.of(Station.TIP_TOP);
+            case KEEPER -> List.of(Station.KEEPER);
+            case THREAD -> List.of(Station.THREAD);
+            case FINISH -> List.of(Station.FINISH);
+            case ADHESIVE -> List.of(Station.ADHESIVE);
+            case DECAL -> List.of(Station.DECAL);
+        };
+    }
+
+    private static Station gripStation(Grip grip) {
+        return switch (grip.place()) {
+            case BUTT -> Station.BUTT_GRIP;
+            case FORE -> Station.FORE_GRIP;
+            case REAR, FULL -> Station.REAR_GRIP;
+        };
+    }
+
+    private static List<Station> guides() {
+        List<Station> all = new ArrayList<>();
+        for (int number = 1; number <= Station.MOST_GUIDES; number++) {
+            all.add(Station.guide(number));
+        }
+        return all;
+    }
+
+    @Nullable Choice givenAt(Station station) {
+        return given.get(station);
+    }
+}
