@@ -59,8 +59,7 @@ public final class Fitter {
         for (BlankShape.Joint joint : setting.shape().joints()) {
             sum.wrap(wraps.ferruleTipSide(joint)).wrap(wraps.ferruleButtSide(joint));
         }
-        long labour = LabourCost.of(
-                tariff, tally -> Labour.ofEveryRod(setting.shape().joints().size(), tally));
+        long labour = tariff.everyRodMilli(setting.shape().joints().size());
         return sum.cost(tariff.partMilli(setting.blank(), 1), labour).share();
     }
 
@@ -167,7 +166,18 @@ public final class Fitter {
         long mg = guide.massMg();
         double x = setting.guideMm(number);
         Share piece = new Share(
-                mg, 0, 0, 0, 0, momentMgMm(mg, x), inertiaMgMm2(mg, x), tariff.partMilli(guide, 1), 0, work(guide), 0, 0);
+                mg,
+                0,
+                0,
+                0,
+                0,
+                momentMgMm(mg, x),
+                inertiaMgMm2(mg, x),
+                tariff.partMilli(guide, 1),
+                0,
+                work(guide),
+                0,
+                0);
         return piece.plus(guideWraps(guide.feet(), guide.footLengthMm(), number));
     }
 

@@ -141,7 +141,8 @@ final class AheadGraph {
     List<Option<Keeper>> keepersAheadOf(double frontMm, Fitter fitter) {
         return keepers.computeIfAbsent(new End(frontMm, fitter), k -> {
             List<Option<Keeper>> all = new ArrayList<>();
-            Wish<Boolean> wish = handle.task.handleRule ? handle.task.brief.handle().keeper() : null;
+            Wish<Boolean> wish =
+                    handle.task.handleRule ? handle.task.brief.handle().keeper() : null;
             boolean must = wish != null && wish.hard() && wish.value();
             boolean mustNot = wish != null && wish.hard() && !wish.value();
             if (handle.stations.optional(Station.KEEPER) && !must) {

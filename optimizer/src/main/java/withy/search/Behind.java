@@ -187,10 +187,7 @@ final class Behind {
 
     private boolean splits(Option<Grip> butt, Option<Grip> rear) {
         graph.task.seams.split(
-                graph.setting,
-                placed(Station.BUTT_GRIP, butt),
-                placed(Station.REAR_GRIP, rear),
-                graph.refusal.reset());
+                graph.setting, placed(Station.BUTT_GRIP, butt), placed(Station.REAR_GRIP, rear), graph.refusal.reset());
         return !graph.refusal.refused();
     }
 

@@ -16,8 +16,7 @@ import withy.rod.Tariff;
  * @param styleCenti least style; {@link Long#MIN_VALUE} where there is none
  * @param marginClasses least durability margin; {@link Long#MIN_VALUE} where there is none
  */
-record Bounds(
-        long weightMg, long outsideMgMm, long inertiaMgMm2, long costMilli, long styleCenti, long marginClasses) {
+record Bounds(long weightMg, long outsideMgMm, long inertiaMgMm2, long costMilli, long styleCenti, long marginClasses) {
 
     static Bounds of(Query query, Tariff tariff) {
         long cost = ceiling(query.ceilings(), Objective.PRICE);

@@ -35,7 +35,8 @@ final class Brackets {
     }
 
     /** Better multipliers after seeing the cheapest build under these; null where none promise anything. */
-    @Nullable Prices next(Prices now, Task.Measured cheapest) {
+    @Nullable
+    Prices next(Prices now, Task.Measured cheapest) {
         double promise = 0;
         Kind chosen = null;
         boolean bySlope = false;

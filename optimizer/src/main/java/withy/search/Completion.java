@@ -68,8 +68,7 @@ final class Completion {
             this.train = new TrainGraph(task, setting, fitter, stations, leastClass);
             this.blankShare = fitter.blank();
             int n = setting.guideCount();
-            this.style = task.style.part(
-                            setting.blank(), setting.layout().form(), Station.BLANK, setting.blank(), n)
+            this.style = task.style.part(setting.blank(), setting.layout().form(), Station.BLANK, setting.blank(), n)
                     + task.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
             this.missed = task.wishes.layout(setting)
                     + task.wishes.part(Station.BLANK, setting.blank(), n)
@@ -175,7 +174,8 @@ final class Completion {
             way.foreCheck().price(k);
             way.foreGrip().price(k);
             way.endCheck().price(k);
-            long ends = cheapest(ahead.keepersAheadOf(way.frontMm(), dressing.fitter)) + cheapest(ahead.decalsAheadOf(way.frontMm(), dressing.fitter));
+            long ends = cheapest(ahead.keepersAheadOf(way.frontMm(), dressing.fitter))
+                    + cheapest(ahead.decalsAheadOf(way.frontMm(), dressing.fitter));
             long back = behind.best(seat.set(), way.foreGrip().part);
             if (!TrainGraph.none(ends) && !TrainGraph.none(back)) {
                 Ahead one = new Ahead(way, way.cost(), ends, back);
@@ -345,10 +345,7 @@ final class Completion {
         }
 
         private static void put(
-                SortedMap<Station, Choice> choices,
-                Station station,
-                Option<? extends Part> option,
-                boolean cut) {
+                SortedMap<Station, Choice> choices, Station station, Option<? extends Part> option, boolean cut) {
             if (option.part != null) {
                 choices.put(station, new Choice(option.part.id(), cut ? option.lengthMm : 0));
             }

@@ -7,7 +7,8 @@ import withy.catalog.PartFacts;
 
 /** Orders parts by what they are, their id last, so that renaming parts or reordering files cannot change which of two equal builds is chosen. */
 final class ContentOrder {
-    private static final Comparator<Part> BY_CONTENT = Comparator.<Part>comparingLong(p -> p.facts().priceMinor())
+    private static final Comparator<Part> BY_CONTENT = Comparator.<Part>comparingLong(
+                    p -> p.facts().priceMinor())
             .thenComparingLong(Part::massMg)
             .thenComparing(p -> -p.facts().durabilityClass())
             .thenComparing(p -> p.facts().name())

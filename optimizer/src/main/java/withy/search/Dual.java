@@ -56,8 +56,7 @@ final class Dual {
         pricesSoFar = start;
         boolean checkedFeasible = false;
         for (int round = 0; round < ROUNDS; round++) {
-            long bound = completion.price(
-                    prices.linear(task, margin), limit, round == 0 ? handleFloor : NO_FLOOR);
+            long bound = completion.price(prices.linear(task, margin), limit, round == 0 ? handleFloor : NO_FLOOR);
             if (bound > boundSoFar) {
                 boundSoFar = bound;
                 pricesSoFar = prices;
@@ -92,7 +91,8 @@ final class Dual {
     private boolean feasible(ObjectiveVector v) {
         for (Prices.Kind kind : Prices.Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
-                    && completion.price(Prices.only(kind), Long.MAX_VALUE, NO_FLOOR) > Prices.ceiling(task.bounds, kind)) {
+                    && completion.price(Prices.only(kind), Long.MAX_VALUE, NO_FLOOR)
+                            > Prices.ceiling(task.bounds, kind)) {
                 return false;
             }
         }

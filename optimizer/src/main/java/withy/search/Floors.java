@@ -54,8 +54,7 @@ final class Floors {
         long keeper = optional(task.keepers, Station.KEEPER, 0, FRONT_REACH_MM);
         long foreGrip = Math.min(0, grips(task.foreGrips, Station.FORE_GRIP, HandleForm.SPLIT, 0, FRONT_REACH_MM));
         long cap = optional(task.caps, Station.BUTT_CAP, back, 0);
-        long missed = Math.min(
-                0, Math.min(task.wishes.keeper(true), task.wishes.keeper(false)) * k.perMilliStep());
+        long missed = Math.min(0, Math.min(task.wishes.keeper(true), task.wishes.keeper(false)) * k.perMilliStep());
         long credits = 3 * task.wishes.mostCredit() * k.perMilliStep();
         this.rings = rearCheck + foreCheck + endCheck + keeper + foreGrip + cap + missed - credits;
         double near = GuidePlan.stripperDistanceMm(task.brief) - 100;
@@ -85,8 +84,7 @@ final class Floors {
     }
 
     private long train(BlankShape shape) {
-        boolean ruled =
-                task.rules.rules().stream().anyMatch(rule -> rule.code().equals("guide-train"));
+        boolean ruled = task.rules.rules().stream().anyMatch(rule -> rule.code().equals("guide-train"));
         int fewest = ruled
                 ? GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm())
                 : guideFloor >= 0 ? 0 : Station.MOST_GUIDES;
@@ -101,7 +99,8 @@ final class Floors {
             if (seat.boreMm() >= thin && seat.facts().durabilityClass() >= leastClass) {
                 long style = task.style.part(shape.blank(), HandleForm.SPLIT, Station.SEAT, seat, 1)
                         + Style.mostGripAndSeat();
-                double mass = c >= 0 ? Math.max(0, seat.massMg() - seat.movingHoodG() * 1000) : seat.massMg() + SLACK_MG;
+                double mass =
+                        c >= 0 ? Math.max(0, seat.massMg() - seat.movingHoodG() * 1000) : seat.massMg() + SLACK_MG;
                 least = Math.min(least, (long) (c * mass) + work(seat) - k.perStyleCenti() * style);
             }
         }

@@ -56,6 +56,7 @@ final class GuideTable {
         final long[] costMilli;
         /** Index of the guide's foot shape (feet, foot length) in {@link #footShapes}. */
         final int[] footShape;
+
         final List<double[]> footShapes = new ArrayList<>();
         private final Map<Integer, boolean[][]> follows = new LinkedHashMap<>();
         private boolean[][] tipFollows = new boolean[0][0];

@@ -144,8 +144,7 @@ final class HandleGraph {
         }
         task.rules.onPart(setting, new Placed(station, check, fromMm, check.widthMm()), refusal.reset());
         if (!refusal.refused()) {
-            to.add(Work.option(
-                    task, setting, station, check, fromMm, check.widthMm(), fitter.check(check, fromMm)));
+            to.add(Work.option(task, setting, station, check, fromMm, check.widthMm(), fitter.check(check, fromMm)));
         }
     }
 
@@ -217,8 +216,7 @@ final class HandleGraph {
             for (ButtCap cap : task.caps) {
                 if (stations.allows(Station.BUTT_CAP, cap)) {
                     double from = -cap.addedMm();
-                    task.rules.onPart(
-                            setting, new Placed(Station.BUTT_CAP, cap, from, cap.addedMm()), refusal.reset());
+                    task.rules.onPart(setting, new Placed(Station.BUTT_CAP, cap, from, cap.addedMm()), refusal.reset());
                     if (!refusal.refused()) {
                         known.add(Work.option(
                                 task, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));

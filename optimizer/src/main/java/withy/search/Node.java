@@ -26,7 +26,8 @@ record Node(
         int version) {
 
     /** Least bound first. */
-    static final Comparator<Node> BEST_FIRST = Comparator.comparingLong(Node::bound).thenComparingLong(Node::order);
+    static final Comparator<Node> BEST_FIRST =
+            Comparator.comparingLong(Node::bound).thenComparingLong(Node::order);
 
     /** The same with a bound of other floors. */
     Node bounded(long other, int newVersion) {

@@ -78,7 +78,9 @@ final class Proof {
             }
             Node node = open.remove();
             Node now = node.version() == version ? node : rebound(node);
-            if (now.bound() > node.bound() && !open.isEmpty() && now.bound() > open.element().bound()) {
+            if (now.bound() > node.bound()
+                    && !open.isEmpty()
+                    && now.bound() > open.element().bound()) {
                 if (now.bound() < limit()) {
                     open.add(now);
                 }
@@ -118,7 +120,8 @@ final class Proof {
     /** The class every load-bearing part must have at least. */
     private int leastClass() {
         long asked = task.brief.durabilityClass();
-        long wanted = task.bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + task.bounds.marginClasses();
+        long wanted =
+                task.bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + task.bounds.marginClasses();
         return (int) Math.max(ruled("durability") ? asked : 0, wanted);
     }
 
@@ -190,8 +193,7 @@ final class Proof {
         if (given != null) {
             return List.of(given);
         }
-        return Search.feet(
-                task.brief.reachMinMm() - LONGEST_CAP_MM, task.brief.reachMaxMm(), Layout.GRID_MM);
+        return Search.feet(task.brief.reachMinMm() - LONGEST_CAP_MM, task.brief.reachMaxMm(), Layout.GRID_MM);
     }
 
     private void work(Node node) {
@@ -205,9 +207,9 @@ final class Proof {
 
     private void openLayouts(Node node) {
         BlankShape shape = node.shape();
-        int fewest = GuidePlan.fewestGuides(
-                task.brief.rodType(), shape.blank().lengthMm());
-        int from = Math.max(ruled("guide-train") ? fewest : 3, node.alternative().lastGivenGuide());
+        int fewest = GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm());
+        int from =
+                Math.max(ruled("guide-train") ? fewest : 3, node.alternative().lastGivenGuide());
         for (int foot : feet()) {
             for (HandleForm form : HandleForm.values()) {
                 for (int count = from; count <= Math.max(from, fewest + MORE_GUIDES); count++) {
@@ -267,5 +269,4 @@ final class Proof {
     private Consumables consumables(WrapThread thread) {
         return new Consumables(thread, Objects.requireNonNull(finish), Objects.requireNonNull(adhesive));
     }
-
 }

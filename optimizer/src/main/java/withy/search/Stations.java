@@ -115,7 +115,8 @@ record Stations(Map<Station, Choice> given, Set<Station> empty) {
         return all;
     }
 
-    @Nullable Choice givenAt(Station station) {
+    @Nullable
+    Choice givenAt(Station station) {
         return given.get(station);
     }
 }

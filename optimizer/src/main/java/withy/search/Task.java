@@ -2,7 +2,6 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.catalog.Adhesive;
 import withy.catalog.Arbor;
@@ -105,17 +104,11 @@ final class Task {
         ObjectiveVector vector = ObjectiveVector.of(rod, style, wishes);
         boolean legal = bounds.keeps(vector) && Judge.legal(rod, rules);
         return new Measured(
-                build,
-                vector,
-                rod.balance().aheadMgMm(),
-                rod.balance().behindMgMm(),
-                scoring.score(vector),
-                legal);
+                build, vector, rod.balance().aheadMgMm(), rod.balance().behindMgMm(), scoring.score(vector), legal);
     }
 
     /** A build measured and judged; legal means within the question's bounds too. */
-    record Measured(
-            Build build, ObjectiveVector vector, long aheadMgMm, long behindMgMm, long score, boolean legal) {}
+    record Measured(Build build, ObjectiveVector vector, long aheadMgMm, long behindMgMm, long score, boolean legal) {}
 
     /** A legal build with its score. */
     record Judged(Build build, ObjectiveVector vector, long score) {}

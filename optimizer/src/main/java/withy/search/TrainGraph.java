@@ -93,8 +93,7 @@ final class TrainGraph {
                 TipTop tip = group.tipTops[t];
                 if (tip.facts().durabilityClass() >= leastClass && stations.allows(Station.TIP_TOP, tip)) {
                     double end = setting.blank().lengthMm();
-                    task.rules.onPart(
-                            setting, new Placed(Station.TIP_TOP, tip, end, tip.addedMm()), refusal.reset());
+                    task.rules.onPart(setting, new Placed(Station.TIP_TOP, tip, end, tip.addedMm()), refusal.reset());
                     if (!refusal.refused()) {
                         tips.add(Work.option(
                                 task, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));

@@ -27,6 +27,7 @@ final class Work {
             long missedBesides) {
         int count = setting.guideCount();
         long style = task.style.part(setting.blank(), setting.layout().form(), station, part, count);
-        return new Option<>(part, fromMm, lengthMm, share, style, missedBesides + task.wishes.part(station, part, count));
+        return new Option<>(
+                part, fromMm, lengthMm, share, style, missedBesides + task.wishes.part(station, part, count));
     }
 }
