@@ -153,7 +153,7 @@ public record Brief(
      * @param kind material
      * @param diameterMm standard (label) diameter, mm
      * @param strengthKg breaking strength, kg
-     * @param gauge gauge number, or null where it was not told as one
+     * @param gauge braid gauge number, or null where it was not told as one or the line is no braid
      */
     public record MainLine(
             LineKind kind,

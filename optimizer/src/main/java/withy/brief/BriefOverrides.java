@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -167,6 +168,19 @@ public record BriefOverrides(
         TreeSet<String> owned = new TreeSet<>(brief.owned());
         owned.removeAll(without);
         Long budget = budgetMinor == null ? brief.budgetMinor() : budgetMinor;
+        return with(brief, budget, newPriorities, newSteps, new Lists(insisted, owned, refused), sentences);
+    }
+
+    /** The three lists of parts of a brief. */
+    private record Lists(List<PartWish> insisted, Set<String> owned, List<PartWish> refused) {}
+
+    private static Brief with(
+            Brief brief,
+            @Nullable Long budget,
+            Map<Objective, Double> priorities,
+            Map<Objective, Double> steps,
+            Lists parts,
+            List<String> sentences) {
         return new Brief(
                 brief.name(),
                 brief.customer(),
@@ -194,13 +208,13 @@ public record BriefOverrides(
                 brief.look(),
                 budget,
                 brief.wantedBy(),
-                newPriorities,
+                priorities,
                 brief.zoneNearMm(),
                 brief.zoneFarMm(),
-                newSteps,
-                insisted,
-                owned,
-                refused,
+                steps,
+                parts.insisted(),
+                parts.owned(),
+                parts.refused(),
                 brief.counterweightAsked(),
                 sentences);
     }

@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Handle;
@@ -64,7 +66,7 @@ public final class BriefReader {
 
     /** Reads a tree that is already in memory; its faults have no line and column. */
     public static BriefReading read(JsonNode tree, BriefContext context) {
-        return read(tree, new Notes(java.util.Map.of()), context);
+        return read(tree, new Notes(Map.of()), context);
     }
 
     static BriefReading read(JsonNode tree, Notes notes, BriefContext context) {
@@ -101,78 +103,142 @@ public final class BriefReader {
     }
 
     private static Brief brief(Fields root, BriefContext context) {
-        Notes notes = root.notes();
+        String name = name(root);
+        String customer = root.text("customer", LONGEST_NAME);
+        Frame frame = frame(root);
+        Tackle tackle = tackle(root, frame);
+        TradeReader trade = new TradeReader(root, context);
+        Use use = use(trade, tackle, frame.kind());
+        BodyReader body = new BodyReader(root);
+        BodyReader.Hand hand = body.hand();
+        Ends reach = body.reach(hand, frame.kind(), frame.lure(), frame.twoHanded());
+        Wishes wishes = wishes(root, frame.kind());
+        Bargain bargain = bargain(trade, frame.kind());
+        Boolean counterweight = root.flag("counterweightAsked");
+        Person person = new Person(name, customer == null ? "" : customer, hand.palmMm(), reach);
+        return resolved(
+                person, frame, tackle, use, wishes, bargain, counterweight != null && counterweight, defaults(root));
+    }
+
+    private record Person(String name, String customer, double palmMm, Ends reach) {}
+
+    private record Frame(
+            Kind kind,
+            Lure lure,
+            boolean twoHanded,
+            Ends length,
+            @Nullable Double packed,
+            Pieces pieces) {}
+
+    private record Tackle(MainLine line, @Nullable Leader leader, double dragKg, Reel reel) {}
+
+    private record Use(double fishKg, Landing landing, int durability, int corrosion) {}
+
+    private record Wishes(Handle handle, Look look, Parts parts) {}
+
+    private record Bargain(
+            @Nullable Long budget,
+            @Nullable LocalDate wantedBy,
+            Map<Objective, Double> priorities,
+            Ends zone,
+            Map<Objective, Double> steps) {}
+
+    private static String name(Fields root) {
         String name = root.text("name", LONGEST_NAME);
         if (name == null || name.isEmpty()) {
             name = "commission";
-            notes.taken(Default.NAME, name);
+            root.notes().taken(Default.NAME, name);
         }
-        String customer = root.text("customer", LONGEST_NAME);
-        FrameReader frame = new FrameReader(root);
-        TackleReader tackle = new TackleReader(root);
+        return name;
+    }
+
+    private static Frame frame(Fields root) {
+        FrameReader reader = new FrameReader(root);
+        Kind kind = reader.kind();
+        Lure lure = new TackleReader(root).lure(kind.type());
+        Span told = reader.length();
+        boolean twoHanded = reader.twoHanded(kind.type(), lure, told);
+        Ends length = reader.length(told, kind, lure, twoHanded);
+        Double packed = reader.packed();
+        return new Frame(kind, lure, twoHanded, length, packed, reader.pieces(kind.type(), packed));
+    }
+
+    private static Tackle tackle(Fields root, Frame frame) {
         LineReader lines = new LineReader(root);
-        Kind kind = frame.kind();
-        Lure lure = tackle.lure(kind.type());
-        Span told = frame.length();
-        boolean twoHanded = frame.twoHanded(kind.type(), lure, told);
-        Ends length = frame.length(told, kind, lure, twoHanded);
-        Double packed = frame.packed();
-        Pieces pieces = frame.pieces(kind.type(), packed);
-        MainLine line = lines.line(lure);
-        Leader leader = lines.leader(line, lure, kind.type());
+        MainLine line = lines.line(frame.lure());
+        Leader leader = lines.leader(line, frame.lure(), frame.kind().type());
         double drag = lines.drag(line, leader);
-        Reel reel = tackle.reel(kind.type(), lure);
-        TradeReader trade = new TradeReader(root, context);
-        double fish = trade.largestFish(drag);
+        return new Tackle(
+                line, leader, drag, new TackleReader(root).reel(frame.kind().type(), frame.lure()));
+    }
+
+    private static Use use(TradeReader trade, Tackle tackle, Kind kind) {
+        double fish = trade.largestFish(tackle.dragKg());
         Landing landing = trade.landing(kind.from());
-        int durability = trade.durability(drag, kind.from(), landing);
-        int corrosion = trade.corrosion(kind.from());
-        BodyReader body = new BodyReader(root);
-        BodyReader.Hand hand = body.hand();
-        Ends reach = body.reach(hand, kind, lure, twoHanded);
+        int durability = trade.durability(tackle.dragKg(), kind.from(), landing);
+        return new Use(fish, landing, durability, trade.corrosion(kind.from()));
+    }
+
+    private static Wishes wishes(Fields root, Kind kind) {
         WishReader wishes = new WishReader(root);
         Handle handle = wishes.handle(kind.type());
         Look look = wishes.look();
+        return new Wishes(handle, look, parts(root, wishes));
+    }
+
+    private static Bargain bargain(TradeReader trade, Kind kind) {
         Long budget = trade.budget();
+        LocalDate wantedBy = trade.wantedBy();
+        Map<Objective, Double> priorities = trade.priorities();
         Ends zone = trade.zone();
-        Parts parts = parts(root, wishes);
-        Boolean counterweight = root.flag("counterweightAsked");
+        return new Bargain(budget, wantedBy, priorities, zone, trade.steps(kind.type(), budget));
+    }
+
+    private static Brief resolved(
+            Person person,
+            Frame frame,
+            Tackle tackle,
+            Use use,
+            Wishes wishes,
+            Bargain bargain,
+            boolean counterweightAsked,
+            List<String> defaultsUsed) {
         return new Brief(
-                name,
-                customer == null ? "" : customer,
-                kind.type(),
-                twoHanded,
-                kind.from(),
-                length.min(),
-                length.max(),
-                pieces.min(),
-                pieces.max(),
-                packed,
-                lure,
-                line,
-                leader,
-                drag,
-                reel,
-                fish,
-                landing,
-                durability,
-                corrosion,
-                hand.palmMm(),
-                reach.min(),
-                reach.max(),
-                handle,
-                look,
-                budget,
-                trade.wantedBy(),
-                trade.priorities(),
-                zone.min(),
-                zone.max(),
-                trade.steps(kind.type(), budget),
-                parts.insisted(),
-                parts.owned(),
-                parts.refused(),
-                counterweight != null && counterweight,
-                defaults(root));
+                person.name(),
+                person.customer(),
+                frame.kind().type(),
+                frame.twoHanded(),
+                frame.kind().from(),
+                frame.length().min(),
+                frame.length().max(),
+                frame.pieces().min(),
+                frame.pieces().max(),
+                frame.packed(),
+                frame.lure(),
+                tackle.line(),
+                tackle.leader(),
+                tackle.dragKg(),
+                tackle.reel(),
+                use.fishKg(),
+                use.landing(),
+                use.durability(),
+                use.corrosion(),
+                person.palmMm(),
+                person.reach().min(),
+                person.reach().max(),
+                wishes.handle(),
+                wishes.look(),
+                bargain.budget(),
+                bargain.wantedBy(),
+                bargain.priorities(),
+                bargain.zone().min(),
+                bargain.zone().max(),
+                bargain.steps(),
+                wishes.parts().insisted(),
+                wishes.parts().owned(),
+                wishes.parts().refused(),
+                counterweightAsked,
+                defaultsUsed);
     }
 
     private record Parts(List<PartWish> insisted, TreeSet<String> owned, List<PartWish> refused) {}

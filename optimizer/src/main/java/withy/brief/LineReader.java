@@ -140,15 +140,18 @@ final class LineReader {
             knot = line.kind() == LineKind.BRAID ? Knot.FG : Knot.DOUBLE_UNI;
             notes.taken(Default.KNOT, Words.of(knot));
         }
-        if (through == null) {
-            through = length == null || length > HUNG_FROM_TIP_MM;
-            if (length == null) {
-                notes.taken(Default.CAST_THROUGH);
-            } else {
-                notes.taken(Default.CAST_BY_LENGTH, through ? "it is" : "it is not", length);
-            }
+        boolean cast = through == null ? castThrough(length) : through;
+        return new Leader(strength, diameter, knot, cast);
+    }
+
+    private boolean castThrough(@Nullable Double length) {
+        if (length == null) {
+            notes.taken(Default.CAST_THROUGH);
+            return true;
         }
-        return new Leader(strength, diameter, knot, through);
+        boolean through = length > HUNG_FROM_TIP_MM;
+        notes.taken(Default.CAST_BY_LENGTH, through ? "it is" : "it is not", length);
+        return through;
     }
 
     private double leaderStrength(

@@ -3,11 +3,11 @@ package withy.catalog;
 import java.util.Collection;
 
 /** Finds the known word a mistyped one was most likely meant to be (restricted Damerau–Levenshtein distance). */
-final class NearWord {
+public final class NearWord {
     private NearWord() {}
 
     /** The nearest of the known words, or empty where none is near: at most one mistake in three letters. */
-    static String to(String word, Collection<String> known) {
+    public static String to(String word, Collection<String> known) {
         String best = "";
         int least = Math.max(1, word.length() / 3) + 1;
         for (String candidate : known) {
