@@ -2,17 +2,19 @@ package withy.catalog;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads one cell of a known column, or says what is wrong with it. */
 final class CellReader {
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{1,59}");
+    private static final Pattern DOTTED_DATE = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final Pattern COLON = Pattern.compile(":");
 
     private final FaultList faults;
@@ -101,16 +103,24 @@ final class CellReader {
         };
     }
 
+    /** ISO 8601, or day.month.year as spreadsheets rewrite it where the comma marks decimals. */
     private @Nullable Object date(Column<?> column, int line, String text) {
+        Matcher dotted = DOTTED_DATE.matcher(text);
         try {
-            LocalDate date = LocalDate.parse(text);
+            LocalDate date = dotted.matches()
+                    ? LocalDate.of(number(dotted, 3), number(dotted, 2), number(dotted, 1))
+                    : LocalDate.parse(text);
             if (date.getYear() >= 1990 && date.getYear() <= 2200) {
                 return date;
             }
-        } catch (DateTimeParseException notIso) {
+        } catch (DateTimeException noDate) {
             return fault(column, line, text, "is not a date", "write year, month, day with hyphens");
         }
         return fault(column, line, text, "is not a day of this trade", "the year is mistyped");
+    }
+
+    private static int number(Matcher matcher, int group) {
+        return Integer.parseInt(matcher.group(group));
     }
 
     private @Nullable Object colour(Column<?> column, int line, String text) {

@@ -1,6 +1,7 @@
 package withy.catalog;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Faults of one file, up to a bound; past it one line says how many more there are. */
@@ -30,18 +31,12 @@ final class FaultList {
     }
 
     List<Fault> list() {
-        if (more == 0) {
-            return List.copyOf(faults);
-        }
         List<Fault> all = new ArrayList<>(faults);
-        all.add(new Fault(
-                file,
-                0,
-                "",
-                "",
-                "has " + more + " more faults of this kind",
-                "",
-                "mend the first ones and look again"));
+        all.sort(Comparator.comparingInt(Fault::line));
+        if (more == 0) {
+            return List.copyOf(all);
+        }
+        all.add(new Fault(file, 0, "", "", "has " + more + " more faults", "", "mend the first ones and look again"));
         return all;
     }
 }

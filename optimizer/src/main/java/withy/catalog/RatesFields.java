@@ -138,7 +138,8 @@ final class RatesFields {
             return node.doubleValue();
         }
         String problem = node.isMissingNode() ? "is missing" : node.isNumber() ? "is out of range" : "is not a number";
-        String maybe = node.isTextual() ? "take the quotation marks away" : "write " + Numbers.plain(min);
+        double nearest = node.isNumber() && node.doubleValue() > max ? max : min;
+        String maybe = node.isTextual() ? "take the quotation marks away" : "write " + Numbers.plain(nearest);
         fault(path, node, problem, Numbers.plain(min) + " to " + Numbers.plain(max), maybe);
         return min;
     }

@@ -3,43 +3,17 @@ package withy.catalog.sample;
 import java.util.List;
 import withy.catalog.Blank.OdStation;
 import withy.catalog.Material;
+import withy.catalog.MaterialDensity;
 
 /**
  * Volumes and masses of simple bodies of revolution; lengths mm, densities g/mm³, masses g.
- *
- * <p>Density values: handbooks as listed in catalog-samples/bench/PROVENANCE.md.
  */
 final class Shapes {
     private Shapes() {}
 
-    /** Density of solid material, g/mm³. */
+    /** Usual density of solid material, g/mm³. */
     static double density(Material material) {
-        return switch (material) {
-            case CARBON -> 1.60e-3;
-            case GLASS -> 1.90e-3;
-            case COMPOSITE -> 1.72e-3;
-            case CORK -> 0.24e-3;
-            case RUBBER_CORK -> 0.60e-3;
-            case EVA -> 0.18e-3;
-            case WOOD -> 0.62e-3;
-            case PLASTIC -> 1.14e-3;
-            case CARBON_FILLED -> 1.30e-3;
-            case ALUMINIUM -> 2.70e-3;
-            case NICKEL_SILVER -> 8.70e-3;
-            case STAINLESS -> 8.00e-3;
-            case TITANIUM -> 4.43e-3;
-            case BRASS -> 8.50e-3;
-            case RUBBER -> 1.10e-3;
-            case FOAM -> 0.12e-3;
-            case GRAPHITE_FOAM -> 0.16e-3;
-            case NYLON -> 1.14e-3;
-            case POLYESTER -> 1.38e-3;
-            case SILK -> 1.25e-3;
-            case METALLIC -> 1.80e-3;
-            case EPOXY -> 1.115e-3;
-            case URETHANE -> 1.08e-3;
-            case TAPE, PAPER -> 0.90e-3;
-        };
+        return MaterialDensity.of(material).usualGMm3();
     }
 
     /** Volume of a ring or tube of constant diameters, mm³. */

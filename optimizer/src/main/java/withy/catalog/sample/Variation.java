@@ -49,9 +49,9 @@ final class Variation {
         scale(base, cells, "butt_mm", 0.96, 1.05, 0.1);
         scale(base, cells, "tip_mm", 0.95, 1.07, 0.05);
         scale(base, cells, "target_g", 0.9, 1.15, 0.5);
-        scale(base, cells, "lure_min_g", 0.85, 1.1, 0.1);
-        scale(base, cells, "lure_max_g", 0.95, 1.15, 0.5);
-        scale(base, cells, "line_max_kg", 0.95, 1.2, 0.1);
+        scale(base, cells, "lure_min_g", 0.85, 1.0, 0.1);
+        scale(base, cells, "lure_max_g", 1.0, 1.2, 0.5);
+        scale(base, cells, "line_max_kg", 1.0, 1.2, 0.1);
         scale(base, cells, "lift_kg", 0.9, 1.15, 0.1);
         scale(base, cells, "third_test_g", 0.9, 1.1, 5);
         cells.put("colour", pick(BLANK_COLOURS));

@@ -1,6 +1,7 @@
 package withy.catalog.sample;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import withy.catalog.Catalog;
@@ -8,8 +9,8 @@ import withy.catalog.Part;
 import withy.catalog.sample.DesignTable.Design;
 
 /**
- * Fills a catalogue of any size with varied designs. Kinds keep their shares (in thousandths: blanks 80, seats 70, hoods 40, caps 50, checks 170,
- * guides and tip-tops 360, small parts and consumables 60); grips take the rest, so that the size is met exactly.
+ * Fills a catalogue of any size with varied designs. Kinds keep their shares (in thousandths: blanks 110, seats 70, hoods 40, caps 50, checks 170,
+ * guides and tip-tops 330, small parts and consumables 60); grips take the rest, so that the size is met exactly.
  */
 final class WideCatalog {
     /** Smallest size that still holds one of each design. */
@@ -33,7 +34,7 @@ final class WideCatalog {
     }
 
     private Catalog filled() {
-        group(80, "blank-designs.csv", row -> {
+        group(110, "blank-designs.csv", row -> {
             Design design = variation.blank(row);
             return List.of(BlankDesign.of(design).blank(design));
         });
@@ -41,7 +42,7 @@ final class WideCatalog {
         group(40, "hood-designs.csv", row -> HandleParts.hoods(variation.hood(row), SampleCatalogs.hoodG(row)));
         group(50, "cap-designs.csv", row -> HandleParts.caps(variation.cap(row)));
         group(170, "check-designs.csv", row -> HandleParts.checks(variation.check(row)));
-        group(360, "guide-designs.csv", row -> {
+        group(330, "guide-designs.csv", row -> {
             Design family = variation.family(row);
             List<Part> all = new ArrayList<>(GuideParts.guides(family));
             all.addAll(GuideParts.tipTops(family));
@@ -62,7 +63,10 @@ final class WideCatalog {
 
     /** Goes round the designs of a kind while a whole group still fits its share. */
     private void group(int thousandths, String table, Function<Design, List<? extends Part>> maker) {
-        List<Design> designs = DesignTable.rows(table);
+        List<Design> designs = new ArrayList<>();
+        for (Design row : DesignTable.rows(table)) {
+            designs.addAll(Collections.nCopies(Integer.parseInt(row.textOr("wide_share", "1")), row));
+        }
         int share = (int) ((long) size * thousandths / 1000);
         int made = 0;
         for (int i = 0; made < share; i++) {
