@@ -197,6 +197,13 @@ final class RodCases {
                         60,
                         666,
                         666.01)
+                // keeper at 319
+                .number(
+                        "ferrule-clear",
+                        after(f -> f.put(Station.KEEPER, "keeper"), part("keeper", "footLengthMm")),
+                        6,
+                        701,
+                        701.01)
                 .not("ferrule-clear", f -> onePiece(f));
     }
 
