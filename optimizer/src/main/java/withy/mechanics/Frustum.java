@@ -49,9 +49,12 @@ public record Frustum(double lengthMm, double outerButtMm, double outerTipMm, do
         return densityGPerCm3 * G_PER_MM3 * volumeMm3();
     }
 
-    /** Centre of mass from the butt end, mm. */
+    /** Centre of mass from the butt end, mm; half-way where the bore takes everything and nothing is left. */
     public double centreMm() {
-        return Math.PI * (zr2(outerButtMm, outerTipMm) - zr2(boreButtMm, boreTipMm)) / volumeMm3();
+        double volume = volumeMm3();
+        return volume == 0
+                ? lengthMm / 2
+                : Math.PI * (zr2(outerButtMm, outerTipMm) - zr2(boreButtMm, boreTipMm)) / volume;
     }
 
     /** Inertia about its own axis, g·mm². */
