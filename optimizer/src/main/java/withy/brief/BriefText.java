@@ -22,7 +22,7 @@ import java.util.TreeMap;
  * @param tree the whole text
  * @param places line and column by path
  */
-record BriefText(JsonNode tree, Map<String, Place> places) {
+public record BriefText(JsonNode tree, Map<String, Place> places) {
     /** Longest text read, characters: a hundred times the longest brief of ours. */
     static final int LONGEST = 262_144;
 
@@ -44,12 +44,12 @@ record BriefText(JsonNode tree, Map<String, Place> places) {
             new ObjectMapper(FACTORY).enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
     /** Line and column from 1. */
-    record Place(int line, int column) {
-        static final Place NONE = new Place(0, 0);
+    public record Place(int line, int column) {
+        public static final Place NONE = new Place(0, 0);
     }
 
     /** Thrown with the one fault of a text that is no JSON. */
-    static final class Unreadable extends Exception {
+    public static final class Unreadable extends Exception {
         private static final long serialVersionUID = 1L;
         private final transient BriefFault fault;
 
@@ -58,12 +58,14 @@ record BriefText(JsonNode tree, Map<String, Place> places) {
             this.fault = fault;
         }
 
-        BriefFault fault() {
+        /** What is wrong. */
+        public BriefFault fault() {
             return fault;
         }
     }
 
-    static BriefText read(String text) throws Unreadable {
+    /** Reads a text. */
+    public static BriefText read(String text) throws Unreadable {
         String json = text.startsWith("\uFEFF") ? text.substring(1) : text;
         if (json.length() > LONGEST) {
             throw new Unreadable(new BriefFault(

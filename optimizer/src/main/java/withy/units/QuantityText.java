@@ -34,6 +34,11 @@ public record QuantityText(UnitSystem system) {
         return pick(number(grams, 1) + " g", number(grams / MassUnit.OUNCE.grams(), 2) + " oz");
     }
 
+    /** A small part or a bit of thread: "0.12 g", "0.004 oz". */
+    public String fineMass(double grams) {
+        return pick(number(grams, 2) + " g", number(grams / MassUnit.OUNCE.grams(), 3) + " oz");
+    }
+
     /** A lure weight: "14.2 g", "1/2 oz" to the nearest 1/32 oz. */
     public String lureMass(double grams) {
         return pick(number(grams, 1) + " g", fraction(grams / MassUnit.OUNCE.grams(), 32) + " oz");

@@ -1,0 +1,282 @@
+package withy.app;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Iterator;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.HandleForm;
+import withy.brief.BriefFault;
+import withy.brief.BriefText;
+import withy.brief.NearKey;
+import withy.catalog.Blank;
+import withy.catalog.Catalog;
+import withy.catalog.Grip;
+import withy.catalog.Part;
+import withy.rod.Build;
+import withy.rod.Build.Choice;
+import withy.rod.Layout;
+import withy.rod.Station;
+
+/**
+ * Reads a build file: an entry of {@code builds} in an answer, of which layout and parts count and the rest is left aside. Every fault comes in
+ * one list with its line and column; a build that merely breaks rules is no fault.
+ */
+public final class BuildReader {
+    private static final int MOST_PARTS = 60;
+
+    private final Catalog catalog;
+    private final BriefText text;
+    private final List<BriefFault> faults = new ArrayList<>();
+
+    private BuildReader(Catalog catalog, BriefText text) {
+        this.catalog = catalog;
+        this.text = text;
+    }
+
+    /**
+     * What came of reading a build.
+     *
+     * @param build the build, or null where there is a fault
+     * @param faults all faults in the order of the text
+     */
+    public record Reading(@Nullable Build build, List<BriefFault> faults) {
+        public Reading {
+            faults = List.copyOf(faults);
+        }
+    }
+
+    /** Reads a text against the catalogue. */
+    public static Reading read(String json, Catalog catalog) {
+        if (json.isBlank()) {
+            return new Reading(
+                    null,
+                    List.of(new BriefFault(
+                            "", 1, 1, "nothing", "a build with layout and parts", "Maybe the file was saved empty.")));
+        }
+        try {
+            return new BuildReader(catalog, BriefText.read(json)).reading();
+        } catch (BriefText.Unreadable e) {
+            return new Reading(null, List.of(e.fault()));
+        }
+    }
+
+    private Reading reading() {
+        JsonNode root = text.tree();
+        if (!root.isObject()) {
+            fault("", root, "a JSON object", "Maybe the outer braces are missing.");
+            return reading(null);
+        }
+        if (root.has("builds")) {
+            fault("builds", null, "one build", "Maybe copy one entry of builds into a file of its own.");
+            return reading(null);
+        }
+        JsonNode schema = root.path("schema");
+        if (!schema.isMissingNode() && schema.intValue() != Answer.SCHEMA) {
+            String maybe =
+                    "Maybe a newer withy wrote it: a version that knows build schema " + schema.asText() + " reads it.";
+            fault("schema", schema, "the number " + Answer.SCHEMA, maybe);
+            return reading(null);
+        }
+        return reading(build(root));
+    }
+
+    private Reading reading(@Nullable Build build) {
+        faults.sort(Comparator.comparingInt(BriefFault::line).thenComparingInt(BriefFault::column));
+        return new Reading(faults.isEmpty() ? build : null, faults);
+    }
+
+    private @Nullable Build build(JsonNode root) {
+        JsonNode layout = root.path("layout");
+        if (!layout.isObject()) {
+            fault(
+                    "layout",
+                    layout,
+                    "an object with reelFootMm, handle and guideCount",
+                    "Maybe copy it from an answer.");
+        }
+        known(layout, "layout", "reelFootMm", "handle", "guideCount");
+        Integer guides = whole(layout, "guideCount", Station.MOST_GUIDES);
+        HandleForm form = form(layout);
+        SortedMap<Station, Part> parts = new TreeMap<>();
+        SortedMap<Station, Choice> choices = new TreeMap<>();
+        parts(root, guides, form, parts, choices);
+        Part blank = parts.get(Station.BLANK);
+        if (blank == null && faults.isEmpty()) {
+            fault("parts", null, "a part at the station blank", "Maybe add {\"station\": \"blank\", \"part\": …}.");
+        }
+        int longest = blank instanceof Blank b ? (int) b.lengthMm() : 6000;
+        Integer foot = whole(layout, "reelFootMm", longest);
+        needsSeat(choices);
+        if (foot == null || guides == null || form == null || blank == null) {
+            return null;
+        }
+        choices.remove(Station.BLANK);
+        return new Build(new Layout(blank.id(), foot, form, guides), choices);
+    }
+
+    private void parts(
+            JsonNode root,
+            @Nullable Integer guides,
+            @Nullable HandleForm form,
+            SortedMap<Station, Part> parts,
+            SortedMap<Station, Choice> choices) {
+        JsonNode list = root.path("parts");
+        if (!list.isArray() || list.size() > MOST_PARTS) {
+            fault("parts", list, "a list in square brackets of at most " + MOST_PARTS, "Maybe copy it from an answer.");
+            return;
+        }
+        for (int i = 0; i < list.size(); i++) {
+            String path = "parts[" + i + "]";
+            Station station = station(list.get(i), path, guides);
+            Part part = part(list.get(i), path);
+            if (station == null || part == null) {
+                continue;
+            }
+            if (!Stations.takes(station.place(), part.kind())) {
+                fault(
+                        path + ".part",
+                        list.get(i).path("part"),
+                        "a part that goes at " + station.key() + ", not a "
+                                + part.kind().word(),
+                        "Maybe the stations of two parts are swapped.");
+            } else if (parts.putIfAbsent(station, part) != null) {
+                fault(
+                        path + ".station",
+                        list.get(i).path("station"),
+                        "each station once",
+                        "Maybe the line was copied.");
+            } else {
+                choices.put(station, new Choice(part.id(), cut(list.get(i), path, station, form, part)));
+            }
+        }
+    }
+
+    private @Nullable Station station(JsonNode line, String path, @Nullable Integer guides) {
+        String key = line.path("station").asText("");
+        Station station = Station.parse(key);
+        if (station == null) {
+            TreeSet<String> keys = new TreeSet<>();
+            for (Station.Place place : Station.Place.values()) {
+                keys.add(place == Station.Place.GUIDE ? "guide-1" : new Station(place, 0).key());
+            }
+            String near = NearKey.nearest(key, keys);
+            fault(
+                    path + ".station",
+                    line.path("station"),
+                    "one of " + String.join(", ", keys) + " … guide-" + Station.MOST_GUIDES,
+                    near.isEmpty() ? "Maybe copy the names from an answer." : "Maybe \"" + near + "\" was meant.");
+            return null;
+        }
+        if (guides != null && station.number() > guides) {
+            fault(
+                    path + ".station",
+                    line.path("station"),
+                    "guide-1 to guide-" + guides + ", as layout.guideCount says",
+                    "Maybe guideCount is too small.");
+            return null;
+        }
+        return station;
+    }
+
+    private @Nullable Part part(JsonNode line, String path) {
+        String id = line.path("part").asText("");
+        Part part = catalog.find(id);
+        if (part == null) {
+            fault(path + ".part", line.path("part"), "an id of the catalogue", PartIds.maybe(id, catalog));
+        }
+        return part;
+    }
+
+    /** Only grips that are not full-length are cut to a length; a length equal to the grip's own means not cut. */
+    private double cut(JsonNode line, String path, Station station, @Nullable HandleForm form, Part part) {
+        JsonNode length = line.path("lengthMm");
+        boolean follows = form == HandleForm.FULL && station.equals(Station.REAR_GRIP);
+        if (!(part instanceof Grip grip) || follows || length.isMissingNode() || length.isNull()) {
+            return 0;
+        }
+        double mm = length.doubleValue();
+        if (!length.isNumber() || mm <= 0 || mm > grip.lengthMm()) {
+            fault(
+                    path + ".lengthMm",
+                    length,
+                    "above 0 up to the grip's own " + grip.lengthMm() + " mm",
+                    "Maybe leave it out for a grip that is not cut.");
+            return 0;
+        }
+        return mm == grip.lengthMm() ? 0 : mm;
+    }
+
+    private void needsSeat(SortedMap<Station, Choice> choices) {
+        boolean loose = choices.containsKey(Station.HOOD) || choices.containsKey(Station.SEAT_ARBORS);
+        if (loose && !choices.containsKey(Station.SEAT) && faults.isEmpty()) {
+            fault(
+                    "parts",
+                    null,
+                    "a part at the station seat under hood and arbors",
+                    "Maybe the seat's line is missing.");
+        }
+    }
+
+    private @Nullable HandleForm form(JsonNode layout) {
+        String word = layout.path("handle").asText("");
+        if (word.equals("split") || word.equals("full")) {
+            return word.equals("split") ? HandleForm.SPLIT : HandleForm.FULL;
+        }
+        if (layout.isObject()) {
+            fault("layout.handle", layout.path("handle"), "split or full", "Maybe copy it from an answer.");
+        }
+        return null;
+    }
+
+    private @Nullable Integer whole(JsonNode layout, String key, int most) {
+        JsonNode value = layout.path(key);
+        if (value.isNumber()
+                && value.doubleValue() == Math.rint(value.doubleValue())
+                && value.doubleValue() >= 1
+                && value.doubleValue() <= most) {
+            return (int) value.doubleValue();
+        }
+        if (layout.isObject()) {
+            fault("layout." + key, value, "a whole number, 1 to " + most, "Maybe a digit is missing or one too many.");
+        }
+        return null;
+    }
+
+    private void known(JsonNode node, String path, String... keys) {
+        TreeSet<String> known = new TreeSet<>(List.of(keys));
+        for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
+            String name = names.next();
+            if (!known.contains(name)) {
+                String near = NearKey.nearest(name, known);
+                fault(
+                        path + "." + name,
+                        null,
+                        "only " + String.join(", ", known),
+                        near.isEmpty() ? "Maybe drop it." : "Maybe \"" + near + "\" was meant.");
+            }
+        }
+    }
+
+    private void fault(String path, @Nullable JsonNode value, String allowed, String maybe) {
+        BriefText.Place place = BriefText.Place.NONE;
+        for (String at = path; place.line() == 0; at = parent(at)) {
+            place = text.places().getOrDefault(at, BriefText.Place.NONE);
+            if (at.isEmpty()) {
+                break;
+            }
+        }
+        String shown = value == null ? "found otherwise" : value.isMissingNode() ? "nothing" : value.toString();
+        faults.add(
+                new BriefFault(path.isEmpty() ? "build" : path, place.line(), place.column(), shown, allowed, maybe));
+    }
+
+    private static String parent(String path) {
+        int dot = Math.max(path.lastIndexOf('.'), path.lastIndexOf('['));
+        return dot < 0 ? "" : path.substring(0, dot);
+    }
+}

@@ -1,0 +1,45 @@
+package withy.app;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import withy.catalog.Material;
+import withy.explain.Phrases;
+import withy.rod.Placed;
+import withy.rod.Rod;
+
+/** What to mind (handbook, section 8), each only where a shown build gives cause. */
+final class Cautions {
+    private static final Set<Material> CONDUCTS = EnumSet.of(Material.CARBON, Material.COMPOSITE);
+    private static final Set<Material> DUSTY = EnumSet.of(
+            Material.CARBON, Material.GLASS, Material.COMPOSITE, Material.CORK, Material.RUBBER_CORK, Material.WOOD);
+
+    private Cautions() {}
+
+    static List<String> of(List<Rod> rods) {
+        List<String> list = new ArrayList<>();
+        if (rods.isEmpty()) {
+            return list;
+        }
+        if (rods.stream()
+                .anyMatch(r -> CONDUCTS.contains(r.setting().blank().facts().material()))) {
+            list.add(Phrases.of("caution.carbon"));
+        }
+        if (rods.stream().flatMap(r -> r.placed().values().stream()).anyMatch(Cautions::makesDust)) {
+            list.add(Phrases.of("caution.dust"));
+        }
+        list.add(Phrases.of("caution.epoxy"));
+        list.add(Phrases.of("caution.ratings"));
+        list.add(Phrases.of("caution.rules"));
+        return list;
+    }
+
+    /** Blanks are abraded under every wrap and grip, grips and arbors reamed. */
+    private static boolean makesDust(Placed placed) {
+        return switch (placed.part().kind()) {
+            case BLANK, GRIP, ARBOR -> DUSTY.contains(placed.part().facts().material());
+            default -> false;
+        };
+    }
+}

@@ -1,0 +1,45 @@
+package withy.app;
+
+import java.util.List;
+import java.util.Map;
+import withy.objectives.Solver;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Watch;
+import withy.rod.Station;
+import withy.search.Proposal;
+
+/** What proposing needs of a search. */
+public interface Chooser extends Solver {
+
+    /** Up to three builds, best first. */
+    List<Proposal> offer(Query query, Watch watch);
+
+    /** Parts that fit the brief and parts that do not, by station. */
+    Map<Station.Place, Fit> fits(Query query);
+
+    /**
+     * How a station's parts fared.
+     *
+     * @param offered parts that fit the brief
+     * @param refusals the others by the rule that refused them, most first
+     */
+    record Fit(int offered, List<Refusals> refusals) {
+        public Fit {
+            refusals = List.copyOf(refusals);
+        }
+
+        /** Parts that do not fit. */
+        public int refused() {
+            return refusals.stream().mapToInt(Refusals::parts).sum();
+        }
+    }
+
+    /**
+     * Parts one check of one rule refused.
+     *
+     * @param rule the rule's code
+     * @param check its check
+     * @param parts how many
+     */
+    record Refusals(String rule, String check, int parts) {}
+}

@@ -1,0 +1,42 @@
+package withy.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import withy.brief.Brief;
+import withy.brief.Brief.PartWish;
+import withy.brief.BriefFault;
+import withy.brief.NearKey;
+import withy.catalog.Catalog;
+
+/** Part ids that the catalogue does not know, with the one that was most likely meant. */
+public final class PartIds {
+    private PartIds() {}
+
+    /** Every unknown id a brief names. */
+    public static List<BriefFault> unknown(Brief brief, Catalog catalog) {
+        List<BriefFault> faults = new ArrayList<>();
+        for (PartWish wish : brief.insisted()) {
+            check("insisted", wish.partId(), catalog, faults);
+        }
+        for (String id : brief.owned()) {
+            check("owned", id, catalog, faults);
+        }
+        for (PartWish wish : brief.refused()) {
+            check("refused", wish.partId(), catalog, faults);
+        }
+        return faults;
+    }
+
+    static String maybe(String id, Catalog catalog) {
+        String near = NearKey.nearest(id, catalog.byId().keySet());
+        return near.isEmpty()
+                ? "Maybe look it up: withy parts DIR lists every id."
+                : "Maybe \"" + near + "\" was meant.";
+    }
+
+    private static void check(String path, String id, Catalog catalog, List<BriefFault> faults) {
+        if (catalog.find(id) == null) {
+            faults.add(new BriefFault(path, 0, 0, id, "an id of the catalogue", maybe(id, catalog)));
+        }
+    }
+}

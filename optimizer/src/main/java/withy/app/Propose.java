@@ -1,0 +1,137 @@
+package withy.app;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.app.Answer.Count;
+import withy.app.Answer.Lightest;
+import withy.app.Chooser.Fit;
+import withy.app.Offers.Weighed;
+import withy.brief.Brief;
+import withy.brief.BriefWriter;
+import withy.brief.Objective;
+import withy.catalog.Catalog;
+import withy.explain.Phrases;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.rod.Rod;
+import withy.rod.Station;
+import withy.rod.Tariff;
+import withy.rules.Rulebook;
+import withy.search.Proposal;
+import withy.units.QuantityText;
+
+/** A customer's brief in, up to three measured, judged, priced and compared builds out. */
+public final class Propose {
+    private static final int WANTED = 3;
+
+    private final Catalog catalog;
+    private final Brief brief;
+    private final Chooser chooser;
+    private final QuantityText units;
+    private final Progress progress;
+
+    private Propose(Catalog catalog, Brief brief, Chooser chooser, QuantityText units, Progress progress) {
+        this.catalog = catalog;
+        this.brief = brief;
+        this.chooser = chooser;
+        this.units = units;
+        this.progress = progress;
+    }
+
+    /** Answers a brief. */
+    public static Answer run(Catalog catalog, Brief brief, Chooser chooser, QuantityText units, Progress progress) {
+        return new Propose(catalog, brief, chooser, units, progress).answer();
+    }
+
+    private Answer answer() {
+        Query query = Query.of(brief, Rulebook.standard());
+        Offers offers = new Offers(catalog, brief, query.rulebook(), units);
+        Map<Station.Place, Fit> fits = chooser.fits(query);
+        List<Weighed> weighed = new ArrayList<>();
+        for (Proposal proposal : chooser.offer(query, watch(catalog, brief, progress))) {
+            weighed.add(offers.proposed(proposal));
+        }
+        Lightest lightest = weighed.isEmpty() || progress.stopped() ? null : lightest(query, offers);
+        boolean interrupted = progress.stopped();
+        return new Answer(
+                Answer.SCHEMA,
+                catalog.hash(),
+                BriefWriter.write(brief),
+                brief.defaultsUsed(),
+                counts(fits),
+                offers.compared(weighed),
+                lightest,
+                reasons(weighed.size(), fits, interrupted),
+                Cautions.of(weighed.stream().map(w -> w.side().rod()).toList()),
+                interrupted);
+    }
+
+    /** Tells the progress of the customer's figures. */
+    static Watch watch(Catalog catalog, Brief brief, Progress progress) {
+        Tariff tariff = new Tariff(catalog.rates(), brief);
+        return new Watch(
+                progress::stopped,
+                (build, objectives, score) ->
+                        progress.better(objectives.weightMg() / 1000.0, tariff.priceMinor(objectives.costMilli())));
+    }
+
+    /** Weight counts, all else breaks ties. */
+    private @Nullable Lightest lightest(Query query, Offers offers) {
+        Map<Objective, Double> weightOnly = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            weightOnly.put(objective, objective == Objective.WEIGHT ? 1.0 : 0.0);
+        }
+        Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
+        Solution solution = chooser.solve(query.withPriorities(weightOnly), watch);
+        if (solution.build() == null) {
+            return null;
+        }
+        Rod rod = offers.legal(solution.build(), "the lightest build");
+        return new Lightest(rod.figures().weightG(), solution.proven(), BuildFile.of(solution.build()));
+    }
+
+    private static Map<String, Count> counts(Map<Station.Place, Fit> fits) {
+        Map<String, Count> counts = new LinkedHashMap<>();
+        fits.forEach((place, fit) -> counts.put(Stations.key(place), new Count(fit.offered(), fit.refused())));
+        return counts;
+    }
+
+    private List<String> reasons(int builds, Map<Station.Place, Fit> fits, boolean interrupted) {
+        List<String> reasons = new ArrayList<>();
+        if (interrupted) {
+            reasons.add(Phrases.of("reason.interrupted"));
+        }
+        if (builds >= WANTED || interrupted) {
+            return reasons;
+        }
+        reasons.add(Phrases.of("reason.builds." + builds));
+        if (builds == 0) {
+            fits.forEach((place, fit) -> {
+                if (fit.offered() == 0
+                        && Stations.needed(place)
+                        && !fit.refusals().isEmpty()) {
+                    reasons.add(nothingFits(place, fit));
+                }
+            });
+            if (reasons.size() == 1) {
+                reasons.add(Phrases.of("reason.together"));
+            }
+        }
+        return reasons;
+    }
+
+    private static String nothingFits(Station.Place place, Fit fit) {
+        Chooser.Refusals most = fit.refusals().get(0);
+        return Phrases.of(
+                "reason.nothingFits",
+                Phrases.of("station." + Stations.key(place)),
+                fit.refused(),
+                most.parts(),
+                Phrases.of("ruleName." + most.rule()));
+    }
+}

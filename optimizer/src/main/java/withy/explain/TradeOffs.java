@@ -1,0 +1,139 @@
+package withy.explain;
+
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import withy.brief.Brief;
+import withy.brief.Objective;
+import withy.objectives.ObjectiveVector;
+import withy.rod.Balance;
+import withy.rod.Rod;
+import withy.units.Money;
+import withy.units.QuantityText;
+
+/**
+ * What one build gives up or gains against another, objective by objective. A difference counts as noticeable from one step of the brief on; in
+ * weight it must also be larger than both builds' weighing tolerances together (root of the sum of squares), else they are told as equal.
+ */
+public final class TradeOffs {
+    private static final double KGM2_PER_MGMM2 = 1e-12;
+
+    private TradeOffs() {}
+
+    /**
+     * One build as it is compared.
+     *
+     * @param rank how it is called
+     * @param rod measured
+     * @param objectives its objectives
+     */
+    public record Side(int rank, Rod rod, ObjectiveVector objectives) {}
+
+    /**
+     * One objective of one build against another.
+     *
+     * @param against rank of the other build
+     * @param objective which
+     * @param difference this build less the other, in {@code unit}
+     * @param unit unit of the difference
+     * @param noticeable true from one step on and, in weight, beyond the tolerance
+     * @param better true where this build has the better value, however little
+     * @param sentence the same in words
+     */
+    public record TradeOff(
+            int against,
+            Objective objective,
+            double difference,
+            String unit,
+            boolean noticeable,
+            boolean better,
+            String sentence) {}
+
+    /** All six objectives of one build against another, in their order. */
+    public static List<TradeOff> between(Side mine, Side other, QuantityText units) {
+        List<TradeOff> list = new ArrayList<>();
+        for (Objective objective : Objective.values()) {
+            list.add(one(objective, mine, other, units));
+        }
+        return list;
+    }
+
+    /** One line: what is noticeable, gains first, each group in the order of the objectives. */
+    public static String gist(List<TradeOff> tradeOffs) {
+        List<String> words = new ArrayList<>();
+        tradeOffs.stream().filter(t -> t.noticeable() && t.better()).forEach(t -> words.add(t.sentence()));
+        tradeOffs.stream().filter(t -> t.noticeable() && !t.better()).forEach(t -> words.add(t.sentence()));
+        return words.isEmpty() ? Phrases.of("tradeOff.none") : String.join(", ", words);
+    }
+
+    /** Weighing tolerance of a difference in weight, g. */
+    public static double toleranceG(Rod one, Rod other) {
+        return Math.hypot(one.figures().weightToleranceG(), other.figures().weightToleranceG());
+    }
+
+    private static TradeOff one(Objective objective, Side mine, Side other, QuantityText units) {
+        double difference = difference(objective, mine, other);
+        Brief brief = mine.rod().brief();
+        boolean large = Math.abs(difference) >= brief.step(objective);
+        boolean inTolerance =
+                objective == Objective.WEIGHT && Math.abs(difference) <= toleranceG(mine.rod(), other.rod());
+        boolean better = mine.objectives().loss(objective) < other.objectives().loss(objective);
+        String sentence = inTolerance && difference != 0
+                ? Phrases.of("tradeOff.weight.equal", units.mass(toleranceG(mine.rod(), other.rod())))
+                : sentence(objective, mine, other, difference, units)
+                        + (large || difference == 0 ? "" : Phrases.of("tradeOff.small"));
+        return new TradeOff(
+                other.rank(), objective, difference, objective.unit(), large && !inTolerance, better, sentence);
+    }
+
+    /** This build less the other, in the objective's unit; prices are those the customer pays. */
+    private static double difference(Objective objective, Side mine, Side other) {
+        if (objective == Objective.PRICE) {
+            return mine.rod().figures().priceMinor() - other.rod().figures().priceMinor();
+        }
+        double whole = mine.objectives().value(objective) - other.objectives().value(objective);
+        return switch (objective) {
+            case WEIGHT -> whole / 1000;
+            case BALANCE -> whole * Balance.NMM_PER_MGMM;
+            case SWING_WEIGHT -> whole * KGM2_PER_MGMM2;
+            case STYLE -> whole / 100;
+            case PRICE, DURABILITY -> whole;
+        };
+    }
+
+    private static String sentence(Objective objective, Side mine, Side other, double difference, QuantityText units) {
+        String way = difference == 0 ? "same" : difference < 0 ? "less" : "more";
+        double size = Math.abs(difference);
+        return switch (objective) {
+            case WEIGHT -> Phrases.of("tradeOff.weight." + way, units.mass(size));
+            case BALANCE -> Phrases.of("tradeOff.balance." + way + side(mine, other, way), units.moment(size));
+            case SWING_WEIGHT -> Phrases.of("tradeOff.swingWeight." + way, units.inertia(size));
+            case PRICE -> Phrases.of("tradeOff.price." + way, money(mine, size));
+            case STYLE -> Phrases.of("tradeOff.style." + way, Math.round(size));
+            case DURABILITY -> Phrases.of("tradeOff.durability." + way + (size == 1 ? ".one" : ""), Math.round(size));
+        };
+    }
+
+    /** Where both miss the wanted zone to one side, or one does and the other hangs in it, the words say which way it tips. */
+    private static String side(Side mine, Side other, String way) {
+        if (way.equals("same")) {
+            return "";
+        }
+        boolean ahead = ahead(mine) || ahead(other);
+        boolean behind = behind(mine) || behind(other);
+        return ahead && behind ? "" : ahead ? ".tip" : ".butt";
+    }
+
+    private static boolean ahead(Side side) {
+        return side.rod().balance().aheadMgMm() > 0;
+    }
+
+    private static boolean behind(Side side) {
+        return side.rod().balance().behindMgMm() > 0;
+    }
+
+    private static String money(Side side, double minor) {
+        String currency = side.rod().setting().catalog().rates().currency();
+        return Money.print(Math.round(minor), Currency.getInstance(currency));
+    }
+}
