@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.brief.BriefFault;
 import withy.brief.BriefText;
-import withy.brief.NearKey;
+import withy.catalog.NearWord;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.Grip;
@@ -164,7 +164,7 @@ public final class BuildReader {
             for (Station.Place place : Station.Place.values()) {
                 keys.add(place == Station.Place.GUIDE ? "guide-1" : new Station(place, 0).key());
             }
-            String near = NearKey.nearest(key, keys);
+            String near = NearWord.to(key, keys);
             fault(
                     path + ".station",
                     line.path("station"),
@@ -252,7 +252,7 @@ public final class BuildReader {
         for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
             String name = names.next();
             if (!known.contains(name)) {
-                String near = NearKey.nearest(name, known);
+                String near = NearWord.to(name, known);
                 fault(
                         path + "." + name,
                         null,

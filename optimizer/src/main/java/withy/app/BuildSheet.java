@@ -150,6 +150,7 @@ public record BuildSheet(
      * @param partsMinor Σ of the parts' prices
      * @param materialsMinor Σ of the materials' prices
      * @param sundriesMinor sandpaper, tape, cups, brushes
+     * @param labourMinutes Σ of the labour lines, minutes
      * @param labourMinor Σ of the labour lines
      * @param marginMinor margin on all before
      * @param taxMinor tax on all before
@@ -159,6 +160,7 @@ public record BuildSheet(
             long partsMinor,
             long materialsMinor,
             long sundriesMinor,
+            double labourMinutes,
             long labourMinor,
             long marginMinor,
             long taxMinor,

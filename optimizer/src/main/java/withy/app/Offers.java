@@ -53,7 +53,7 @@ final class Offers {
     Weighed proposed(Proposal proposal) {
         Rod rod = Rod.measure(catalog, brief, proposal.build());
         ObjectiveVector objectives = ObjectiveVector.of(rod, style, wishes);
-        List<VerdictLine> verdicts = Verdicts.of(rod, rules, units);
+        List<VerdictLine> verdicts = Verdicts.of(rod, rules);
         if (!Verdicts.legal(verdicts)) {
             throw new OurFault("build " + proposal.rank() + " breaks a rule: " + firstFault(verdicts));
         }
@@ -74,7 +74,7 @@ final class Offers {
     Weighed own(Build build) {
         Rod rod = Rod.measure(catalog, brief, build);
         ObjectiveVector objectives = ObjectiveVector.of(rod, style, wishes);
-        List<VerdictLine> verdicts = Verdicts.of(rod, rules, units);
+        List<VerdictLine> verdicts = Verdicts.of(rod, rules);
         BuildSheet sheet = Sheets.of(0, rod, objectives, scoring.score(objectives), verdicts, null, units);
         return new Weighed(new Side(0, rod, objectives), sheet);
     }
@@ -82,7 +82,7 @@ final class Offers {
     /** Throws where a build breaks a rule; else its rod. */
     Rod legal(Build build, String what) {
         Rod rod = Rod.measure(catalog, brief, build);
-        List<VerdictLine> verdicts = Verdicts.of(rod, rules, units);
+        List<VerdictLine> verdicts = Verdicts.of(rod, rules);
         if (!Verdicts.legal(verdicts)) {
             throw new OurFault(what + " breaks a rule: " + firstFault(verdicts));
         }

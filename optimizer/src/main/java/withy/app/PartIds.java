@@ -5,7 +5,7 @@ import java.util.List;
 import withy.brief.Brief;
 import withy.brief.Brief.PartWish;
 import withy.brief.BriefFault;
-import withy.brief.NearKey;
+import withy.catalog.NearWord;
 import withy.catalog.Catalog;
 
 /** Part ids that the catalogue does not know, with the one that was most likely meant. */
@@ -28,7 +28,7 @@ public final class PartIds {
     }
 
     static String maybe(String id, Catalog catalog) {
-        String near = NearKey.nearest(id, catalog.byId().keySet());
+        String near = NearWord.to(id, catalog.byId().keySet());
         return near.isEmpty()
                 ? "Maybe look it up: withy parts DIR lists every id."
                 : "Maybe \"" + near + "\" was meant.";

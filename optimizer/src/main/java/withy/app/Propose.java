@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer.Count;
 import withy.app.Answer.Lightest;
@@ -15,6 +16,7 @@ import withy.brief.BriefWriter;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
 import withy.explain.Phrases;
+import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
@@ -71,13 +73,18 @@ public final class Propose {
                 interrupted);
     }
 
-    /** Tells the progress of the customer's figures. */
+    /** Tells the progress of each build that is better for the brief than any before, whatever the search looks for just then. */
     static Watch watch(Catalog catalog, Brief brief, Progress progress) {
         Tariff tariff = new Tariff(catalog.rates(), brief);
-        return new Watch(
-                progress::stopped,
-                (build, objectives, score) ->
-                        progress.better(objectives.weightMg() / 1000.0, tariff.priceMinor(objectives.costMilli())));
+        Scoring scoring = Scoring.of(brief, catalog.rates());
+        AtomicLong best = new AtomicLong(Long.MAX_VALUE);
+        return new Watch(progress::stopped, (build, objectives, score) -> {
+            long own = scoring.score(objectives);
+            if (own < best.get()) {
+                best.set(own);
+                progress.better(objectives.weightMg() / 1000.0, tariff.priceMinor(objectives.costMilli()));
+            }
+        });
     }
 
     /** Weight counts, all else breaks ties. */

@@ -50,6 +50,7 @@ final class Sheets {
                 parts.stream().mapToLong(PartLine::priceMinor).sum(),
                 materials.stream().mapToLong(MaterialLine::priceMinor).sum(),
                 sundries,
+                labour.stream().mapToDouble(LabourLine::minutes).sum(),
                 labour.stream().mapToLong(LabourLine::priceMinor).sum(),
                 costing.margin(),
                 costing.tax(),

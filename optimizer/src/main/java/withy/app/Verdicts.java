@@ -7,31 +7,30 @@ import withy.app.BuildSheet.VerdictLine;
 import withy.rod.Rod;
 import withy.rules.Judge;
 import withy.rules.Rulebook;
+import withy.rules.Sentences;
 import withy.rules.Verdict;
-import withy.units.QuantityText;
 
 /** Judges a rod and writes the verdicts down. */
 final class Verdicts {
-    static final String PASS = "pass";
-    static final String NOT_APPLICABLE = "notApplicable";
-    static final String WARNING = "warning";
-    static final String FAIL = "fail";
-    static final String UNKNOWN = "unknown";
+    static final String WARNING = Verdict.Outcome.WARNING.key();
+    static final String FAIL = Verdict.Outcome.FAIL.key();
+    static final String UNKNOWN = Verdict.Outcome.UNKNOWN.key();
 
     private Verdicts() {}
 
-    static List<VerdictLine> of(Rod rod, Rulebook rules, QuantityText units) {
+    static List<VerdictLine> of(Rod rod, Rulebook rules) {
+        Sentences sentences = new Sentences(rod.setting().catalog());
         List<VerdictLine> lines = new ArrayList<>();
         for (Verdict verdict : Judge.judge(rod, rules)) {
             lines.add(new VerdictLine(
                     verdict.rule(),
                     verdict.check(),
-                    word(verdict.outcome()),
+                    verdict.outcome().key(),
                     number(verdict.measured()),
                     number(verdict.limit()),
                     verdict.unit().symbol(),
                     verdict.parts(),
-                    Sentence.of(verdict, rod, units)));
+                    sentences.of(verdict)));
         }
         return lines;
     }
@@ -43,15 +42,5 @@ final class Verdicts {
 
     private static @Nullable Double number(double value) {
         return Double.isNaN(value) ? null : Sheets.rounded(value, 4);
-    }
-
-    private static String word(Verdict.Outcome outcome) {
-        return switch (outcome) {
-            case PASS -> PASS;
-            case NOT_APPLICABLE -> NOT_APPLICABLE;
-            case WARNING -> WARNING;
-            case FAIL -> FAIL;
-            case UNKNOWN -> UNKNOWN;
-        };
     }
 }

@@ -9,8 +9,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "completion",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {"  source <(withy completion)", ""},
+        headerHeading = "Examples:%n"
+                + "  source <(withy completion)%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Prints a script that lets bash and zsh complete commands and options.",

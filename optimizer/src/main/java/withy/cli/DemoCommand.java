@@ -14,14 +14,12 @@ import withy.catalog.Catalog;
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {
-            "  withy demo                          three builds for a kayak angler",
-            "  withy demo --units both             with feet, inches and ounces",
-            "  withy demo --priority weight=5      the same angler, weight above all",
-            "  withy demo --without PART --json    without a part, for a machine",
-            ""
-        },
+        headerHeading = "Examples:%n"
+                + "  withy demo                          three builds for a kayak angler%n"
+                + "  withy demo --units both             with feet, inches and ounces%n"
+                + "  withy demo --priority weight=5      the same angler, weight above all%n"
+                + "  withy demo --without PART --json    without a part, for a machine%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Proposes three builds for a sample brief from the sample catalogue.",

@@ -3,56 +3,130 @@ package withy.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+import withy.app.OurFault;
 
 /** The root command. */
 @Command(
         name = "withy",
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {
-            "  withy demo                      what the program does, on sample data",
-            "  withy propose brief.json        three builds for a customer's wishes",
-            "  withy measure build.json        weight, balance and price of one build",
-            ""
+        subcommands = {
+            DemoCommand.class,
+            ProposeCommand.class,
+            MeasureCommand.class,
+            CheckCommand.class,
+            PartsCommand.class,
+            SchemaCommand.class,
+            CompletionCommand.class,
+            ManCommand.class
         },
+        headerHeading = "Examples:%n"
+                + "  withy demo                                      the whole job on sample data%n"
+                + "  withy propose brief.json --catalog shop         three builds for a customer%n"
+                + "  withy propose brief.json --priority weight=5    the same, weight above all%n"
+                + "  withy measure build.json --brief brief.json     your own pick of parts%n"
+                + "  withy check shop                                what is wrong with the lists%n"
+                + "  withy parts shop --kind seat --max-weight 20g   what is there%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         synopsisSubcommandLabel = "COMMAND",
         descriptionHeading = "%n",
         description = "Chooses the parts of a custom fishing rod.",
         optionListHeading = "%nOptions:%n",
-        commandListHeading = "%nCommands:%n")
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:fine",
+            "1:our fault",
+            "2:the command line is at fault",
+            "3:brief, build or catalogue are at fault",
+            "4:no legal build, or the measured build is illegal",
+            "5:can't read or write",
+            "130:interrupted, after printing the best so far"
+        })
 public final class Main implements Runnable {
+    private final Surroundings surroundings;
 
     @Spec
     private CommandSpec spec;
 
-    /** picocli makes the command and then sets its fields. */
+    /** picocli sets its fields afterwards. */
     @SuppressWarnings("NullAway.Init")
-    public Main() {}
+    Main(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
 
     @Override
     public void run() {
         spec.commandLine().usage(spec.commandLine().getOut());
     }
 
+    Surroundings surroundings() {
+        return surroundings;
+    }
+
     /** The whole command line, ready to execute with the given streams. */
     public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-        return new CommandLine(new Main()).setOut(out).setErr(err);
+        return commandLine(out, err, Surroundings.ofMachine(() -> false));
+    }
+
+    static CommandLine commandLine(PrintWriter out, PrintWriter err, Surroundings surroundings) {
+        return new CommandLine(new Main(surroundings))
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler((failure, command, parsed) -> told(failure, err))
+                .setParameterExceptionHandler((fault, args) -> mistyped(fault, err));
+    }
+
+    private static int mistyped(ParameterException fault, PrintWriter err) {
+        err.println(fault.getMessage());
+        if (!UnmatchedArgumentException.printSuggestions(fault, err)) {
+            err.println("Maybe " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help shows the way.");
+        }
+        return Exit.USAGE;
+    }
+
+    /** Every failure in words; never a stack trace. */
+    private static int told(Exception failure, PrintWriter err) {
+        if (failure instanceof Stop stop) {
+            err.println(stop.getMessage());
+            return stop.exitCode();
+        }
+        if (failure instanceof OurFault) {
+            err.println("Withy contradicts itself and shows nothing: " + failure.getMessage() + ".");
+        } else {
+            err.println("Withy failed: " + failure.getClass().getSimpleName()
+                    + (failure.getMessage() == null ? "" : ", " + firstLine(failure.getMessage())) + ".");
+        }
+        err.println("Maybe send us the brief and the catalogue: this is our fault, not yours.");
+        return Exit.OUR_FAULT;
+    }
+
+    private static String firstLine(String message) {
+        List<String> lines = message.lines().toList();
+        return lines.isEmpty() ? "" : lines.get(0);
     }
 
     public static void main(String[] args) {
         // Answers hold the degree and plus-minus signs whatever the machine's locale says.
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        int exitCode = commandLine(out, err).execute(args);
-        out.flush();
+        Interruption interruption = new Interruption();
+        interruption.listen();
+        int exitCode = commandLine(out, err, Surroundings.ofMachine(interruption::asked))
+                .execute(args);
         err.flush();
-        System.exit(exitCode);
+        boolean unwritten = out.checkError();
+        interruption.done();
+        System.exit(unwritten ? Exit.DISK : exitCode);
     }
 
     private static PrintWriter writer(PrintStream stream) {

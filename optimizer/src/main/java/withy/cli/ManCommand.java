@@ -1,5 +1,6 @@
 package withy.cli;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -14,8 +15,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "man",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {"  withy man > withy.1", "  withy man propose | man -l -", ""},
+        headerHeading = "Examples:%n"
+                + "  withy man > withy.1%n"
+                + "  withy man propose | man -l -%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Prints the manual page of Withy or of one command.",
@@ -51,18 +54,12 @@ final class ManCommand implements Callable<Integer> {
     private static String page(CommandSpec command) {
         StringBuilder page = new StringBuilder();
         String name = command.qualifiedName("-");
-        page.append(".TH \"").append(name.toUpperCase(java.util.Locale.ROOT)).append("\" \"1\" \"\" \"withy ");
-        page.append(Version.number())
-                .append("\"\n.SH NAME\n")
-                .append(escaped(name))
-                .append(" \\- ");
-        page.append(escaped(String.join(" ", command.usageMessage().description())))
-                .append('\n');
+        page.append(".TH \"").append(name.toUpperCase(Locale.ROOT)).append("\" \"1\" \"\" \"withy ");
+        page.append(Version.number()).append("\"\n.SH NAME\n").append(escaped(name)).append(" \\- ");
+        page.append(escaped(String.join(" ", command.usageMessage().description()))).append('\n');
         page.append(".SH SYNOPSIS\n.nf\n");
         page.append(escaped(new CommandLine(command).getHelp().synopsis(0))).append(".fi\n.SH EXAMPLES\n.nf\n");
-        for (String line : command.usageMessage().header()) {
-            page.append(escaped(line)).append('\n');
-        }
+        page.append(escaped(examples(command)));
         page.append(".fi\n.SH OPTIONS\n");
         for (PositionalParamSpec parameter : command.positionalParameters()) {
             entry(page, parameter.paramLabel(), parameter.renderedDescription());
@@ -74,13 +71,18 @@ final class ManCommand implements Callable<Integer> {
         if (!command.subcommands().isEmpty()) {
             page.append(".SH COMMANDS\n");
             command.subcommands()
-                    .forEach((key, sub) ->
-                            entry(page, key, sub.getCommandSpec().usageMessage().description()));
+                    .forEach((key, sub) -> entry(
+                            page, key, sub.getCommandSpec().usageMessage().description()));
         }
         Map<String, String> codes = command.root().usageMessage().exitCodeList();
         page.append(".SH EXIT STATUS\n");
         codes.forEach((code, words) -> entry(page, code, words));
         return page.toString();
+    }
+
+    private static String examples(CommandSpec command) {
+        String heading = String.format(Locale.ROOT, command.usageMessage().headerHeading());
+        return heading.substring(heading.indexOf('\n') + 1).stripTrailing() + "\n";
     }
 
     private static void entry(StringBuilder page, String term, String... words) {

@@ -22,18 +22,16 @@ import withy.rod.Build;
 @Command(
         name = "measure",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {
-            "  withy measure build.json --brief brief.json --catalog shop",
-            "  withy measure - --brief brief.json < build.json",
-            ""
-        },
+        headerHeading = "Examples:%n"
+                + "  withy measure build.json --brief brief.json --catalog shop%n"
+                + "  withy measure - --brief brief.json < build.json%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = {
-            "Measures, prices and judges the builder's own pick of parts, beside the best",
-            "proposal. A build file is one entry of builds in an answer of propose --json;",
-            "only its layout and parts count."
+            "Measures and judges the builder's own pick of parts, beside the best proposal.",
+            "A build file is one entry of builds in an answer of propose --json; only its",
+            "layout and parts count."
         },
         parameterListHeading = "%n",
         optionListHeading = "%nOptions:%n")

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 import withy.app.AnswerJson;
 import withy.app.ListParts;
 import withy.app.PartsAnswer;
-import withy.brief.NearKey;
+import withy.catalog.NearWord;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.PartKind;
@@ -33,14 +33,12 @@ import withy.units.UnitsFault;
 @Command(
         name = "parts",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {
-            "  withy parts shop --kind blank",
-            "  withy parts shop --kind seat --max-weight 20g --in-stock",
-            "  withy parts shop --kind grip --liked cork --max-price 25",
-            "  withy parts shop --kind tip-top --fits-blank ID",
-            ""
-        },
+        headerHeading = "Examples:%n"
+                + "  withy parts shop --kind blank%n"
+                + "  withy parts shop --kind seat --max-weight 20g --in-stock%n"
+                + "  withy parts shop --kind grip --liked cork --max-price 25%n"
+                + "  withy parts shop --kind tip-top --fits-blank ID%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Lists what is in a catalogue.",
@@ -126,7 +124,7 @@ final class PartsCommand implements Callable<Integer> {
             String key = typed.toLowerCase(Locale.ROOT).replace(' ', '-');
             PartKind kind = words.get(key);
             if (kind == null) {
-                String near = NearKey.nearest(key, words.keySet());
+                String near = NearWord.to(key, words.keySet());
                 throw new Stop(
                         Exit.USAGE,
                         "--kind " + typed + ": allowed is one of " + String.join(", ", words.keySet()) + ".",
@@ -182,7 +180,7 @@ final class PartsCommand implements Callable<Integer> {
             return blank;
         }
         List<String> ids = catalog.all(PartKind.BLANK).stream().map(p -> p.id()).toList();
-        String near = NearKey.nearest(fitsBlank, ids);
+        String near = NearWord.to(fitsBlank, ids);
         throw new Stop(
                 Exit.USAGE,
                 "--fits-blank " + fitsBlank + ": allowed is the id of a blank.",

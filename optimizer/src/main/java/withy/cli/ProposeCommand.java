@@ -14,15 +14,13 @@ import withy.catalog.Catalog;
 @Command(
         name = "propose",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {
-            "  withy propose brief.json --catalog shop",
-            "  withy propose brief.json --priority weight=5 --priority price=0",
-            "  withy propose brief.json --budget 650 --without seat-tarn-17",
-            "  withy propose brief.json --with blank-reed-210 --json > answer.json",
-            "  withy propose - < brief.json",
-            ""
-        },
+        headerHeading = "Examples:%n"
+                + "  withy propose brief.json --catalog shop%n"
+                + "  withy propose brief.json --priority weight=5 --priority price=0%n"
+                + "  withy propose brief.json --budget 650 --without seat-tarn-17%n"
+                + "  withy propose brief.json --with blank-reed-210 --json > answer.json%n"
+                + "  withy propose - < brief.json%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Proposes up to three builds for a customer's brief.",

@@ -11,13 +11,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import withy.brief.NearKey;
+import withy.catalog.NearWord;
 
 @Command(
         name = "schema",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n",
-        header = {"  withy schema              the names", "  withy schema brief > brief.schema.json", ""},
+        headerHeading = "Examples:%n"
+                + "  withy schema              the names%n"
+                + "  withy schema brief > brief.schema.json%n"
+                + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Prints the JSON Schema of a file or an answer, for editors and programs.",
@@ -51,7 +53,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     static String text(String name) {
         if (!NAMES.contains(name)) {
-            String near = NearKey.nearest(name, NAMES);
+            String near = NearWord.to(name, NAMES);
             throw new Stop(
                     Exit.USAGE,
                     "No schema " + name + "; there are " + String.join(", ", NAMES) + ".",

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import withy.app.Answer;
 import withy.app.BuildSheet;
+import withy.app.BuildSheet.FigureLines;
 import withy.app.BuildSheet.ProofLine;
 import withy.app.BuildSheet.Summary;
 import withy.explain.Phrases;
@@ -91,6 +92,7 @@ public final class AnswerText {
         for (BuildSheet build : builds) {
             page.gap();
             page.paragraph(build.rank() + "  ", build.name());
+            page.paragraph("   ", headline(build.figures()));
             if (build.rank() == 1) {
                 page.paragraph("   ", Phrases.of("text.first"));
             }
@@ -100,6 +102,15 @@ public final class AnswerText {
                 }
             }
         }
+    }
+
+    private String headline(FigureLines figures) {
+        String balance = units.partLength(Math.rint(Math.abs(figures.balanceFromReelFootMm())));
+        return Phrases.of(
+                figures.balanceFromReelFootMm() < 0 ? "text.headline.behind" : "text.headline",
+                Money.print(figures.priceMinor(), Currency.getInstance(figures.currency())),
+                units.mass(figures.weightG()),
+                balance);
     }
 
     private void proof(Answer answer) {

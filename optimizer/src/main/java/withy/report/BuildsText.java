@@ -22,13 +22,25 @@ import withy.units.QuantityText;
 
 /** One to three builds side by side: figures, where they differ, parts, weight and price line by line. */
 final class BuildsText {
-    private static final int LABEL = 21;
+    /** Widths of the labels beside columns of figures, of prices, of names. */
+    private static final int FIGURE_LABEL = 23;
+
+    private static final int PRICE_LABEL = 26;
+    private static final int NAME_LABEL = 16;
+
+    /** Smallest weight that is worth a line of its own, g. */
+    private static final double WORTH_A_LINE_G = 0.05;
+
+    private static final Page.Column[] PART_COLUMNS = {
+        new Page.Column(16, false), new Page.Column(33, false), new Page.Column(18, true), new Page.Column(10, true)
+    };
 
     private final Page page;
     private final List<String> titles;
     private final List<BuildSheet> builds;
     private final QuantityText units;
     private final Currency currency;
+    private int label = FIGURE_LABEL;
 
     BuildsText(Page page, List<String> titles, List<BuildSheet> builds, QuantityText units) {
         this.page = page;
@@ -42,25 +54,27 @@ final class BuildsText {
     void write() {
         figures();
         differences();
-        for (int i = 0; i < builds.size(); i++) {
-            parts(titles.get(i), builds.get(i));
-        }
+        parts();
         weights();
         costs();
     }
 
     private void figures() {
-        table(Phrases.of("text.figures"));
+        table(Phrases.of("text.figures"), FIGURE_LABEL);
         row("text.price", f -> money(f.priceMinor()));
         row("text.weight", f -> units.mass(f.weightG()));
         row("text.tolerance", f -> "± " + units.mass(f.weightToleranceG()));
         row("text.balance", f -> ahead(f.balanceFromReelFootMm()));
         if (any(f -> f.balanceOutsideZoneNmm() > 0)) {
-            row("text.outside", f -> units.moment(f.balanceOutsideZoneNmm()));
+            row(
+                    "text.outside",
+                    f -> f.balanceOutsideZoneNmm() > 0
+                            ? units.moment(f.balanceOutsideZoneNmm())
+                            : Phrases.of("text.inside"));
         }
         row("text.tipHeavy", f -> units.moment(f.tipHeavyNmm()));
         if (any(f -> f.counterweightG() > 0)) {
-            row("text.counterweight", f -> units.mass(f.counterweightG()));
+            row("text.counterweight", f -> f.counterweightG() > 0 ? units.mass(f.counterweightG()) : "–");
         }
         row("text.swingWeight", f -> units.inertia(f.swingWeightKgM2()));
         row("text.style", f -> Phrases.of("text.points", String.format(Locale.ROOT, "%.0f", f.style())));
@@ -97,9 +111,9 @@ final class BuildsText {
                 rows.put(place, cells);
             }
         }
-        table(Phrases.of("text.differences"), false);
-        row(Phrases.of("text.handle"), builds.stream().map(BuildsText::handle).toList(), false);
-        rows.forEach((place, cells) -> row(Phrases.of("station." + place), cells, false));
+        table(Phrases.of("text.differences"), NAME_LABEL);
+        row(Phrases.of("text.handle"), builds.stream().map(BuildsText::handle).toList());
+        rows.forEach((place, cells) -> row(Phrases.of("station." + place), cells));
     }
 
     private static String handle(BuildSheet build) {
@@ -111,7 +125,7 @@ final class BuildsText {
 
     private Set<String> places() {
         Set<String> places = new LinkedHashSet<>();
-        builds.forEach(b -> b.parts().forEach(p -> places.add(place(p))));
+        builds.forEach(b -> groups(b).forEach(g -> places.add(place(g.part()))));
         return places;
     }
 
@@ -149,29 +163,43 @@ final class BuildsText {
             if (last != null && number > 1 && last.part().part().equals(part.part())) {
                 groups.set(groups.size() - 1, new Group(last.part(), last.first(), number));
             } else {
-                groups.add(new Group(part, number, number));
+                // the blank leads: it is what a builder picks first
+                groups.add(part.station().equals("blank") ? 0 : groups.size(), new Group(part, number, number));
             }
         }
         return groups;
     }
 
-    private void parts(String title, BuildSheet build) {
-        page.heading(Phrases.of("text.parts", title, build.name()));
-        Page.Column[] columns = {
-            new Page.Column(16, false), new Page.Column(35, false), new Page.Column(14, true), new Page.Column(12, true)
-        };
-        for (Group group : groups(build)) {
-            PartLine part = group.part();
-            String times = group.first() == group.last() ? "" : (group.last() - group.first() + 1) + " × ";
-            String place = Phrases.of("station." + place(part)) + (group.span().isEmpty() ? "" : " " + group.span());
-            boolean byAmount = part.count() == 0;
-            page.row(
-                    columns,
-                    place,
-                    part.name() + length(part),
-                    byAmount ? "" : times + units.fineMass(part.unitWeightG()),
-                    byAmount ? "" : times + amount(part.priceMinor()));
+    /** The first build in full, of the others what is not the same. */
+    private void parts() {
+        List<String> first = new ArrayList<>();
+        for (int i = 0; i < builds.size(); i++) {
+            BuildSheet build = builds.get(i);
+            String key = i == 0 ? "text.parts" : "text.partsElse";
+            page.heading(Phrases.of(key, titles.get(i), build.name(), titles.get(0)));
+            for (Group group : groups(build)) {
+                String what = group.span() + place(group.part()) + group.part().part() + length(group.part());
+                if (i == 0) {
+                    first.add(what);
+                }
+                if (i == 0 || !first.contains(what)) {
+                    part(group);
+                }
+            }
         }
+    }
+
+    private void part(Group group) {
+        PartLine part = group.part();
+        String times = group.first() == group.last() ? "" : (group.last() - group.first() + 1) + " × ";
+        String place = Phrases.of("station." + place(part)) + (group.span().isEmpty() ? "" : " " + group.span());
+        boolean byAmount = part.count() == 0;
+        page.row(
+                PART_COLUMNS,
+                place,
+                part.name() + length(part),
+                byAmount ? "" : times + units.fineMass(part.unitWeightG()),
+                byAmount ? "" : times + amount(part.priceMinor()));
     }
 
     private String length(PartLine part) {
@@ -180,18 +208,15 @@ final class BuildsText {
     }
 
     private void weights() {
-        table(Phrases.of("text.weights"));
-        row(
-                Phrases.of("text.weight.parts"),
-                cells(b -> units.fineMass(b.weight().partsG())),
-                true);
+        table(Phrases.of("text.weights"), FIGURE_LABEL);
+        row(Phrases.of("text.weight.parts"), cells(b -> units.fineMass(b.weight().partsG())));
         for (String what : materials()) {
-            row(Phrases.of("text.material." + what), cells(b -> materialWeight(b, what)), true);
+            row(Phrases.of("text.material." + what), cells(b -> materialWeight(b, what)));
             for (String where : wheres(what)) {
-                row("  " + Phrases.of("text.where." + where), cells(b -> placeWeight(b, what, where)), true);
+                row("  " + Phrases.of("text.where." + where), cells(b -> placeWeight(b, what, where)));
             }
         }
-        row(Phrases.of("text.weight.all"), cells(b -> units.fineMass(b.weight().totalG())), true);
+        row(Phrases.of("text.weight.all"), cells(b -> units.fineMass(b.weight().totalG())));
     }
 
     private String materialWeight(BuildSheet build, String what) {
@@ -217,7 +242,9 @@ final class BuildsText {
         for (BuildSheet build : builds) {
             MaterialLine line = material(build, what);
             if (line != null && line.ofWhich().size() > 1) {
-                line.ofWhich().forEach(p -> wheres.add(p.where()));
+                line.ofWhich().stream()
+                        .filter(p -> p.weightG() >= WORTH_A_LINE_G)
+                        .forEach(p -> wheres.add(p.where()));
             }
         }
         return wheres;
@@ -237,21 +264,27 @@ final class BuildsText {
     }
 
     private void costs() {
-        table(Phrases.of("text.costs", currency.getCurrencyCode()));
-        row(Phrases.of("text.cost.parts"), cells(b -> amount(b.price().partsMinor())), true);
+        table(Phrases.of("text.costs", currency.getCurrencyCode()), PRICE_LABEL);
+        row(Phrases.of("text.cost.parts"), cells(b -> amount(b.price().partsMinor())));
         for (String what : materials()) {
-            row(Phrases.of("text.material." + what), cells(b -> materialPrice(b, what)), true);
+            row(Phrases.of("text.material." + what), cells(b -> materialPrice(b, what)));
         }
-        row(Phrases.of("text.cost.sundries"), cells(b -> amount(b.price().sundriesMinor())), true);
+        row(Phrases.of("text.cost.sundries"), cells(b -> amount(b.price().sundriesMinor())));
         Set<String> operations = new LinkedHashSet<>();
         builds.forEach(b -> b.labour().forEach(l -> operations.add(l.operation())));
-        row(Phrases.of("text.cost.labour"), cells(b -> amount(b.price().labourMinor())), true);
+        row(Phrases.of("text.cost.labour"), cells(b -> amount(b.price().labourMinor())));
+        row(Phrases.of("text.cost.minutes"), cells(b -> time(b.price().labourMinutes())));
         for (String operation : operations) {
-            row("  " + operation, cells(b -> labour(b, operation)), true);
+            row("  " + operation, cells(b -> labour(b, operation)));
         }
-        row(Phrases.of("text.cost.margin"), cells(b -> amount(b.price().marginMinor())), true);
-        row(Phrases.of("text.cost.tax"), cells(b -> amount(b.price().taxMinor())), true);
-        row(Phrases.of("text.price"), cells(b -> amount(b.price().totalMinor())), true);
+        row(Phrases.of("text.cost.margin"), cells(b -> amount(b.price().marginMinor())));
+        row(Phrases.of("text.cost.tax"), cells(b -> amount(b.price().taxMinor())));
+        row(Phrases.of("text.price"), cells(b -> amount(b.price().totalMinor())));
+    }
+
+    private static String time(double minutes) {
+        long whole = Math.round(minutes);
+        return Phrases.of("text.time", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
     }
 
     private String materialPrice(BuildSheet build, String what) {
@@ -262,40 +295,36 @@ final class BuildsText {
     private String labour(BuildSheet build, String operation) {
         for (LabourLine line : build.labour()) {
             if (line.operation().equals(operation)) {
-                String minutes = String.format(Locale.ROOT, "%.0f", line.minutes());
-                return Phrases.of("text.minutes", minutes, amount(line.priceMinor()));
+                return amount(line.priceMinor());
             }
         }
         return "–";
     }
 
-    private void table(String title) {
-        table(title, true);
-    }
-
-    private void table(String title, boolean right) {
+    private void table(String title, int labelWidth) {
+        label = labelWidth;
         page.gap();
-        row(title, titles, right);
+        row(title, titles);
         page.rule();
     }
 
     private void row(String key, Function<FigureLines, String> cell) {
-        row(Phrases.of(key), cells(b -> cell.apply(b.figures())), true);
+        row(Phrases.of(key), cells(b -> cell.apply(b.figures())));
     }
 
     private List<String> cells(Function<BuildSheet, String> cell) {
         return builds.stream().map(cell).toList();
     }
 
-    private void row(String label, List<String> cells, boolean right) {
-        int width = Math.min(28, (Page.WIDTH - LABEL) / cells.size() - 1);
-        int first = cells.size() < 3 ? LABEL + 6 : LABEL;
+    /** Names stand at the left of their column, figures at the right. */
+    private void row(String title, List<String> cells) {
+        int width = Math.min(30, (Page.WIDTH - label) / cells.size() - 1);
         Page.Column[] columns = new Page.Column[cells.size() + 1];
         String[] texts = new String[columns.length];
-        columns[0] = new Page.Column(first, false);
-        texts[0] = label;
+        columns[0] = new Page.Column(label, false);
+        texts[0] = title;
         for (int i = 0; i < cells.size(); i++) {
-            columns[i + 1] = new Page.Column(cells.size() < 3 ? Math.min(width, 25) : width, right);
+            columns[i + 1] = new Page.Column(width, label != NAME_LABEL);
             texts[i + 1] = cells.get(i);
         }
         page.row(columns, texts);
