@@ -5,8 +5,8 @@ import java.util.List;
 import withy.brief.Brief;
 import withy.brief.Brief.PartWish;
 import withy.brief.BriefFault;
-import withy.catalog.NearWord;
 import withy.catalog.Catalog;
+import withy.catalog.NearWord;
 
 /** Part ids that the catalogue does not know, with the one that was most likely meant. */
 public final class PartIds {

@@ -37,8 +37,8 @@ public final class SearchChooser implements Chooser {
             return List.of();
         }
         long gap = best.score() - best.bound();
-        return List.of(new Proposal(
-                1, best.build(), best.objectives(), best.score(), best.bound(), gap, best.proven(), null));
+        return List.of(
+                new Proposal(1, best.build(), best.objectives(), best.score(), best.bound(), gap, best.proven(), null));
     }
 
     @Override

@@ -16,10 +16,7 @@ import withy.report.CatalogText;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n"
-                + "  withy check shop%n"
-                + "  withy check shop --json%n"
-                + "%n",
+        headerHeading = "Examples:%n" + "  withy check shop%n" + "  withy check shop --json%n" + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Lists every fault of a catalogue, then what is hard to believe.",

@@ -9,9 +9,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "completion",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n"
-                + "  source <(withy completion)%n"
-                + "%n",
+        headerHeading = "Examples:%n" + "  source <(withy completion)%n" + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Prints a script that lets bash and zsh complete commands and options.",

@@ -15,10 +15,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "man",
         mixinStandardHelpOptions = true,
-        headerHeading = "Examples:%n"
-                + "  withy man > withy.1%n"
-                + "  withy man propose | man -l -%n"
-                + "%n",
+        headerHeading = "Examples:%n" + "  withy man > withy.1%n" + "  withy man propose | man -l -%n" + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = "Prints the manual page of Withy or of one command.",
@@ -55,8 +52,12 @@ final class ManCommand implements Callable<Integer> {
         StringBuilder page = new StringBuilder();
         String name = command.qualifiedName("-");
         page.append(".TH \"").append(name.toUpperCase(Locale.ROOT)).append("\" \"1\" \"\" \"withy ");
-        page.append(Version.number()).append("\"\n.SH NAME\n").append(escaped(name)).append(" \\- ");
-        page.append(escaped(String.join(" ", command.usageMessage().description()))).append('\n');
+        page.append(Version.number())
+                .append("\"\n.SH NAME\n")
+                .append(escaped(name))
+                .append(" \\- ");
+        page.append(escaped(String.join(" ", command.usageMessage().description())))
+                .append('\n');
         page.append(".SH SYNOPSIS\n.nf\n");
         page.append(escaped(new CommandLine(command).getHelp().synopsis(0))).append(".fi\n.SH EXAMPLES\n.nf\n");
         page.append(escaped(examples(command)));
@@ -71,8 +72,8 @@ final class ManCommand implements Callable<Integer> {
         if (!command.subcommands().isEmpty()) {
             page.append(".SH COMMANDS\n");
             command.subcommands()
-                    .forEach((key, sub) -> entry(
-                            page, key, sub.getCommandSpec().usageMessage().description()));
+                    .forEach((key, sub) ->
+                            entry(page, key, sub.getCommandSpec().usageMessage().description()));
         }
         Map<String, String> codes = command.root().usageMessage().exitCodeList();
         page.append(".SH EXIT STATUS\n");

@@ -209,7 +209,9 @@ final class BuildsText {
 
     private void weights() {
         table(Phrases.of("text.weights"), FIGURE_LABEL);
-        row(Phrases.of("text.weight.parts"), cells(b -> units.fineMass(b.weight().partsG())));
+        row(
+                Phrases.of("text.weight.parts"),
+                cells(b -> units.fineMass(b.weight().partsG())));
         for (String what : materials()) {
             row(Phrases.of("text.material." + what), cells(b -> materialWeight(b, what)));
             for (String where : wheres(what)) {
