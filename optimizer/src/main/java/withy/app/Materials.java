@@ -8,6 +8,7 @@ import java.util.function.ToLongFunction;
 import withy.app.BuildSheet.MaterialLine;
 import withy.app.BuildSheet.Place;
 import withy.catalog.Part;
+import withy.explain.Phrases;
 import withy.rod.Rod;
 import withy.rod.Share;
 import withy.rod.Station;
@@ -89,7 +90,14 @@ final class Materials {
         if (mg > 0) {
             double grams = mg / MG_PER_G;
             lines.add(new MaterialLine(
-                    "tape", null, "masking tape rings", grams, "g", grams, costing.line(0), places(Share::tapeMg)));
+                    "tape",
+                    null,
+                    Phrases.of("material.tapeRings"),
+                    grams,
+                    "g",
+                    grams,
+                    costing.line(0),
+                    places(Share::tapeMg)));
         }
     }
 

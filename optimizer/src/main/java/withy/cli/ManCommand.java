@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -59,7 +60,8 @@ final class ManCommand implements Callable<Integer> {
         page.append(escaped(String.join(" ", command.usageMessage().description())))
                 .append('\n');
         page.append(".SH SYNOPSIS\n.nf\n");
-        page.append(escaped(new CommandLine(command).getHelp().synopsis(0))).append(".fi\n.SH EXAMPLES\n.nf\n");
+        page.append(escaped(new Help(command, Help.defaultColorScheme(Help.Ansi.OFF)).synopsis(0)))
+                .append(".fi\n.SH EXAMPLES\n.nf\n");
         page.append(escaped(examples(command)));
         page.append(".fi\n.SH OPTIONS\n");
         for (PositionalParamSpec parameter : command.positionalParameters()) {
