@@ -7,14 +7,13 @@ import withy.brief.Brief;
 import withy.brief.Brief.Wish;
 import withy.catalog.Part;
 import withy.catalog.ReelSeat;
-import withy.rod.Layout;
 import withy.rod.Rod;
 import withy.rod.Setting;
 import withy.rod.Station;
 
 /**
  * Wishes that are nice to have, in thousandths of a step, added up station by station. A wished part that would be nice is credited where it
- * is used (guides: a share a station); a part rather not wanted costs at every station it is used.
+ * is used (guides: a share a station), a whole rod never more than once; a part rather not wanted costs at every station it is used.
  */
 public final class NiceWishes {
     private final Brief brief;
@@ -46,12 +45,20 @@ public final class NiceWishes {
         Part seat = rod.partAt(Station.SEAT);
         sum += seat instanceof ReelSeat reelSeat ? seat(reelSeat) : 0;
         sum += keeper(rod.partAt(Station.KEEPER) != null) + foreGrip(rod.partAt(Station.FORE_GRIP) != null);
-        Layout layout = rod.setting().layout();
+        int guides = rod.setting().guideCount();
+        Map<String, Long> twice = new HashMap<>();
         for (Station station : rod.build().choices().keySet()) {
             Part part = rod.partAt(station);
-            sum += part == null ? 0 : part(station, part, layout.guideCount());
+            if (part != null) {
+                sum += part(station, part, guides);
+                twice.merge(part.id(), share(station, part, guides), Long::sum);
+            }
         }
-        return sum + part(Station.BLANK, rod.setting().blank(), layout.guideCount());
+        for (Map.Entry<String, Long> credited : twice.entrySet()) {
+            Long due = credit.get(credited.getKey());
+            sum += due == null ? 0 : Math.max(0, credited.getValue() - due);
+        }
+        return sum + part(Station.BLANK, rod.setting().blank(), guides);
     }
 
     /** Most that the use of wished parts can be credited at one station each. */
@@ -85,9 +92,12 @@ public final class NiceWishes {
     /** By a part at a station; a credit is negative. */
     public long part(Station station, Part part, int guideCount) {
         Long plus = cost.get(part.id());
-        Long minus = credit.get(part.id());
-        long share = minus == null ? 0 : station.place() == Station.Place.GUIDE ? minus / guideCount : minus;
-        return (plus == null ? 0 : plus) - share;
+        return (plus == null ? 0 : plus) - share(station, part, guideCount);
+    }
+
+    private long share(Station station, Part part, int guideCount) {
+        Long due = credit.get(part.id());
+        return due == null ? 0 : station.place() == Station.Place.GUIDE ? due / guideCount : due;
     }
 
     private static <T> long missed(@Nullable Wish<T> wish, T actual) {

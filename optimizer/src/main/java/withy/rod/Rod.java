@@ -73,7 +73,13 @@ public final class Rod {
 
     /** Measures a build whose blank's shape is known. */
     public static Rod measure(Catalog catalog, Brief brief, Build build, BlankShape shape) {
-        Setting setting = Setting.of(catalog, brief, shape, build.layout());
+        return measure(Setting.of(catalog, brief, shape, build.layout()), build);
+    }
+
+    /** Measures a build on its layout, already worked out. */
+    public static Rod measure(Setting setting, Build build) {
+        Catalog catalog = setting.catalog();
+        BlankShape shape = setting.shape();
         Parts parts = new Parts(catalog, build);
         HandleWalk walk = HandleWalk.of(setting, parts);
         SortedMap<Station, Placed> placed = new TreeMap<>(walk.placed());
@@ -103,7 +109,7 @@ public final class Rod {
                 Station.BLANK,
                 new Placed(Station.BLANK, shape.blank(), 0, shape.blank().lengthMm()));
         Consumables with = parts.consumables();
-        return new Rod(build, setting, with, new Tariff(catalog.rates(), brief), walk.seat(), placed, front);
+        return new Rod(build, setting, with, new Tariff(catalog.rates(), setting.brief()), walk.seat(), placed, front);
     }
 
     public Build build() {

@@ -1,7 +1,6 @@
 package withy.rod;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -97,9 +96,8 @@ public record Station(Place place, int number) implements Comparable<Station> {
 
     @Override
     public int compareTo(Station other) {
-        return Comparator.comparing(Station::place)
-                .thenComparingInt(Station::number)
-                .compare(this, other);
+        int byPlace = place.compareTo(other.place);
+        return byPlace != 0 ? byPlace : Integer.compare(number, other.number);
     }
 
     @Override

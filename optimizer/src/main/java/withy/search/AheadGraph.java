@@ -57,10 +57,8 @@ final class AheadGraph {
         List<Way> ways = new ArrayList<>();
         Option<Check> noCheck = new Option<>(null, set.toMm(), 0, Share.NONE, 0, 0);
         Stations stations = handle.stations;
-        if (stations.optional(Station.FORE_GRIP) && !mustHaveForeGrip() && stations.optional(Station.FORE_CHECK)) {
-            long missed = handle.task.wishes.foreGrip(false);
-            Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
-            end(noCheck, noGrip, Seams.frontOf(set), set.seat().frontFinished(), set.toMm(), ways);
+        if (stations.optional(Station.FORE_GRIP) && !mustHaveForeGrip()) {
+            noForeGrip(set, noCheck, ways);
         }
         if (mayHaveForeGrip()) {
             if (stations.optional(Station.FORE_CHECK)) {
@@ -71,6 +69,22 @@ final class AheadGraph {
             }
         }
         return ways;
+    }
+
+    private void noForeGrip(SeatSet set, Option<Check> noCheck, List<Way> ways) {
+        long missed = handle.task.wishes.foreGrip(false);
+        Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
+        if (handle.stations.optional(Station.FORE_CHECK)) {
+            end(noCheck, noGrip, Seams.frontOf(set), set.seat().frontFinished(), set.toMm(), ways);
+        }
+        for (Option<Check> option : foreChecksAt(set.toMm())) {
+            Check check = Objects.requireNonNull(option.part);
+            handle.task.seams.aheadOfSeat(handle.setting, set, check, null, handle.refusal.reset());
+            if (!handle.refusal.refused()) {
+                Face face = Seams.of(Station.FORE_CHECK, check);
+                end(option, noGrip, face, true, set.toMm() + option.lengthMm, ways);
+            }
+        }
     }
 
     private void foreGrip(SeatSet set, Option<Check> foreCheck, List<Way> ways) {

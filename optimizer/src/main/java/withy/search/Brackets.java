@@ -3,6 +3,8 @@ package withy.search;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import withy.brief.Objective;
+import withy.objectives.Scoring;
 import withy.search.Prices.Kind;
 
 /**
@@ -13,25 +15,39 @@ final class Brackets {
     /** A range is closed when it is this share of its scale. */
     private static final double CLOSED = 1.0 / 512;
 
-    /** Largest multiplier, in scales; beyond it nothing is gained but overflow. */
-    private static final long MOST_SCALES = 1 << 16;
+    /** Largest multiplier, in what the score pays at even priorities; beyond it nothing is gained but overflow. */
+    private static final long MOST_SCALES = 64;
+
+    /** First step of a multiplier that may rise without end, as a share of the same. */
+    private static final long FIRST_STEP = 8;
 
     private final Task task;
+    private final Scoring even;
     private final Map<Kind, Range> sums = new EnumMap<>(Kind.class);
     private Range slope;
 
     Brackets(Task task, Prices start) {
         this.task = task;
+        Map<Objective, Double> ones = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            ones.put(objective, 1.0);
+        }
+        this.even = Scoring.of(task.brief, task.catalog.rates(), ones);
         this.slope = slopeRange();
         for (Kind kind : Kind.values()) {
-            sums.put(kind, new Range(0, Long.MAX_VALUE, Prices.scale(task.scoring, kind)));
+            long least = Prices.scale(even, kind);
+            long scale = Math.max(Prices.scale(task.scoring, kind), least / FIRST_STEP);
+            sums.put(kind, new Range(0, Long.MAX_VALUE, scale, Math.max(scale, least) * MOST_SCALES));
         }
     }
 
     private Range slopeRange() {
         long own = task.scoring.perOutsideMgMm();
         boolean open = task.bounds.outsideMgMm() != Long.MAX_VALUE;
-        return new Range(open ? Long.MIN_VALUE : -own, open ? Long.MAX_VALUE : own, own);
+        long least = even.perOutsideMgMm();
+        long scale = open ? Math.max(own, least / FIRST_STEP) : own;
+        long most = Math.max(own, least) * MOST_SCALES;
+        return new Range(open ? Long.MIN_VALUE : -own, open ? Long.MAX_VALUE : own, scale, most);
     }
 
     /** Better multipliers after seeing the cheapest build under these; null where none promise anything. */
@@ -103,17 +119,19 @@ final class Brackets {
         private long low;
         private long high;
         private final long scale;
+        private final long most;
 
-        Range(long low, long high, long scale) {
+        Range(long low, long high, long scale, long most) {
             this.low = low;
             this.high = high;
             this.scale = scale;
+            this.most = most;
         }
 
         boolean closed() {
             return low != Long.MIN_VALUE && high != Long.MAX_VALUE && high - low <= scale * CLOSED
-                    || low != Long.MIN_VALUE && low / scale >= MOST_SCALES
-                    || high != Long.MAX_VALUE && high / scale <= -MOST_SCALES;
+                    || low != Long.MIN_VALUE && low >= most
+                    || high != Long.MAX_VALUE && high <= -most;
         }
 
         long step(long now, boolean up) {

@@ -3,6 +3,7 @@ package withy.search;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Watch;
+import withy.rod.Balance;
 import withy.rod.BlankShape;
 import withy.rod.Build;
 
@@ -96,7 +97,22 @@ final class Dual {
                 return false;
             }
         }
-        return true;
+        long ceiling = task.bounds.outsideMgMm();
+        return v.outsideMgMm() <= ceiling || leastAhead() <= ceiling && leastBehind() <= ceiling;
+    }
+
+    /** Least moment ahead of the zone's far edge that any build here has; negative where some hang behind it. */
+    private long leastAhead() {
+        Balance reel = Balance.of(task.brief, 0, 0);
+        Linear ahead = new Linear(-reel.farMm(), 1, 0, 0, 0, 0, 0, reel.aheadMgMm());
+        return completion.price(ahead, Long.MAX_VALUE, NO_FLOOR);
+    }
+
+    /** Least moment behind the zone's near edge. */
+    private long leastBehind() {
+        Balance reel = Balance.of(task.brief, 0, 0);
+        Linear behind = new Linear(reel.nearMm(), -1, 0, 0, 0, 0, 0, reel.behindMgMm());
+        return completion.price(behind, Long.MAX_VALUE, NO_FLOOR);
     }
 
     private Task.@Nullable Measured cheapest(long bound) {

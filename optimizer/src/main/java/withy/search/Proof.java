@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.PriorityQueue;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -41,8 +40,7 @@ final class Proof {
     private final PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
     private final Refusal refusal = new Refusal();
     private final Map<FloorKey, Floors> floors = new HashMap<>();
-    private final @Nullable Finish finish;
-    private final @Nullable Adhesive adhesive;
+    private final long fixedMilli;
     private Prices prices;
     private int version;
     private Task.@Nullable Judged best;
@@ -59,15 +57,15 @@ final class Proof {
         this.alternatives = alternatives;
         this.shapes = shapes;
         this.watch = watch;
-        this.finish = task.finishes.isEmpty() ? null : task.finishes.get(0);
-        this.adhesive = task.adhesives.isEmpty() ? null : task.adhesives.get(0);
+        this.fixedMilli = leastFixedMilli(task);
         this.prices = Prices.start(task.scoring);
     }
 
     private record FloorKey(Prices prices, int leastClass) {}
 
     Solution run() {
-        if (finish != null && adhesive != null && !task.threads.isEmpty() && !task.blanks.isEmpty()) {
+        boolean whole = !task.finishes.isEmpty() && !task.adhesives.isEmpty() && !task.threads.isEmpty();
+        if (whole && !task.blanks.isEmpty()) {
             openBlanks();
         }
         boolean stopped = false;
@@ -178,7 +176,7 @@ final class Proof {
         double inertia = shape.mass().inertiaGmm2(hand) * 1000;
         long milli = task.tariff.partMilli(shape.blank(), 1)
                 + task.tariff.everyRodMilli(shape.joints().size())
-                + task.tariff.fixedMilli(consumables(task.threads.get(0)), 0);
+                + fixedMilli;
         long style = task.style.part(shape.blank(), HandleForm.SPLIT, Station.BLANK, shape.blank(), 1);
         return k.constant()
                 + k.perMg() * shape.blank().massMg()
@@ -234,14 +232,25 @@ final class Proof {
     }
 
     private void complete(Node node, Setting setting) {
-        List<Consumables> with = new ArrayList<>();
-        for (WrapThread thread : ThreadChoice.on(task, node.alternative(), setting.blank())) {
-            with.add(consumables(thread));
-        }
-        if (with.isEmpty()) {
-            return;
-        }
         opened++;
+        Stations stations = node.alternative();
+        for (Adhesive adhesive : task.adhesives) {
+            List<Consumables> with = new ArrayList<>();
+            for (WrapThread thread : ThreadChoice.on(task, stations, setting.blank())) {
+                for (Finish finish : task.finishes) {
+                    if (stations.allows(Station.FINISH, finish) && stations.allows(Station.ADHESIVE, adhesive)) {
+                        with.add(new Consumables(thread, finish, adhesive));
+                    }
+                }
+            }
+            if (!with.isEmpty()) {
+                complete(node, setting, with);
+            }
+        }
+    }
+
+    /** With one adhesive: the handle's glue lines are the same for all. */
+    private void complete(Node node, Setting setting, List<Consumables> with) {
         Completion completion = new Completion(task, setting, with, node.alternative(), node.leastClass());
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch);
         long handleFloor =
@@ -266,7 +275,16 @@ final class Proof {
         }
     }
 
-    private Consumables consumables(WrapThread thread) {
-        return new Consumables(thread, Objects.requireNonNull(finish), Objects.requireNonNull(adhesive));
+    /** Least price of sundries, adhesive and finish. */
+    private static long leastFixedMilli(Task task) {
+        long least = Long.MAX_VALUE;
+        for (WrapThread thread : task.threads) {
+            for (Finish finish : task.finishes) {
+                for (Adhesive adhesive : task.adhesives) {
+                    least = Math.min(least, task.tariff.fixedMilli(new Consumables(thread, finish, adhesive), 0));
+                }
+            }
+        }
+        return least;
     }
 }

@@ -11,8 +11,12 @@ import withy.rod.Station;
 /**
  * The threads worth looking at on a blank. Of two threads one can be left out when the other is as thin, as light and as cheap for a covered
  * length, and looks at least as well: thread mass of a covered length grows with tex / diameter and with the diameter, finish with the diameter.
+ * None is left out where weight on the blank may be worth having: the balance counts for much, or has a ceiling.
  */
 final class ThreadChoice {
+    /** Further than any tip, mm. */
+    private static final double FURTHEST_MM = 6000;
+
     private ThreadChoice() {}
 
     /** Likeliest first. */
@@ -24,13 +28,31 @@ final class ThreadChoice {
             }
         }
         List<WrapThread> kept = new ArrayList<>();
+        boolean burden = weightIsBurden(task);
         for (int i = 0; i < all.size(); i++) {
-            if (!beaten(task, blank, all, i)) {
+            if (!burden || !beaten(task, blank, all, i)) {
                 kept.add(all.get(i));
             }
         }
         kept.sort(Comparator.comparingLong(thread -> -worth(task, blank, thread)));
         return kept;
+    }
+
+    /** True where a milligram more ahead of the reel foot never makes a rod better, wherever it hangs. */
+    private static boolean weightIsBurden(Task task) {
+        if (task.bounds.outsideMgMm() != Long.MAX_VALUE) {
+            return false;
+        }
+        long own = task.scoring.perOutsideMgMm();
+        return leastPerMg(task, own) >= 0 && leastPerMg(task, -own) >= 0;
+    }
+
+    private static double leastPerMg(Task task, long slope) {
+        Linear k = new Prices(slope, 0, 0, 0, 0).linear(task, 0);
+        double arm = task.brief.rodType().spinningReel() ? 0 : 25;
+        double vertex = -arm - k.perMgMm() / (2.0 * k.perMgMm2());
+        double u = Math.max(0, Math.min(FURTHEST_MM, vertex));
+        return k.perMg() + k.perMgMm() * u + k.perMgMm2() * (u + arm) * (u + arm);
     }
 
     private static boolean beaten(Task task, Blank blank, List<WrapThread> all, int i) {
