@@ -96,10 +96,7 @@ final class Enumeration {
 
     /** One layout with everything that may stand on it. */
     private record Table(
-            Setting setting,
-            Map<Station, List<@Nullable Choice>> handle,
-            long trains,
-            List<@Nullable Choice> threads) {
+            Setting setting, Map<Station, List<@Nullable Choice>> handle, long trains, List<@Nullable Choice> threads) {
         long builds() {
             double product = (double) trains * threads.size();
             for (List<@Nullable Choice> choices : handle.values()) {
@@ -175,9 +172,7 @@ final class Enumeration {
         Map<Station, List<@Nullable Choice>> handle = new LinkedHashMap<>();
         handle.put(Station.BUTT_CAP, caps(setting));
         handle.put(Station.BUTT_GRIP, menu.buttGrips(setting.layout().form()));
-        handle.put(
-                Station.REAR_GRIP,
-                menu.grips(Station.REAR_GRIP, split ? Grip.Place.REAR : Grip.Place.FULL, false));
+        handle.put(Station.REAR_GRIP, menu.grips(Station.REAR_GRIP, split ? Grip.Place.REAR : Grip.Place.FULL, false));
         handle.put(Station.REAR_CHECK, menu.at(Station.REAR_CHECK, PartKind.CHECK, true));
         handle.put(Station.SEAT, menu.at(Station.SEAT, PartKind.REEL_SEAT, false));
         handle.put(Station.HOOD, menu.at(Station.HOOD, PartKind.HOOD, true));
@@ -198,9 +193,8 @@ final class Enumeration {
     private List<@Nullable Choice> caps(Setting setting) {
         List<@Nullable Choice> within = new ArrayList<>();
         for (Choice choice : menu.at(Station.BUTT_CAP, PartKind.BUTT_CAP, true)) {
-            double added = choice == null
-                    ? 0
-                    : ((ButtCap) Objects.requireNonNull(catalog.find(choice.partId()))).addedMm();
+            double added =
+                    choice == null ? 0 : ((ButtCap) Objects.requireNonNull(catalog.find(choice.partId()))).addedMm();
             long reach = Unit.MM.quantise(setting.footMm() + added);
             if (reach >= Unit.MM.quantise(brief.reachMinMm()) && reach <= Unit.MM.quantise(brief.reachMaxMm())) {
                 within.add(choice);
@@ -254,8 +248,7 @@ final class Enumeration {
             if (!menu.allowed(station, guide)) {
                 continue;
             }
-            query.rulebook()
-                    .onPart(setting, new Placed(station, guide, setting.guideMm(number), 0), refusal.reset());
+            query.rulebook().onPart(setting, new Placed(station, guide, setting.guideMm(number), 0), refusal.reset());
             if (!refusal.refused() && rear != null) {
                 query.rulebook().onGuides(setting, rear, number - 1, guide, refusal.reset());
             }

@@ -85,9 +85,7 @@ final class Menu {
     /** True where the question leaves this part its station. */
     boolean allowed(Station station, Part part) {
         Choice fixed = query.fixed().get(station);
-        return fixed == null
-                ? !query.empty().contains(station)
-                : fixed.partId().equals(part.id());
+        return fixed == null ? !query.empty().contains(station) : fixed.partId().equals(part.id());
     }
 
     /** Grips of a place at every length: as sold and every 5 mm down to the shortest. */

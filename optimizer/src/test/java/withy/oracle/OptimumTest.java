@@ -107,9 +107,11 @@ class OptimumTest {
         Rod rod = Rod.measure(shop.catalog(), shop.query().brief(), build);
         assertTrue(Judge.legal(rod, shop.query().rulebook()), () -> what + " is illegal: " + build);
         Style style = new Style(shop.catalog(), shop.query().brief());
-        ObjectiveVector vector = ObjectiveVector.of(rod, style, new NiceWishes(shop.query().brief()));
+        ObjectiveVector vector =
+                ObjectiveVector.of(rod, style, new NiceWishes(shop.query().brief()));
         assertEquals(vector, solution.objectives(), what);
-        Scoring scoring = Scoring.of(shop.query().brief(), shop.catalog().rates(), shop.query().priorities());
+        Scoring scoring = Scoring.of(
+                shop.query().brief(), shop.catalog().rates(), shop.query().priorities());
         assertEquals(scoring.score(vector), solution.score(), what);
     }
 }

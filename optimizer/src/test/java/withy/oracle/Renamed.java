@@ -42,7 +42,8 @@ final class Renamed {
         Rates rates = from.catalog().rates();
         rates = Changed.with(rates, "houseFinish", name(rates.houseFinish()));
         rates = Changed.with(rates, "houseAdhesive", name(rates.houseAdhesive()));
-        Catalog catalog = new Catalog(rates, from.catalog().asOf(), from.catalog().hash(), renamed);
+        Catalog catalog =
+                new Catalog(rates, from.catalog().asOf(), from.catalog().hash(), renamed);
         shop = new SmallShop.Case(catalog, query(from.query()));
     }
 

@@ -48,12 +48,11 @@ class SameAnswerTest {
         return shop.with(new Catalog(first.rates(), first.asOf(), first.hash(), parts));
     }
 
-    private static String signature(@org.jspecify.annotations.Nullable Build build, @org.jspecify.annotations.Nullable Renamed renamed) {
+    private static String signature(
+            @org.jspecify.annotations.Nullable Build build, @org.jspecify.annotations.Nullable Renamed renamed) {
         if (build == null) {
             return "none";
         }
-        return renamed == null
-                ? build.signature()
-                : renamed.inFirstNames(build).signature();
+        return renamed == null ? build.signature() : renamed.inFirstNames(build).signature();
     }
 }

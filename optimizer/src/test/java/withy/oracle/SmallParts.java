@@ -259,13 +259,12 @@ final class SmallParts {
     }
 
     void grip(Grip.Place place) {
-        double length =
-                switch (place) {
-                    case REAR -> between(55, 75);
-                    case BUTT -> between(60, 80);
-                    case FORE -> between(35, 50);
-                    case FULL -> between(280, 340);
-                };
+        double length = switch (place) {
+            case REAR -> between(55, 75);
+            case BUTT -> between(60, 80);
+            case FORE -> between(35, 50);
+            case FULL -> between(280, 340);
+        };
         int cuts = random.nextInt(3);
         double shortest = place == Grip.Place.FULL ? 100 : length - 5 * cuts;
         double od = between(21.5, 24);
@@ -364,5 +363,4 @@ final class SmallParts {
     void decal() {
         parts.add(new Decal(facts(3, 0.1, Material.PAPER), random.nextInt(3) == 0 ? 130 : 45, 8));
     }
-
 }

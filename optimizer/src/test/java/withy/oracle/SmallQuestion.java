@@ -109,9 +109,8 @@ final class SmallQuestion {
         plain.choices().values().forEach(choice -> used.add(choice.partId()));
         List<Part> changed = new ArrayList<>();
         for (Part part : catalog.byId().values()) {
-            boolean several = part.kind() == PartKind.GUIDE
-                    || part.kind() == PartKind.CHECK
-                    || part.kind() == PartKind.ARBOR;
+            boolean several =
+                    part.kind() == PartKind.GUIDE || part.kind() == PartKind.CHECK || part.kind() == PartKind.ARBOR;
             if (several && (used.contains(part.id()) || random.nextInt(3) == 0) && random.nextInt(3) > 0) {
                 int stock = 1 + (part.kind() == PartKind.GUIDE ? random.nextInt(3) : 0);
                 Record scarce = Changed.with((Record) part, "facts.stock", stock);
