@@ -1,6 +1,5 @@
 package withy.cli;
 
-import java.util.Locale;
 import picocli.CommandLine.Option;
 import withy.units.QuantityText;
 import withy.units.UnitSystem;
@@ -23,10 +22,5 @@ final class OutputOptions {
 
     QuantityText units() {
         return new QuantityText(units);
-    }
-
-    /** The word of a unit system as typed. */
-    static String word(UnitSystem system) {
-        return system.name().toLowerCase(Locale.ROOT);
     }
 }

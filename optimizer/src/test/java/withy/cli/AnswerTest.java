@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -139,12 +140,51 @@ class AnswerTest {
         assertEquals(builds * (builds - 1) * 6, compared);
     }
 
+    /** The demo's best build on every other blank of the bench catalogue: large and small differences of either sign. */
+    @Test
+    void numbersInSentencesAreThoseOfTheFiguresOnAnyBlank() {
+        JsonNode blanks = new Terminal()
+                .run("parts", Terminal.BENCH, "--kind", "blank", "--json")
+                .json()
+                .path("parts");
+        int noticeable = 0;
+        for (JsonNode blank : blanks) {
+            ObjectNode build = (ObjectNode) Demo.build(0).deepCopy();
+            for (JsonNode part : build.path("parts")) {
+                if (part.path("station").asText().equals("blank")) {
+                    ((ObjectNode) part).put("part", blank.path("part").asText());
+                }
+            }
+            JsonNode measured = new Terminal()
+                    .choosing(Demo::replay)
+                    .typing(build.toString())
+                    .run(
+                            "measure",
+                            "-",
+                            "--brief",
+                            Terminal.brief("kayak-estuary"),
+                            "--catalog",
+                            Terminal.BENCH,
+                            "--json")
+                    .json();
+            JsonNode own = measured.path("build");
+            JsonNode best = measured.path("best");
+            assertEquals(6, own.path("tradeOffs").size());
+            for (JsonNode tradeOff : own.path("tradeOffs")) {
+                sentence(own.path("figures"), best.path("figures"), tradeOff);
+                noticeable += tradeOff.path("noticeable").asBoolean() ? 1 : 0;
+            }
+            best.path("tradeOffs").forEach(t -> sentence(best.path("figures"), own.path("figures"), t));
+        }
+        assertTrue(noticeable > blanks.size(), "too few noticeable differences to mean anything: " + noticeable);
+    }
+
     /** Recomputes one trade-off from two builds' figures alone. */
     private static int sentence(JsonNode mine, JsonNode other, JsonNode tradeOff) {
         String objective = tradeOff.path("objective").asText();
         String said = tradeOff.path("sentence").asText();
         double step = step(objective);
-        double difference = value(mine, objective) - value(other, objective);
+        double difference = Math.round((value(mine, objective) - value(other, objective)) * 1e8) / 1e8;
         assertEquals(difference, tradeOff.path("difference").asDouble(), Math.abs(step) * 1e-3, said);
         double tolerance = Math.hypot(
                 mine.path("weightToleranceG").asDouble(),
