@@ -14,6 +14,11 @@ public interface Chooser extends Solver {
     /** Up to three builds, best first. */
     List<Proposal> offer(Query query, Watch watch);
 
+    /** False where {@link #offer} gives the best build only, so that a single one says nothing about alternatives. */
+    default boolean looksFurther() {
+        return true;
+    }
+
     /** Parts that fit the brief and parts that do not, by station. */
     Map<Station.Place, Fit> fits(Query query);
 

@@ -116,7 +116,8 @@ public final class Propose {
         if (builds >= WANTED || interrupted) {
             return reasons;
         }
-        reasons.add(Phrases.of("reason.builds." + builds));
+        boolean bestOnly = builds == 1 && !chooser.looksFurther();
+        reasons.add(Phrases.of(bestOnly ? "reason.builds.best" : "reason.builds." + builds));
         if (builds == 0) {
             fits.forEach((place, fit) -> {
                 if (fit.offered() == 0

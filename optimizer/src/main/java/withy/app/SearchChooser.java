@@ -42,6 +42,11 @@ public final class SearchChooser implements Chooser {
     }
 
     @Override
+    public boolean looksFurther() {
+        return false;
+    }
+
+    @Override
     public Map<Station.Place, Fit> fits(Query query) {
         Candidates candidates = search.candidates(query);
         Map<Station.Place, Fit> fits = new EnumMap<>(Station.Place.class);

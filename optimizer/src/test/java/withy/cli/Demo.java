@@ -47,6 +47,11 @@ final class Demo {
             }
 
             @Override
+            public boolean looksFurther() {
+                return real.looksFurther();
+            }
+
+            @Override
             public Map<Station.Place, Fit> fits(Query query) {
                 return real.fits(query);
             }
@@ -74,6 +79,11 @@ final class Demo {
                 public List<Proposal> offer(Query query, Watch watch) {
                     offered = real.offer(query, watch);
                     return offered;
+                }
+
+                @Override
+                public boolean looksFurther() {
+                    return real.looksFurther();
                 }
 
                 @Override
