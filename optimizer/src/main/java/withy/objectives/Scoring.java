@@ -62,13 +62,28 @@ public record Scoring(
 
     /** The score of a build's objectives; less is better. */
     public long score(ObjectiveVector v) {
-        return v.weightMg() * perMg
-                + v.outsideMgMm() * perOutsideMgMm
-                + v.inertiaMgMm2() * perMgMm2
-                + v.costMilli() * perCostMilli
-                - v.styleCenti() * perStyleCenti
-                - v.durabilityClasses() * perClass
-                + v.missedMilliSteps() * perMilliStep;
+        long sum = missed(v);
+        for (Objective objective : Objective.values()) {
+            sum += share(objective, v);
+        }
+        return sum;
+    }
+
+    /** What one objective adds to the score. */
+    public long share(Objective objective, ObjectiveVector v) {
+        return switch (objective) {
+            case WEIGHT -> v.weightMg() * perMg;
+            case BALANCE -> v.outsideMgMm() * perOutsideMgMm;
+            case SWING_WEIGHT -> v.inertiaMgMm2() * perMgMm2;
+            case PRICE -> v.costMilli() * perCostMilli;
+            case STYLE -> -v.styleCenti() * perStyleCenti;
+            case DURABILITY -> -v.durabilityClasses() * perClass;
+        };
+    }
+
+    /** What the nice wishes missed add to the score. */
+    public long missed(ObjectiveVector v) {
+        return v.missedMilliSteps() * perMilliStep;
     }
 
     /** A whole-number score in steps at mean priority, as shown. */

@@ -26,17 +26,25 @@ final class Dual {
     private final BlankShape shape;
     private final long margin;
     private final Watch watch;
+    private final int mostBuilds;
+    private long refused;
     private Task.@Nullable Judged best;
     private long limit;
     private long boundSoFar = Long.MIN_VALUE;
     private Prices pricesSoFar;
 
     Dual(Task task, Completion completion, BlankShape shape, int leastClass, Watch watch) {
+        this(task, completion, shape, leastClass, watch, MOST_BUILDS);
+    }
+
+    /** With another number of builds that may be measured in one walk. */
+    Dual(Task task, Completion completion, BlankShape shape, int leastClass, Watch watch, int mostBuilds) {
         this.task = task;
         this.completion = completion;
         this.shape = shape;
         this.margin = leastClass - (long) task.brief.durabilityClass();
         this.watch = watch;
+        this.mostBuilds = mostBuilds;
         this.pricesSoFar = Prices.start(task.scoring);
     }
 
@@ -126,7 +134,15 @@ final class Dual {
         return first[0];
     }
 
+    /** Builds so far that keep every sum and fit together link by link, and were refused by a rule outside the chain all the same. */
+    long refused() {
+        return refused;
+    }
+
     private void take(Task.Measured measured) {
+        if (!measured.legal() && task.bounds.keeps(measured.vector())) {
+            refused++;
+        }
         if (measured.legal() && measured.score() < limit) {
             limit = measured.score();
             best = new Task.Judged(measured.build(), measured.vector(), measured.score());
@@ -138,7 +154,7 @@ final class Dual {
         int[] count = {0};
         boolean[] gaveUp = {false};
         completion.builds(limit, (Build build, long cost) -> {
-            if (++count[0] > MOST_BUILDS || watch.interrupted().getAsBoolean()) {
+            if (++count[0] > mostBuilds || watch.interrupted().getAsBoolean()) {
                 gaveUp[0] = true;
                 return Long.MIN_VALUE;
             }

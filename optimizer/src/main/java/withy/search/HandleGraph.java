@@ -234,13 +234,18 @@ final class HandleGraph {
         if (given != null && given.cutMm() > 0) {
             return new double[] {given.cutMm()};
         }
+        return cutsOf(grip).stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Lengths of a grip nothing is given for. */
+    static List<Double> cutsOf(Grip grip) {
         List<Double> lengths = new ArrayList<>();
         lengths.add(grip.lengthMm());
         double first = Math.floor((grip.lengthMm() - 0.005) / Layout.GRID_MM) * Layout.GRID_MM;
         for (double cut = first; cut >= grip.shortestMm() - 0.005; cut -= Layout.GRID_MM) {
             lengths.add(cut);
         }
-        return lengths.stream().mapToDouble(Double::doubleValue).toArray();
+        return lengths;
     }
 
     static long key(double mm) {

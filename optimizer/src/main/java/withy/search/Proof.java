@@ -33,6 +33,9 @@ final class Proof {
     /** Counts tried beyond the floor. */
     private static final int MORE_GUIDES = 2;
 
+    /** Builds a rule outside the chain may refuse before the proof is given up and left to the engine. */
+    private static final long MOST_REFUSED = 50_000;
+
     private final Task task;
     private final List<Stations> alternatives;
     private final Function<Blank, BlankShape> shapes;
@@ -47,6 +50,7 @@ final class Proof {
     private long order;
     private long opened;
     private long weakestBound = Long.MAX_VALUE;
+    private long refusedBuilds;
 
     /**
      * @param alternatives placings of the forced parts, any of which will do
@@ -70,7 +74,7 @@ final class Proof {
         }
         boolean stopped = false;
         while (!open.isEmpty() && open.element().bound() < limit()) {
-            if (watch.interrupted().getAsBoolean()) {
+            if (watch.interrupted().getAsBoolean() || refusedBuilds > MOST_REFUSED) {
                 stopped = true;
                 break;
             }
@@ -116,7 +120,7 @@ final class Proof {
     }
 
     /** The class every load-bearing part must have at least. */
-    private int leastClass() {
+    int leastClass() {
         long asked = task.brief.durabilityClass();
         long wanted =
                 task.bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + task.bounds.marginClasses();
@@ -204,17 +208,24 @@ final class Proof {
     }
 
     private void openLayouts(Node node) {
-        BlankShape shape = node.shape();
+        for (Layout layout : layouts(node.shape(), node.alternative())) {
+            openLayout(node, layout);
+        }
+    }
+
+    /** Every layout of a blank that is looked at. */
+    List<Layout> layouts(BlankShape shape, Stations alternative) {
         int fewest = GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm());
-        int from =
-                Math.max(ruled("guide-train") ? fewest : 3, node.alternative().lastGivenGuide());
+        int from = Math.max(ruled("guide-train") ? fewest : 3, alternative.lastGivenGuide());
+        List<Layout> layouts = new ArrayList<>();
         for (int foot : feet()) {
             for (HandleForm form : HandleForm.values()) {
                 for (int count = from; count <= Math.max(from, fewest + MORE_GUIDES); count++) {
-                    openLayout(node, new Layout(shape.blank().id(), foot, form, count));
+                    layouts.add(new Layout(shape.blank().id(), foot, form, count));
                 }
             }
         }
+        return layouts;
     }
 
     private void openLayout(Node node, Layout layout) {
@@ -256,6 +267,7 @@ final class Proof {
         long handleFloor =
                 floors(node.leastClass()).handle(node.shape(), setting.layout().form());
         Dual.Outcome outcome = dual.solve(prices, limit(), handleFloor);
+        refusedBuilds += dual.refused();
         Task.Judged found = outcome.best();
         if (found != null && found.score() < limit()) {
             best = found;

@@ -12,19 +12,28 @@ import withy.catalog.Catalog;
 import withy.objectives.Solver;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
+import withy.search.planning.EngineSettings;
 
 /**
  * Finds the best legal build of a catalogue for a question and proves it: best-first over blanks and layouts by floors, each layout completed
- * exactly. May be used by several threads; each question is worked by the thread that asks it.
+ * exactly. What cannot be proven (a rule outside the chain) is handed to the engine with the bound that was reached. May be used by several threads; each question is worked by the thread that asks it.
  */
 public final class Search implements Solver {
     private final Catalog catalog;
     private final Map<String, BlankShape> shapes = new LinkedHashMap<>();
     private final Map<Look, Style> styles = new LinkedHashMap<>();
 
+    private final EngineSettings settings;
+
     /** Over one reading of the shop. */
     public Search(Catalog catalog) {
+        this(catalog, EngineSettings.STANDARD);
+    }
+
+    /** The same with other settings for what cannot be proven. */
+    public Search(Catalog catalog, EngineSettings settings) {
         this.catalog = catalog;
+        this.settings = settings;
     }
 
     @Override
@@ -35,7 +44,12 @@ public final class Search implements Solver {
             query.brief().insisted().stream().filter(w -> w.hard()).forEach(w -> forced.add(w.partId()));
         }
         List<Stations> alternatives = Stations.alternatives(catalog, query, forced);
-        return new Proof(task, alternatives, this::shape, watch).run();
+        Proof proof = new Proof(task, alternatives, this::shape, watch);
+        Solution solution = proof.run();
+        if (solution.proven() || watch.interrupted().getAsBoolean()) {
+            return solution;
+        }
+        return new Unproven(task, alternatives, this::shape, proof).improve(solution, settings, watch);
     }
 
     /** The catalogue fitted to a question, with what was refused and why. */

@@ -18,13 +18,14 @@ import withy.rod.Station;
  *
  * @param given choices that are given
  * @param empty stations that stay empty
+ * @param without ids of parts that stand nowhere
  */
-record Stations(Map<Station, Choice> given, Set<Station> empty) {
+record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> without) {
 
     /** Every way to place the forced parts; empty where one has no place. */
     static List<Stations> alternatives(Catalog catalog, Query query, Set<String> forced) {
         List<Stations> alternatives = new ArrayList<>();
-        alternatives.add(new Stations(query.fixed(), query.empty()));
+        alternatives.add(new Stations(query.fixed(), query.empty(), Set.of()));
         for (String id : forced) {
             Part part = catalog.find(id);
             List<Stations> wider = new ArrayList<>();
@@ -40,8 +41,16 @@ record Stations(Map<Station, Choice> given, Set<Station> empty) {
 
     /** True where this part may stand at the station. */
     boolean allows(Station station, Part part) {
+        if (!without.isEmpty() && without.contains(part.id())) {
+            return false;
+        }
         Choice choice = given.get(station);
         return choice != null ? choice.partId().equals(part.id()) : !empty.contains(station);
+    }
+
+    /** The same with these parts standing nowhere. */
+    Stations leavingOut(Set<String> ids) {
+        return ids.isEmpty() ? this : new Stations(given, empty, ids);
     }
 
     /** True where the station may be left empty (as far as the question goes). */
@@ -75,7 +84,7 @@ record Stations(Map<Station, Choice> given, Set<Station> empty) {
             if (!given.containsKey(station) && !empty.contains(station)) {
                 Map<Station, Choice> more = new TreeMap<>(given);
                 more.put(station, Choice.of(part.id()));
-                to.add(new Stations(more, empty));
+                to.add(new Stations(more, empty, without));
             }
         }
     }

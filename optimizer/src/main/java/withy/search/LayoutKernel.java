@@ -1,0 +1,99 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Blank;
+import withy.catalog.WrapThread;
+import withy.objectives.Solver.Watch;
+import withy.rod.BlankShape;
+import withy.rod.Build;
+import withy.rod.Consumables;
+import withy.rod.Layout;
+import withy.rod.Setting;
+import withy.rod.Station;
+import withy.rules.Refusal;
+import withy.search.planning.Kernel;
+
+/**
+ * Completes one layout for the engine: exactly where every rule fits the chain, otherwise the best of as many builds as are worth looking at.
+ * Remembers which layouts had nothing, since the engine comes back to layouts.
+ */
+final class LayoutKernel implements Kernel {
+    /** Builds measured in one walk; the engine would rather look at another layout than finish a long one. */
+    private static final int MOST_BUILDS = 500;
+
+    private static final long NO_FLOOR = Long.MIN_VALUE / 4;
+
+    private final Task task;
+    private final List<Stations> alternatives;
+    private final Function<Blank, BlankShape> shapes;
+    private final Watch watch;
+    private final int leastClass;
+    private final Refusal refusal = new Refusal();
+    private final Map<Layout, Long> hopeless = new HashMap<>();
+
+    LayoutKernel(
+            Task task, List<Stations> alternatives, Function<Blank, BlankShape> shapes, Watch watch, int leastClass) {
+        this.task = task;
+        this.alternatives = alternatives;
+        this.shapes = shapes;
+        this.watch = watch;
+        this.leastClass = leastClass;
+    }
+
+    @Override
+    public @Nullable Build complete(Layout layout, Set<String> without, long under) {
+        Long least = hopeless.get(layout);
+        if (least != null && under <= least) {
+            return null;
+        }
+        Build found = completeNow(layout, without, under);
+        if (found == null && without.isEmpty()) {
+            hopeless.put(layout, under);
+        }
+        return found;
+    }
+
+    private @Nullable Build completeNow(Layout layout, Set<String> without, long under) {
+        if (!(task.catalog.find(layout.blankId()) instanceof Blank blank) || task.finishes.isEmpty()) {
+            return null;
+        }
+        BlankShape shape = shapes.apply(blank);
+        Setting setting = Setting.of(task.catalog, task.brief, shape, layout);
+        task.rules.onLayout(setting, refusal.reset());
+        if (refusal.refused() || task.adhesives.isEmpty()) {
+            return null;
+        }
+        Task.Judged best = null;
+        for (Stations alternative : alternatives) {
+            Stations allowed = alternative.leavingOut(without);
+            if (!allowed.allows(Station.BLANK, blank)) {
+                continue;
+            }
+            for (int least = leastClass; least <= blank.facts().durabilityClass(); least++) {
+                long limit = best == null ? under : best.score();
+                Task.Judged found = best(setting, shape, allowed, least, limit);
+                best = found == null ? best : found;
+            }
+        }
+        return best == null ? null : best.build();
+    }
+
+    private Task.@Nullable Judged best(Setting setting, BlankShape shape, Stations stations, int least, long limit) {
+        List<Consumables> with = new ArrayList<>();
+        for (WrapThread thread : ThreadChoice.on(task, stations, setting.blank())) {
+            with.add(new Consumables(thread, task.finishes.get(0), task.adhesives.get(0)));
+        }
+        if (with.isEmpty()) {
+            return null;
+        }
+        Completion completion = new Completion(task, setting, with, stations, least);
+        Dual dual = new Dual(task, completion, shape, least, watch, MOST_BUILDS);
+        return dual.solve(Prices.start(task.scoring), limit, NO_FLOOR).best();
+    }
+}
