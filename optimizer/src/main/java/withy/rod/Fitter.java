@@ -79,7 +79,8 @@ public final class Fitter {
      */
     public Share grip(Grip grip, double fromMm, double lengthMm) {
         GripFit fit = GripFit.of(grip, setting.profile(), fromMm, lengthMm);
-        ShareSum sum = sum().part(fit.mass(), Math.round(fit.mass().massG() * 1000))
+        MassSum mass = fit.mass(grip, fromMm, lengthMm);
+        ShareSum sum = sum().part(mass, Math.round(mass.massG() * 1000))
                 .glue(glueG(setting.odAt(fromMm + lengthMm / 2), lengthMm), fromMm + lengthMm / 2);
         if (fit.tapeGapMm() > 0) {
             double od = setting.odAt(fromMm + lengthMm / 2);

@@ -17,9 +17,8 @@ import withy.mechanics.TaperProfile;
  * @param boreFrontMm bore at the front end as fitted, mm
  * @param thickMm the blank at its thickest under the grip, mm
  * @param tapeGapMm radial gap to be filled with tape rings, mm; 0 where the bore is close enough
- * @param mass the fitted grip as masses along the rod, g
  */
-public record GripFit(double boreRearMm, double boreFrontMm, double thickMm, double tapeGapMm, MassSum mass) {
+public record GripFit(double boreRearMm, double boreFrontMm, double thickMm, double tapeGapMm) {
     /** Reamed bore over the blank, mm (trade table 0.1–0.3). */
     public static final double REAM_OVER_MM = 0.2;
 
@@ -42,15 +41,25 @@ public record GripFit(double boreRearMm, double boreFrontMm, double thickMm, dou
         double boreFront = soft ? foamBore(grip.boreMm(), thick) : Math.max(grip.boreMm(), front + REAM_OVER_MM);
         double loose = soft ? grip.boreMm() - thick : grip.boreMm() - thick - LOOSE_MM;
         double tapeGap = loose > 0 ? (grip.boreMm() - thick) / 2 : 0;
-        double soldG = grip.massMg() / 1000.0;
-        double densityGCm3 = soldG
-                / shape(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm()).massG();
-        return new GripFit(
-                boreRear,
-                boreFront,
-                thick,
-                tapeGap,
-                shape(grip, lengthMm, boreRear, boreFront).moved(fromMm).scaled(densityGCm3));
+        return new GripFit(boreRear, boreFront, thick, tapeGap);
+    }
+
+    /** The fitted grip as masses along the rod, g; its rear end at {@code fromMm}. */
+    public MassSum mass(Grip grip, double fromMm, double lengthMm) {
+        double densityGCm3 = grip.massMg() / 1000.0 / soldCm3(grip);
+        return shape(grip, lengthMm, boreRearMm, boreFrontMm).moved(fromMm).scaled(densityGCm3);
+    }
+
+    /** Volume as sold, cm³. */
+    private static double soldCm3(Grip grip) {
+        double outer = square(grip.rearOdMm(), grip.midOdMm()) + square(grip.midOdMm(), grip.frontOdMm());
+        double bore = grip.boreMm() * grip.boreMm();
+        return Math.PI / 4 * grip.lengthMm() * (outer / 2 - bore) / 1000;
+    }
+
+    /** Mean square diameter of a frustum, mm². */
+    private static double square(double d0, double d1) {
+        return (d0 * d0 + d0 * d1 + d1 * d1) / 3;
     }
 
     /** True for grips whose bore stretches over the blank instead of being reamed. */
@@ -73,6 +82,7 @@ public record GripFit(double boreRearMm, double boreFrontMm, double thickMm, dou
     }
 
     private static MassSum piece(double lengthMm, double od0, double od1, double bore0, double bore1) {
-        return new Frustum(lengthMm, od0, od1, Math.min(bore0, od0), Math.min(bore1, od1)).at(0, 1.0);
+        Frustum left = new Frustum(lengthMm, od0, od1, Math.min(bore0, od0), Math.min(bore1, od1));
+        return left.volumeMm3() > 0 ? left.at(0, 1.0) : MassSum.NONE;
     }
 }

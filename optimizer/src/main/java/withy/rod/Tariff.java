@@ -22,12 +22,14 @@ public final class Tariff {
 
     private final Rates rates;
     private final Brief brief;
+    private final boolean anyOwned;
     private final Map<Operation, Long> unitMilli = new EnumMap<>(Operation.class);
 
     /** The rates as they apply to one brief (parts the customer owns cost nothing). */
     public Tariff(Rates rates, Brief brief) {
         this.rates = rates;
         this.brief = brief;
+        this.anyOwned = !brief.owned().isEmpty();
         for (Operation operation : Operation.values()) {
             double hours = minutes(operation) / MINUTES_PER_HOUR * (1 - rates.labourDiscountPercent() / 100);
             unitMilli.put(operation, Math.round(hours * rates.hourlyRateMinor() * MILLI));
@@ -62,12 +64,16 @@ public final class Tariff {
 
     /** Price of pieces of a part; nothing where the customer brings it. */
     public long partMilli(Part part, int pieces) {
-        return brief.owned().contains(part.id()) ? 0 : part.facts().priceMinor() * MILLI * pieces;
+        return owned(part) ? 0 : part.facts().priceMinor() * MILLI * pieces;
+    }
+
+    private boolean owned(Part part) {
+        return anyOwned && brief.owned().contains(part.id());
     }
 
     /** Price of thread used. */
     public long threadMilli(WrapThread thread, double lengthMm) {
-        if (brief.owned().contains(thread.id())) {
+        if (owned(thread)) {
             return 0;
         }
         return Math.round(thread.facts().priceMinor() * (double) MILLI * lengthMm / (thread.metresPerSpool() * 1000));
@@ -85,14 +91,14 @@ public final class Tariff {
 
     /** Price of the adhesive mixed. */
     public long adhesiveMilli(Consumables with) {
-        return brief.owned().contains(with.adhesive().id())
+        return owned(with.adhesive())
                 ? 0
                 : perMl(with.adhesive().facts().priceMinor(), with.adhesive().packMl(), rates.adhesiveMixMl());
     }
 
     /** Price of the finish mixed for the applied volume, µl. */
     public long finishMilli(Consumables with, long finishUl) {
-        return brief.owned().contains(with.finish().id())
+        return owned(with.finish())
                 ? 0
                 : perMl(with.finish().facts().priceMinor(), with.finish().packMl(), finishMixedMl(finishUl));
     }

@@ -37,7 +37,8 @@ public interface Rule {
 
     /**
      * What one part decides at its place: every placed part, the blank, seat, hood and arbors included. Only what needs the place; what the brief
-     * alone decides belongs in {@link #onCandidate}, what seat, hood and arbors decide together in {@link #onSeat}.
+     * alone decides belongs in {@link #onCandidate}, what seat, hood and arbors decide together in {@link #onSeat}. Of a guide it may refuse by its
+     * number (all from the fourth on alike), not by where the layout puts it: the search asks once for all layouts.
      */
     default void onPart(Setting setting, Placed placed, Bench bench) {}
 

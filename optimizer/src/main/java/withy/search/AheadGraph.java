@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,6 +26,7 @@ import withy.rules.Seams;
  */
 final class AheadGraph {
     private final HandleGraph handle;
+    private final Map<HandleGraph.SeatGroup, List<Way>> ways = new IdentityHashMap<>();
     private final Map<Long, List<Option<Check>>> foreChecks = new HashMap<>();
     private final Map<Long, List<Option<Grip>>> foreGrips = new HashMap<>();
     private final Map<Long, List<Option<Check>>> endChecks = new HashMap<>();
@@ -53,7 +55,11 @@ final class AheadGraph {
     private record End(double frontMm, Fitter fitter) {}
 
     /** Every legal way ahead of a seat. */
-    List<Way> ways(SeatSet set) {
+    List<Way> ways(HandleGraph.SeatGroup seat) {
+        return ways.computeIfAbsent(seat, key -> waysNow(seat.set()));
+    }
+
+    private List<Way> waysNow(SeatSet set) {
         List<Way> ways = new ArrayList<>();
         Option<Check> noCheck = new Option<>(null, set.toMm(), 0, Share.NONE, 0, 0);
         Stations stations = handle.stations;

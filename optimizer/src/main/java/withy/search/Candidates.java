@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
@@ -20,7 +21,8 @@ import withy.rules.Refusal;
  */
 public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refused) {
 
-    /** Asks the rules of every part. Threads of other letters than the shop's, and other finish and adhesive than the house's, are left out too. */
+    /** Asks the rules of every part. Blanks not sold for the rod's type, threads of other
+     * letters than the shop's, and other finish and adhesive than the house's are left out too, unless asked for. */
     public static Candidates of(Catalog catalog, Query query) {
         Map<PartKind, List<Part>> offered = new EnumMap<>(PartKind.class);
         List<Refused> refused = new ArrayList<>();
@@ -56,6 +58,7 @@ public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refuse
             return true;
         }
         return switch (part.kind()) {
+            case BLANK -> ((Blank) part).rodTypes().contains(query.brief().rodType());
             case THREAD -> letters(catalog, query).contains(((WrapThread) part).letter());
             case FINISH -> part.id().equals(catalog.rates().houseFinish());
             case ADHESIVE -> part.id().equals(catalog.rates().houseAdhesive());

@@ -1,8 +1,11 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -28,10 +31,14 @@ final class Completion {
 
     private final Task task;
     private final Setting setting;
-    private final List<Dressing> dressings = new ArrayList<>();
+    private final List<Consumables> with;
+    private final Stations stations;
+    private final int leastClass;
+    private @Nullable List<Dressing> dressings;
+    private long leftOut = NONE;
     private final HandleGraph handle;
     private final AheadGraph ahead;
-    private @Nullable List<HandleGraph.SeatOption> seats;
+    private @Nullable List<HandleGraph.SeatGroup> seats;
     private Linear k = new Linear(0, 0, 0, 0, 0, 0, 0, 0);
     private Behind behind;
     private List<Priced> priced = List.of();
@@ -43,10 +50,11 @@ final class Completion {
     Completion(Task task, Setting setting, List<Consumables> with, Stations stations, int leastClass) {
         this.task = task;
         this.setting = setting;
-        for (Consumables one : with) {
-            dressings.add(new Dressing(task, setting, one, stations, leastClass));
-        }
-        this.handle = new HandleGraph(task, setting, dressings.get(0).fitter, stations, leastClass);
+        this.with = with;
+        this.stations = stations;
+        this.leastClass = leastClass;
+        Fitter fitter = new Fitter(setting, with.get(0), task.tariff);
+        this.handle = new HandleGraph(task, setting, fitter, stations, leastClass);
         this.ahead = new AheadGraph(handle);
         this.behind = new Behind(handle, k);
     }
@@ -60,6 +68,7 @@ final class Completion {
         private final long style;
         private final long missed;
         private final long fixedMilli;
+        private final Map<Long, Long> ends = new HashMap<>();
         private long rest;
 
         Dressing(Task task, Setting setting, Consumables with, Stations stations, int leastClass) {
@@ -80,6 +89,7 @@ final class Completion {
 
         /** Cost of everything but the handle, the train at its cheapest. */
         long price(Linear k) {
+            ends.clear();
             long cheapest = train.price(k);
             rest = TrainGraph.none(cheapest)
                     ? NONE
@@ -88,11 +98,41 @@ final class Completion {
         }
     }
 
+    /**
+     * Leaves threads out that cannot matter.
+     *
+     * @param floors a number no build with that thread scores below, thread by thread
+     * @param limit scores from here on are of no interest
+     */
+    void narrow(long[] floors, long limit) {
+        List<Dressing> list = new ArrayList<>();
+        for (int t = 0; t < floors.length; t++) {
+            if (floors[t] < limit) {
+                list.add(new Dressing(task, setting, with.get(t), stations, leastClass));
+            } else {
+                leftOut = Math.min(leftOut, floors[t]);
+            }
+        }
+        dressings = list;
+    }
+
+    private List<Dressing> dressings() {
+        List<Dressing> known = dressings;
+        if (known == null) {
+            known = new ArrayList<>();
+            for (Consumables one : with) {
+                known.add(new Dressing(task, setting, one, stations, leastClass));
+            }
+            dressings = known;
+        }
+        return known;
+    }
+
     /** A thread with its ways from every seat, cheapest seat first. */
     private record Priced(Dressing dressing, List<SeatWays> seats, long best) {}
 
     /** Ways ahead of one seat with their cheapest ends, cheapest first. */
-    private record SeatWays(HandleGraph.SeatOption seat, List<Ahead> ways, long best) {}
+    private record SeatWays(HandleGraph.SeatGroup seat, long seatCost, List<Ahead> ways, long best) {}
 
     /** A way ahead with its cost, its cheapest keeper and inscription, and the cheapest way behind beside its fore grip. */
     private record Ahead(AheadGraph.Way way, long own, long ends, long behind) {
@@ -117,8 +157,8 @@ final class Completion {
     long price(Linear prices, long limit, long handleFloor) {
         k = prices;
         priced = List.of();
-        long floor = NONE;
-        for (Dressing dressing : dressings) {
+        long floor = leftOut;
+        for (Dressing dressing : dressings()) {
             if (!TrainGraph.none(dressing.price(k))) {
                 floor = Math.min(floor, dressing.rest + handleFloor);
             }
@@ -128,14 +168,21 @@ final class Completion {
         }
         behind = new Behind(handle, k);
         List<Priced> list = new ArrayList<>();
-        long least = NONE;
-        for (Dressing dressing : dressings) {
-            if (!TrainGraph.none(dressing.rest) && dressing.rest + handleFloor < Math.min(limit, least)) {
-                Priced one = price(dressing);
+        long least = leftOut;
+        long floor0 = handleFloor;
+        for (Dressing dressing : dressings()) {
+            if (TrainGraph.none(dressing.rest)) {
+                continue;
+            }
+            long floorNow = list.isEmpty() ? floor0 : Math.max(floor0, handleFloor(list.get(0), dressing));
+            if (dressing.rest + floorNow < limit) {
+                Priced one = price(dressing, limit);
                 if (!TrainGraph.none(one.best)) {
                     list.add(one);
                     least = Math.min(least, one.best);
                 }
+            } else {
+                least = Math.min(least, dressing.rest + floorNow);
             }
         }
         list.sort(Comparator.comparingLong(Priced::best));
@@ -143,23 +190,48 @@ final class Completion {
         return least;
     }
 
-    private Priced price(Dressing dressing) {
+    /** The handle with another thread: only the ends of the handle can get cheaper. */
+    private long handleFloor(Priced known, Dressing other) {
+        long saved = 0;
+        for (Map.Entry<Long, Long> end : known.dressing.ends.entrySet()) {
+            long there = endsOf(other, HandleGraph.place(end.getKey()));
+            if (!TrainGraph.none(end.getValue()) && !TrainGraph.none(there)) {
+                saved = Math.max(saved, end.getValue() - there);
+            }
+        }
+        return known.best - known.dressing.rest - saved;
+    }
+
+    /** Only seats from which a build below the limit may start are worked out; the others are not below it. */
+    private Priced price(Dressing dressing, long limit) {
         List<SeatWays> list = new ArrayList<>();
-        long least = NONE;
-        for (HandleGraph.SeatOption seat : seats()) {
-            seat.option().price(k);
-            SeatWays ways = waysOf(dressing, seat);
-            if (!TrainGraph.none(ways.best)) {
-                list.add(ways);
-                least = Math.min(least, ways.best);
+        long room = Math.min(limit, NONE) - dressing.rest;
+        long least = room;
+        long behindFloor = behind.floor();
+        if (!TrainGraph.none(behindFloor)) {
+            for (HandleGraph.SeatGroup seat : seats()) {
+                SeatWays ways = waysOf(dressing, seat, room, behindFloor);
+                if (!TrainGraph.none(ways.best)) {
+                    list.add(ways);
+                    least = Math.min(least, ways.best);
+                }
             }
         }
         list.sort(Comparator.comparingLong(SeatWays::best));
         return new Priced(dressing, list, TrainGraph.none(least) ? NONE : dressing.rest + least);
     }
 
-    private List<HandleGraph.SeatOption> seats() {
-        List<HandleGraph.SeatOption> known = seats;
+    private long cheapestSeat(HandleGraph.SeatGroup seat) {
+        long cheapest = NONE;
+        for (HandleGraph.SeatOption option : seat.options()) {
+            option.option().price(k);
+            cheapest = Math.min(cheapest, option.option().cost);
+        }
+        return cheapest;
+    }
+
+    private List<HandleGraph.SeatGroup> seats() {
+        List<HandleGraph.SeatGroup> known = seats;
         if (known == null) {
             known = handle.seats();
             seats = known;
@@ -167,24 +239,39 @@ final class Completion {
         return known;
     }
 
-    private SeatWays waysOf(Dressing dressing, HandleGraph.SeatOption seat) {
+    private SeatWays waysOf(Dressing dressing, HandleGraph.SeatGroup seat, long room, long behindFloor) {
+        long cheapest = cheapestSeat(seat);
+        long under = room - cheapest;
         List<Ahead> ways = new ArrayList<>();
         long best = NONE;
-        for (AheadGraph.Way way : ahead.ways(seat.set())) {
+        for (AheadGraph.Way way : ahead.ways(seat)) {
             way.foreCheck().price(k);
             way.foreGrip().price(k);
             way.endCheck().price(k);
-            long ends = cheapest(ahead.keepersAheadOf(way.frontMm(), dressing.fitter))
-                    + cheapest(ahead.decalsAheadOf(way.frontMm(), dressing.fitter));
-            long back = behind.best(seat.set(), way.foreGrip().part);
-            if (!TrainGraph.none(ends) && !TrainGraph.none(back)) {
-                Ahead one = new Ahead(way, way.cost(), ends, back);
-                ways.add(one);
-                best = Math.min(best, one.total());
+            long ends = endsOf(dressing, way.frontMm());
+            if (!TrainGraph.none(ends) && way.cost() + ends + behindFloor < under) {
+                BitSet match = task.gripMatch.rearsBeside(setting, way.foreGrip().part, handle.split);
+                long back = behind.best(seat.set(), match, under - way.cost() - ends);
+                if (!TrainGraph.none(back)) {
+                    Ahead one = new Ahead(way, way.cost(), ends, back);
+                    ways.add(one);
+                    best = Math.min(best, one.total());
+                }
             }
         }
-        ways.sort(Comparator.comparingLong(Ahead::total));
-        return new SeatWays(seat, ways, TrainGraph.none(best) ? NONE : seat.option().cost + best);
+        return new SeatWays(seat, cheapest, ways, TrainGraph.none(best) ? NONE : cheapest + best);
+    }
+
+    /** Cheapest keeper and inscription ahead of a front end. */
+    private long endsOf(Dressing dressing, double frontMm) {
+        Long known = dressing.ends.get(HandleGraph.key(frontMm));
+        if (known == null) {
+            long keeper = cheapest(ahead.keepersAheadOf(frontMm, dressing.fitter));
+            long decal = cheapest(ahead.decalsAheadOf(frontMm, dressing.fitter));
+            known = TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + decal;
+            dressing.ends.put(HandleGraph.key(frontMm), known);
+        }
+        return known;
     }
 
     private <P extends Part> long cheapest(List<Option<P>> options) {
@@ -224,11 +311,14 @@ final class Completion {
                 if (with.rest + seat.best >= limit) {
                     break;
                 }
-                for (Ahead way : seat.ways) {
-                    if (with.rest + seat.seat.option().cost + way.total() >= limit) {
-                        break;
+                seat.ways.sort(Comparator.comparingLong(Ahead::total));
+                for (HandleGraph.SeatOption option : seat.seat.options()) {
+                    for (Ahead way : seat.ways) {
+                        if (with.rest + option.option().cost + way.total() >= limit) {
+                            break;
+                        }
+                        ends(with, option, way);
                     }
-                    ends(with, seat.seat, way);
                 }
             }
         }

@@ -4,8 +4,11 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Grip;
+import withy.catalog.ReelSeat;
+import withy.objectives.Style;
 import withy.rod.Setting;
 import withy.rules.Refusal;
 import withy.rules.Rulebook;
@@ -15,13 +18,25 @@ final class GripMatch {
     private final Rulebook rules;
     private final List<Grip> split;
     private final List<Grip> full;
+    private final List<Grip> butts;
+    private final Map<String, BitSet> buttsBeside = new HashMap<>();
     private final Map<String, Integer> index = new HashMap<>();
     private final Map<String, BitSet> beside = new HashMap<>();
+    private final Map<BitSet, BitSet> sets = new HashMap<>();
+    private final Map<String, Long> pairs = new ConcurrentHashMap<>();
+    private final BitSet allSplit;
+    private final BitSet allFull;
 
-    GripMatch(Rulebook rules, List<Grip> rearGrips, List<Grip> fullGrips) {
+    GripMatch(Rulebook rules, List<Grip> rearGrips, List<Grip> fullGrips, List<Grip> buttGrips) {
         this.rules = rules;
         this.split = rearGrips;
         this.full = fullGrips;
+        this.butts = buttGrips;
+        for (int i = 0; i < buttGrips.size(); i++) {
+            index.put(buttGrips.get(i).id(), i);
+        }
+        this.allSplit = all(rearGrips.size());
+        this.allFull = all(fullGrips.size());
         for (int i = 0; i < rearGrips.size(); i++) {
             index.put(rearGrips.get(i).id(), i);
         }
@@ -39,21 +54,68 @@ final class GripMatch {
         return i;
     }
 
-    /** Rear grips that go with a fore grip, or all where there is none. */
-    synchronized BitSet rearsBeside(Setting any, @Nullable Grip fore, boolean splitHandle) {
-        String key = splitHandle + "/" + (fore == null ? "" : fore.id());
-        return beside.computeIfAbsent(key, k -> {
-            List<Grip> rears = splitHandle ? split : full;
-            BitSet may = new BitSet(rears.size());
-            Refusal refusal = new Refusal();
-            for (int i = 0; i < rears.size(); i++) {
-                refusal.reset();
-                if (fore != null) {
-                    rules.onGrips(any, rears.get(i), fore, refusal);
-                }
-                may.set(i, !refusal.refused());
+    /** Most that a seat can be worth beside any rear grip. */
+    long bestPair(Style style, ReelSeat seat, boolean splitHandle) {
+        return pairs.computeIfAbsent(seat.id() + splitHandle, key -> {
+            long most = 0;
+            for (Grip grip : splitHandle ? split : full) {
+                most = Math.max(most, style.gripAndSeat(grip, seat));
             }
-            return may;
+            return most;
         });
+    }
+
+    /** Rear grips that go with a fore grip, or all where there is none; equal sets are one object. */
+    BitSet rearsBeside(Setting any, @Nullable Grip fore, boolean splitHandle) {
+        if (fore == null) {
+            return splitHandle ? allSplit : allFull;
+        }
+        return besideFore(any, fore, splitHandle);
+    }
+
+    private synchronized BitSet besideFore(Setting any, Grip fore, boolean splitHandle) {
+        String key = splitHandle + "/" + fore.id();
+        BitSet known = beside.get(key);
+        if (known != null) {
+            return known;
+        }
+        List<Grip> rears = splitHandle ? split : full;
+        BitSet may = new BitSet(rears.size());
+        Refusal refusal = new Refusal();
+        for (int i = 0; i < rears.size(); i++) {
+            rules.onGrips(any, rears.get(i), fore, refusal.reset());
+            may.set(i, !refusal.refused());
+        }
+        BitSet one = sets.computeIfAbsent(may, set -> set);
+        beside.put(key, one);
+        return one;
+    }
+
+    /** Index of a butt grip in the sets of {@link #buttsBeside}. */
+    int buttIndex(Grip butt) {
+        return index(butt, true);
+    }
+
+    /** Butt grips that go with a rear grip; equal sets are one object. */
+    synchronized BitSet buttsBeside(Setting any, Grip rear) {
+        BitSet known = buttsBeside.get(rear.id());
+        if (known != null) {
+            return known;
+        }
+        BitSet may = new BitSet(butts.size());
+        Refusal refusal = new Refusal();
+        for (int i = 0; i < butts.size(); i++) {
+            rules.onGrips(any, butts.get(i), rear, refusal.reset());
+            may.set(i, !refusal.refused());
+        }
+        BitSet one = sets.computeIfAbsent(may, set -> set);
+        buttsBeside.put(rear.id(), one);
+        return one;
+    }
+
+    private static BitSet all(int size) {
+        BitSet set = new BitSet(size);
+        set.set(0, size);
+        return set;
     }
 }

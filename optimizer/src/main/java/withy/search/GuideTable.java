@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,7 +9,9 @@ import java.util.Map;
 import withy.catalog.Guide;
 import withy.catalog.PartKind;
 import withy.catalog.TipTop;
+import withy.rod.Placed;
 import withy.rod.Setting;
+import withy.rod.Station;
 import withy.rules.Refusal;
 
 /**
@@ -44,6 +47,17 @@ final class GuideTable {
         return fitting;
     }
 
+    /** Heaviest guide still offered, mg. */
+    long heaviestMg() {
+        long heaviest = 0;
+        for (Group group : groups) {
+            for (long mg : group.massMg) {
+                heaviest = Math.max(heaviest, mg);
+            }
+        }
+        return heaviest;
+    }
+
     List<Group> groups() {
         return groups;
     }
@@ -59,6 +73,7 @@ final class GuideTable {
 
         final List<double[]> footShapes = new ArrayList<>();
         private final Map<Integer, boolean[][]> follows = new LinkedHashMap<>();
+        private final Map<Integer, int[]> standing = new LinkedHashMap<>();
         private boolean[][] tipFollows = new boolean[0][0];
 
         Group(List<Guide> members, List<TipTop> tips) {
@@ -74,6 +89,26 @@ final class GuideTable {
                 footShape[g] = shapeOf(guides[g]);
                 costMilli[g] = task.tariff.partMilli(guides[g], 1) + task.tariff.workMilli(guides[g]);
             }
+        }
+
+        /** Guides that may stand at a number, each at least of a class; asked of the rules once a question. */
+        synchronized int[] standing(Setting any, int number, int leastClass) {
+            int asked = Math.min(number, RUNNER);
+            return standing.computeIfAbsent(asked * 100 + leastClass, key -> {
+                Refusal refusal = new Refusal();
+                int[] fitting = new int[guides.length];
+                int n = 0;
+                for (int g = 0; g < guides.length; g++) {
+                    if (guides[g].facts().durabilityClass() >= leastClass) {
+                        Station station = Station.guide(asked);
+                        task.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
+                        if (!refusal.refused()) {
+                            fitting[n++] = g;
+                        }
+                    }
+                }
+                return Arrays.copyOf(fitting, n);
+            });
         }
 
         /** Whether guide j may stand at number + 1 where guide i stands at number. */

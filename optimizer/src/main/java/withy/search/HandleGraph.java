@@ -35,9 +35,9 @@ final class HandleGraph {
     final boolean split;
     final Refusal refusal = new Refusal();
     private final int leastClass;
-    private final Map<Long, List<Option<Grip>>> rearGrips = new HashMap<>();
     private final Map<Long, List<Option<Check>>> rearChecks = new HashMap<>();
-    private @Nullable List<Option<Grip>> buttGrips;
+    private final Cuts rears;
+    private final Cuts butts;
     private @Nullable List<Option<ButtCap>> caps;
 
     HandleGraph(Task task, Setting setting, Fitter fitter, Stations stations, int leastClass) {
@@ -47,6 +47,8 @@ final class HandleGraph {
         this.stations = stations;
         this.leastClass = leastClass;
         this.split = setting.layout().form() == HandleForm.SPLIT;
+        this.rears = cutsOf(Station.REAR_GRIP, split ? task.rearGrips : task.fullGrips);
+        this.butts = cutsOf(Station.BUTT_GRIP, split ? task.buttGrips : List.of());
     }
 
     /**
@@ -57,9 +59,17 @@ final class HandleGraph {
      */
     record SeatOption(SeatSet set, Option<ReelSeat> option) {}
 
+    /**
+     * One seat with every hood and arbor that leaves its faces as they are: what stands behind and ahead of it is the same for all.
+     *
+     * @param set any of them
+     * @param options all of them
+     */
+    record SeatGroup(SeatSet set, List<SeatOption> options) {}
+
     /** Every seat with every hood and arbor that goes with it here. */
-    List<SeatOption> seats() {
-        List<SeatOption> all = new ArrayList<>();
+    List<SeatGroup> seats() {
+        List<SeatGroup> groups = new ArrayList<>();
         for (ReelSeat seat : task.seats) {
             if (seat.facts().durabilityClass() < leastClass || !stations.allows(Station.SEAT, seat)) {
                 continue;
@@ -67,15 +77,35 @@ final class HandleGraph {
             double from = setting.footMm() - seat.footCentreMm();
             task.rules.onPart(setting, new Placed(Station.SEAT, seat, from, seat.lengthMm()), refusal.reset());
             if (!refusal.refused()) {
+                List<SeatOption> all = new ArrayList<>();
                 for (Hood hood : hoodsFor(seat)) {
                     arbors(seat, hood, from, all);
                 }
                 if (stations.optional(Station.HOOD)) {
                     arbors(seat, null, from, all);
                 }
+                group(all, groups);
             }
         }
-        return all;
+        return groups;
+    }
+
+    private static void group(List<SeatOption> options, List<SeatGroup> to) {
+        int first = to.size();
+        for (SeatOption option : options) {
+            SeatGroup same = null;
+            for (int i = first; i < to.size(); i++) {
+                SeatSet set = to.get(i).set();
+                if (set.rearFaceMm() == option.set.rearFaceMm() && set.frontFaceMm() == option.set.frontFaceMm()) {
+                    same = to.get(i);
+                }
+            }
+            if (same == null) {
+                same = new SeatGroup(option.set, new ArrayList<>());
+                to.add(same);
+            }
+            same.options.add(option);
+        }
     }
 
     private List<Hood> hoodsFor(ReelSeat seat) {
@@ -138,6 +168,25 @@ final class HandleGraph {
         });
     }
 
+    /** A number no check behind the seat costs less than. */
+    long checkFloor(Linear k) {
+        double c = k.leastPerMg(-setting.footMm(), 0, setting.footMm() - setting.handMm());
+        long least = 0;
+        for (Check check : task.checks) {
+            long style = task.style.part(
+                    setting.blank(), setting.layout().form(), Station.REAR_CHECK, check, setting.guideCount());
+            long missed = task.wishes.part(Station.REAR_CHECK, check, setting.guideCount());
+            double mg = c >= 0 ? check.massMg() : check.massMg() + 2000;
+            least = Math.min(
+                    least,
+                    (long) (c * mg)
+                            + k.perMilli() * (task.tariff.partMilli(check, 1) + task.tariff.workMilli(check))
+                            - k.perStyleCenti() * style
+                            + k.perMilliStep() * missed);
+        }
+        return least;
+    }
+
     void addCheck(Station station, Check check, double fromMm, List<Option<Check>> to) {
         if (!stations.allows(station, check)) {
             return;
@@ -148,40 +197,36 @@ final class HandleGraph {
         }
     }
 
-    /** Rear grips at every cut with their front face at x. */
-    List<Option<Grip>> rearGripsEndingAt(double frontMm) {
-        return rearGrips.computeIfAbsent(key(frontMm), k -> {
-            List<Option<Grip>> fitting = new ArrayList<>();
-            for (Grip grip : split ? task.rearGrips : task.fullGrips) {
-                if (stations.allows(Station.REAR_GRIP, grip)) {
-                    for (double cut : split ? cuts(Station.REAR_GRIP, grip) : new double[] {frontMm}) {
-                        addGrip(Station.REAR_GRIP, grip, frontMm - cut, cut, fitting);
-                    }
-                }
-            }
-            return fitting;
-        });
+    /** Least length of a full grip here: from the butt to the deepest seat behind the widest check. */
+    double leastFullMm() {
+        double deepest =
+                task.seats.stream().mapToDouble(ReelSeat::footCentreMm).max().orElse(0);
+        double widest = task.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
+        return Math.max(0, setting.footMm() - deepest - widest - 1);
     }
 
-    /** Butt grips at every cut; they stand at the butt whatever the seat. */
-    List<Option<Grip>> buttGrips() {
-        List<Option<Grip>> known = buttGrips;
-        if (known == null) {
-            known = new ArrayList<>();
-            for (Grip grip : task.buttGrips) {
-                if (stations.allows(Station.BUTT_GRIP, grip)) {
-                    for (double cut : cuts(Station.BUTT_GRIP, grip)) {
-                        addGrip(Station.BUTT_GRIP, grip, 0, cut, known);
-                    }
-                }
+    /** Rear grips of this handle form at every cut. */
+    Cuts rears() {
+        return rears;
+    }
+
+    /** Butt grips at every cut; none for a full handle. */
+    Cuts butts() {
+        return butts;
+    }
+
+    private Cuts cutsOf(Station station, List<Grip> grips) {
+        List<Grip> allowed = new ArrayList<>();
+        for (Grip grip : grips) {
+            if (stations.allows(station, grip) && edgeFinished(station, grip)) {
+                allowed.add(grip);
             }
-            buttGrips = known;
         }
-        return known;
+        return new Cuts(this, station, allowed);
     }
 
     void addGrip(Station station, Grip grip, double fromMm, double lengthMm, List<Option<Grip>> to) {
-        if (lengthMm <= 0 || fromMm < 0 || !edgeFinished(station, grip)) {
+        if (lengthMm <= 0 || fromMm < 0) {
             return;
         }
         task.rules.onPart(setting, new Placed(station, grip, fromMm, lengthMm), refusal.reset());
@@ -250,6 +295,10 @@ final class HandleGraph {
 
     static long key(double mm) {
         return Math.round(mm * 1000);
+    }
+
+    static double place(long key) {
+        return key / 1000.0;
     }
 
     static <T> Comparator<Option<? extends T>> byCost() {

@@ -86,7 +86,7 @@ final class LayoutKernel implements Kernel {
 
     private Task.@Nullable Judged best(Setting setting, BlankShape shape, Stations stations, int least, long limit) {
         List<Consumables> with = new ArrayList<>();
-        for (WrapThread thread : ThreadChoice.on(task, stations, setting.blank())) {
+        for (WrapThread thread : ThreadChoice.on(task, stations, setting.blank(), true)) {
             with.add(new Consumables(thread, task.finishes.get(0), task.adhesives.get(0)));
         }
         if (with.isEmpty()) {

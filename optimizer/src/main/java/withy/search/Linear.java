@@ -40,6 +40,28 @@ record Linear(
         return of(s) - perStyleCenti * styleCenti + perMilliStep * missedMilliSteps;
     }
 
+    /**
+     * Least cost of a milligram between two places: c(u) = perMg + perMgMm·u + perMgMm2·(u + arm)², least at an end or at the vertex.
+     *
+     * @param fromMm told from the reel foot, mm
+     * @param toMm told from the reel foot, mm
+     * @param armMm from hand to foot, mm
+     */
+    double leastPerMg(double fromMm, double toMm, double armMm) {
+        double least = Math.min(perMgAt(fromMm, armMm), perMgAt(toMm, armMm));
+        if (perMgMm2 > 0) {
+            double vertex = -armMm - perMgMm / (2.0 * perMgMm2);
+            if (vertex > fromMm && vertex < toMm) {
+                least = Math.min(least, perMgAt(vertex, armMm));
+            }
+        }
+        return least;
+    }
+
+    private double perMgAt(double u, double armMm) {
+        return perMg + perMgMm * u + perMgMm2 * (u + armMm) * (u + armMm);
+    }
+
     /** Plain scoring without balance. */
     static Linear of(Scoring scoring) {
         return new Linear(

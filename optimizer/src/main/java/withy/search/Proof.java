@@ -11,6 +11,9 @@ import withy.brief.Brief.HandleForm;
 import withy.catalog.Adhesive;
 import withy.catalog.Blank;
 import withy.catalog.Finish;
+import withy.catalog.Grip;
+import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.catalog.WrapThread;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
@@ -30,8 +33,11 @@ final class Proof {
     /** Longest butt cap considered when the reel foot's grid is laid out, mm. */
     private static final double LONGEST_CAP_MM = 60;
 
-    /** Counts tried beyond the floor. */
-    private static final int MORE_GUIDES = 2;
+    /** Bores looser than this over the blank are refused whatever fills them, mm. */
+    private static final double LOOSEST_BORE_MM = 2;
+
+    /** Glue, arbors and rings of a handle weigh less than this, g; only used to see that a rod cannot hang behind its zone. */
+    private static final double GLUE_AND_RINGS_G = 15;
 
     /** Builds a rule outside the chain may refuse before the proof is given up and left to the engine. */
     private static final long MOST_REFUSED = 50_000;
@@ -43,6 +49,10 @@ final class Proof {
     private final PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
     private final Refusal refusal = new Refusal();
     private final Map<FloorKey, Floors> floors = new HashMap<>();
+    private final Map<ThreadKey, List<Consumables>> threads = new HashMap<>();
+    private final Map<CountKey, List<Integer>> counts = new HashMap<>();
+    private final TrainFloors trainFloors;
+    private final boolean complete;
     private final long fixedMilli;
     private Prices prices;
     private int version;
@@ -61,15 +71,23 @@ final class Proof {
         this.alternatives = alternatives;
         this.shapes = shapes;
         this.watch = watch;
-        this.fixedMilli = leastFixedMilli(task);
         this.prices = Prices.start(task.scoring);
+        this.trainFloors = new TrainFloors(task);
+        this.complete = !task.finishes.isEmpty()
+                && !task.adhesives.isEmpty()
+                && !task.threads.isEmpty()
+                && !task.blanks.isEmpty();
+        this.fixedMilli = complete ? fixedMilli() : 0;
     }
+
+    private record CountKey(String blankId, Stations stations) {}
+
+    private record ThreadKey(Stations stations, String blankId) {}
 
     private record FloorKey(Prices prices, int leastClass) {}
 
     Solution run() {
-        boolean whole = !task.finishes.isEmpty() && !task.adhesives.isEmpty() && !task.threads.isEmpty();
-        if (whole && !task.blanks.isEmpty()) {
+        if (complete) {
             openBlanks();
         }
         boolean stopped = false;
@@ -134,10 +152,11 @@ final class Proof {
                 if (alternative.allows(Station.BLANK, blank)) {
                     int highest = blank.facts().durabilityClass();
                     for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
-                        Node node = new Node(0, order++, shape, alternative, leastClass, null, -1);
+                        Node node = new Node(0, order++, shape, alternative, leastClass, null, false, -1);
                         long bound = bound(node);
                         if (!TrainGraph.none(bound)) {
-                            open.add(new Node(bound, node.order(), shape, alternative, leastClass, null, version));
+                            open.add(new Node(
+                                    bound, node.order(), shape, alternative, leastClass, null, false, version));
                         }
                     }
                 }
@@ -145,32 +164,93 @@ final class Proof {
         }
     }
 
-    /** A number no build of a node scores below, under the present floors. */
+    /** A number no build of a node scores below, under the present floors: cheap for a blank just opened, better once it is looked at. */
     private long bound(Node node) {
         Linear k = linear(node.leastClass());
         Floors with = floors(node.leastClass());
         Setting setting = node.setting();
+        boolean exactTrain = TrainFloors.works(k) && node.looked();
         if (setting != null) {
-            long besides = with.besidesBlank(node.shape(), setting.layout().form());
-            return TrainGraph.none(besides) ? besides : besides + blank(node.shape(), setting.footMm(), k);
+            HandleForm form = setting.layout().form();
+            long besides = exactTrain
+                    ? sum(with.handle(node.shape(), form, setting.footMm()), train(node, setting.guideCount(), k))
+                    : with.besidesBlank(node.shape(), form, setting.footMm());
+            return sum(besides, blank(node.shape(), setting.footMm(), k));
+        }
+        long train = TrainGraph.NONE;
+        if (exactTrain) {
+            for (int count : counts(node.shape(), node.alternative())) {
+                train = Math.min(train, train(node, count, k));
+            }
         }
         long least = TrainGraph.NONE;
-        for (HandleForm form : HandleForm.values()) {
-            least = Math.min(least, with.besidesBlank(node.shape(), form));
+        for (int foot : feet()) {
+            for (HandleForm form : HandleForm.values()) {
+                long besides = exactTrain
+                        ? sum(with.handle(node.shape(), form, foot), train)
+                        : with.besidesBlank(node.shape(), form, foot);
+                least = Math.min(least, sum(besides, blank(node.shape(), foot, k)));
+            }
         }
-        return TrainGraph.none(least) ? least : least + leastBlank(node.shape(), k);
+        return least;
+    }
+
+    private long train(Node node, int count, Linear k) {
+        long least = TrainGraph.NONE;
+        for (long floor : trains(node, count, k)) {
+            least = Math.min(least, floor);
+        }
+        return least;
+    }
+
+    private long[] trains(Node node, int count, Linear k) {
+        return trainFloors.of(
+                node.shape(),
+                node.alternative(),
+                node.leastClass(),
+                count,
+                version,
+                k,
+                feet(),
+                threads(node.alternative(), node.shape().blank()));
+    }
+
+    /** Guide counts that can be spaced evenly somewhere on the blank. */
+    private List<Integer> counts(BlankShape shape, Stations alternative) {
+        return counts.computeIfAbsent(new CountKey(shape.blank().id(), alternative), key -> {
+            boolean ruled = ruled("guide-train");
+            int fewest =
+                    GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm());
+            List<Integer> possible = new ArrayList<>();
+            for (int count = Math.max(ruled ? fewest : 3, alternative.lastGivenGuide());
+                    count <= Station.MOST_GUIDES;
+                    count++) {
+                if (!ruled && count <= fewest + 2 || spacedSomewhere(shape, count)) {
+                    possible.add(count);
+                } else if (!possible.isEmpty()) {
+                    break;
+                }
+            }
+            return possible;
+        });
+    }
+
+    private boolean spacedSomewhere(BlankShape shape, int count) {
+        for (int foot : feet()) {
+            Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
+            if (Setting.of(task.catalog, task.brief, shape, layout).spaced()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static long sum(long a, long b) {
+        return TrainGraph.none(a) || TrainGraph.none(b) ? TrainGraph.NONE : a + b;
     }
 
     private Node rebound(Node node) {
         return node.bounded(bound(node), version);
-    }
-
-    private long leastBlank(BlankShape shape, Linear k) {
-        long least = Long.MAX_VALUE;
-        for (int foot : feet()) {
-            least = Math.min(least, blank(shape, foot, k));
-        }
-        return least;
     }
 
     /** Blank, reel and fixed consumables at one reel position. */
@@ -200,7 +280,12 @@ final class Proof {
 
     private void work(Node node) {
         Setting setting = node.setting();
-        if (setting == null) {
+        if (setting == null && !node.looked()) {
+            Node looked = rebound(node.look());
+            if (looked.bound() < limit() && !TrainGraph.none(looked.bound())) {
+                open.add(looked);
+            }
+        } else if (setting == null) {
             openLayouts(node);
         } else {
             complete(node, setting);
@@ -208,19 +293,32 @@ final class Proof {
     }
 
     private void openLayouts(Node node) {
-        for (Layout layout : layouts(node.shape(), node.alternative())) {
-            openLayout(node, layout);
+        BlankShape shape = node.shape();
+        Linear k = linear(node.leastClass());
+        Floors with = floors(node.leastClass());
+        boolean exactTrain = TrainFloors.works(k);
+        for (int count : counts(node.shape(), node.alternative())) {
+            long train = exactTrain ? train(node, count, k) : 0;
+            for (int foot : feet()) {
+                long blank = blank(shape, foot, k);
+                for (HandleForm form : HandleForm.values()) {
+                    long floor = exactTrain
+                            ? sum(sum(with.handle(shape, form, foot), train), blank)
+                            : sum(with.besidesBlank(shape, form, foot), blank);
+                    if (floor < limit() && !TrainGraph.none(floor)) {
+                        openLayout(node, new Layout(shape.blank().id(), foot, form, count));
+                    }
+                }
+            }
         }
     }
 
     /** Every layout of a blank that is looked at. */
     List<Layout> layouts(BlankShape shape, Stations alternative) {
-        int fewest = GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm());
-        int from = Math.max(ruled("guide-train") ? fewest : 3, alternative.lastGivenGuide());
         List<Layout> layouts = new ArrayList<>();
-        for (int foot : feet()) {
-            for (HandleForm form : HandleForm.values()) {
-                for (int count = from; count <= Math.max(from, fewest + MORE_GUIDES); count++) {
+        for (int count : counts(shape, alternative)) {
+            for (int foot : feet()) {
+                for (HandleForm form : HandleForm.values()) {
                     layouts.add(new Layout(shape.blank().id(), foot, form, count));
                 }
             }
@@ -234,8 +332,8 @@ final class Proof {
         if (refusal.refused()) {
             return;
         }
-        Node layoutNode =
-                new Node(node.bound(), order++, node.shape(), node.alternative(), node.leastClass(), setting, version);
+        Node layoutNode = new Node(
+                node.bound(), order++, node.shape(), node.alternative(), node.leastClass(), setting, true, version);
         Node bounded = rebound(layoutNode);
         if (bounded.bound() < limit() && !TrainGraph.none(bounded.bound())) {
             open.add(bounded);
@@ -244,28 +342,34 @@ final class Proof {
 
     private void complete(Node node, Setting setting) {
         opened++;
-        Stations stations = node.alternative();
+        List<Consumables> all = threads(node.alternative(), setting.blank());
         for (Adhesive adhesive : task.adhesives) {
-            List<Consumables> with = new ArrayList<>();
-            for (WrapThread thread : ThreadChoice.on(task, stations, setting.blank())) {
-                for (Finish finish : task.finishes) {
-                    if (stations.allows(Station.FINISH, finish) && stations.allows(Station.ADHESIVE, adhesive)) {
-                        with.add(new Consumables(thread, finish, adhesive));
-                    }
+            List<Integer> some = new ArrayList<>();
+            for (int t = 0; t < all.size(); t++) {
+                if (all.get(t).adhesive().equals(adhesive)) {
+                    some.add(t);
                 }
             }
-            if (!with.isEmpty()) {
-                complete(node, setting, with);
+            if (!some.isEmpty()) {
+                complete(node, setting, all, some);
             }
         }
     }
 
     /** With one adhesive: the handle's glue lines are the same for all. */
-    private void complete(Node node, Setting setting, List<Consumables> with) {
-        Completion completion = new Completion(task, setting, with, node.alternative(), node.leastClass());
-        Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch);
+    private void complete(Node node, Setting setting, List<Consumables> all, List<Integer> some) {
         long handleFloor =
-                floors(node.leastClass()).handle(node.shape(), setting.layout().form());
+                floors(node.leastClass()).handle(node.shape(), setting.layout().form(), setting.footMm());
+        List<Consumables> with = some.stream().map(all::get).toList();
+        Completion completion = new Completion(task, setting, with, node.alternative(), node.leastClass());
+        Linear k = linear(node.leastClass());
+        if (TrainFloors.works(k)) {
+            long[] trains = trains(node, setting.guideCount(), k);
+            long besides = sum(handleFloor, blank(node.shape(), setting.footMm(), k));
+            completion.narrow(
+                    some.stream().mapToLong(t -> sum(trains[t], besides)).toArray(), limit());
+        }
+        Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch);
         Dual.Outcome outcome = dual.solve(prices, limit(), handleFloor);
         refusedBuilds += dual.refused();
         Task.Judged found = outcome.best();
@@ -287,14 +391,70 @@ final class Proof {
         }
     }
 
-    /** Least price of sundries, adhesive and finish. */
-    private static long leastFixedMilli(Task task) {
-        long least = Long.MAX_VALUE;
-        for (WrapThread thread : task.threads) {
-            for (Finish finish : task.finishes) {
-                for (Adhesive adhesive : task.adhesives) {
-                    least = Math.min(least, task.tariff.fixedMilli(new Consumables(thread, finish, adhesive), 0));
+    private List<Consumables> threads(Stations stations, Blank blank) {
+        return threads.computeIfAbsent(new ThreadKey(stations, blank.id()), key -> {
+            List<Consumables> with = new ArrayList<>();
+            boolean mayHangBehind = mayHangBehind(blank);
+            for (WrapThread thread : ThreadChoice.on(task, stations, blank, mayHangBehind)) {
+                for (Finish finish : task.finishes) {
+                    for (Adhesive adhesive : task.adhesives) {
+                        if (stations.allows(Station.FINISH, finish) && stations.allows(Station.ADHESIVE, adhesive)) {
+                            with.add(new Consumables(thread, finish, adhesive));
+                        }
+                    }
                 }
+            }
+            return with;
+        });
+    }
+
+    /** False where blank and reel alone keep the rod from hanging behind its zone, whatever a handle weighs. */
+    private boolean mayHangBehind(Blank blank) {
+        BlankShape shape = shapes.apply(blank);
+        double near = task.brief.zoneNearMm();
+        for (int foot : feet()) {
+            double ahead = shape.mass().firstGmm()
+                    - shape.mass().massG() * (foot + near)
+                    + task.brief.reel().massG() * (task.brief.reel().centreOffsetMm() - near);
+            double behind = heaviestG(PartKind.REEL_SEAT) * (near + LONGEST_CAP_MM)
+                    + heaviestGripsG(blank) * (foot + near)
+                    + heaviestG(PartKind.BUTT_CAP) * (foot + near + LONGEST_CAP_MM)
+                    + GLUE_AND_RINGS_G * (foot + near);
+            if (ahead < behind) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Heaviest grips of a handle on a blank: one full, or rear and butt grip, no longer than the reach. */
+    private double heaviestGripsG(Blank blank) {
+        return Math.max(
+                heaviestG(blank, task.fullGrips), heaviestG(blank, task.rearGrips) + heaviestG(blank, task.buttGrips));
+    }
+
+    private double heaviestG(Blank blank, List<Grip> grips) {
+        double heaviest = 0;
+        for (Grip grip : grips) {
+            if (!ruled("grip-on-blank") || grip.boreMm() <= blank.buttOdMm() + LOOSEST_BORE_MM) {
+                double share = Math.min(1, task.brief.reachMaxMm() / grip.lengthMm());
+                heaviest = Math.max(heaviest, grip.massMg() / 1000.0 * share);
+            }
+        }
+        return heaviest;
+    }
+
+    private double heaviestG(PartKind kind) {
+        return task.candidates.of(kind).stream().mapToLong(Part::massMg).max().orElse(0) / 1000.0;
+    }
+
+    /** Cheapest sundries, adhesive and finish. */
+    private long fixedMilli() {
+        long least = Long.MAX_VALUE;
+        for (Finish finish : task.finishes) {
+            for (Adhesive adhesive : task.adhesives) {
+                least = Math.min(
+                        least, task.tariff.fixedMilli(new Consumables(task.threads.get(0), finish, adhesive), 0));
             }
         }
         return least;

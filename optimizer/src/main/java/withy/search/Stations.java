@@ -44,6 +44,9 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
         if (!without.isEmpty() && without.contains(part.id())) {
             return false;
         }
+        if (given.isEmpty() && empty.isEmpty()) {
+            return true;
+        }
         Choice choice = given.get(station);
         return choice != null ? choice.partId().equals(part.id()) : !empty.contains(station);
     }

@@ -94,7 +94,7 @@ final class Task {
         this.adhesives = candidates.of(PartKind.ADHESIVE, Adhesive.class);
         this.decals = candidates.of(PartKind.DECAL, Decal.class);
         this.guides = new GuideTable(this);
-        this.gripMatch = new GripMatch(rules, rearGrips, fullGrips);
+        this.gripMatch = new GripMatch(rules, rearGrips, fullGrips, buttGrips);
         this.handleRule = rules.rules().stream().anyMatch(rule -> rule.code().equals("handle"));
     }
 

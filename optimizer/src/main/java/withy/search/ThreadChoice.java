@@ -19,8 +19,12 @@ final class ThreadChoice {
 
     private ThreadChoice() {}
 
-    /** Likeliest first. */
-    static List<WrapThread> on(Task task, Stations stations, Blank blank) {
+    /**
+     * Likeliest first.
+     *
+     * @param mayHangBehind true where weight on the blank might be wanted: then every thread is worth looking at
+     */
+    static List<WrapThread> on(Task task, Stations stations, Blank blank, boolean mayHangBehind) {
         List<WrapThread> all = new ArrayList<>();
         for (WrapThread thread : task.threads) {
             if (stations.allows(Station.THREAD, thread)) {
@@ -30,7 +34,7 @@ final class ThreadChoice {
         List<WrapThread> kept = new ArrayList<>();
         boolean burden = weightIsBurden(task);
         for (int i = 0; i < all.size(); i++) {
-            if (!burden || !beaten(task, blank, all, i)) {
+            if (mayHangBehind && !burden || !beaten(task, blank, all, i)) {
                 kept.add(all.get(i));
             }
         }

@@ -1,7 +1,10 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import withy.catalog.TipTop;
 import withy.rod.Fitter;
 import withy.rod.Placed;
@@ -19,22 +22,39 @@ final class TrainGraph {
 
     private final Task task;
     private final Setting setting;
+    private final Fitter fitter;
     private final int count;
+    private final List<Map<Feet, Share>> wraps;
     private final List<Train> trains = new ArrayList<>();
     private long best = NONE;
 
     TrainGraph(Task task, Setting setting, Fitter fitter, Stations stations, int leastClass) {
         this.task = task;
         this.setting = setting;
+        this.fitter = fitter;
         this.count = setting.guideCount();
+        this.wraps = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            wraps.add(new HashMap<>());
+        }
         Refusal refusal = new Refusal();
         for (GuideTable.Group group : task.guides.groups()) {
-            Train train = new Train(group, fitter, stations, leastClass, refusal);
+            Train train = new Train(group, stations, leastClass, refusal);
             if (train.possible()) {
                 trains.add(train);
             }
         }
     }
+
+    /** Thread and finish on feet of one shape at one number; groups share shapes. */
+    private Share wraps(int i, double[] shape) {
+        return wraps.get(i)
+                .computeIfAbsent(
+                        new Feet((int) shape[0], shape[1]),
+                        feet -> fitter.guideWraps(feet.count, feet.lengthMm, i + 1));
+    }
+
+    private record Feet(int count, double lengthMm) {}
 
     List<Train> trains() {
         return trains;
@@ -62,9 +82,6 @@ final class TrainGraph {
     final class Train {
         final GuideTable.Group group;
         final int[][] at;
-        final long[][] moment;
-        final long[][] inertia;
-        final Share[][] wraps;
         final List<Option<TipTop>> tips = new ArrayList<>();
         final int[] tipIndex;
         final long[][] cost;
@@ -72,21 +89,20 @@ final class TrainGraph {
         final long[] style;
         private long best;
 
-        Train(GuideTable.Group group, Fitter fitter, Stations stations, int leastClass, Refusal refusal) {
+        Train(GuideTable.Group group, Stations stations, int leastClass, Refusal refusal) {
             this.group = group;
             this.at = new int[count][];
-            this.moment = new long[count][];
-            this.inertia = new long[count][];
             this.cost = new long[count][];
             this.toGo = new long[count][];
             this.style = new long[group.guides.length];
-            this.wraps = new Share[count][group.footShapes.size()];
             for (int g = 0; g < style.length; g++) {
                 style[g] = task.style.part(
                         setting.blank(), setting.layout().form(), Station.guide(1), group.guides[g], count);
             }
             for (int i = 0; i < count; i++) {
-                place(i, fitter, stations, leastClass, refusal);
+                at[i] = standing(i, stations, leastClass);
+                cost[i] = new long[at[i].length];
+                toGo[i] = new long[at[i].length];
             }
             List<Integer> index = new ArrayList<>();
             for (int t = 0; t < group.tipTops.length; t++) {
@@ -104,6 +120,19 @@ final class TrainGraph {
             tipIndex = index.stream().mapToInt(Integer::intValue).toArray();
         }
 
+        private int[] standing(int i, Stations stations, int leastClass) {
+            int[] standing = group.standing(setting, i + 1, leastClass);
+            Station station = Station.guide(i + 1);
+            if (stations.givenAt(station) == null
+                    && !stations.empty().contains(station)
+                    && stations.without().isEmpty()) {
+                return standing;
+            }
+            return Arrays.stream(standing)
+                    .filter(g -> stations.allows(station, group.guides[g]))
+                    .toArray();
+        }
+
         boolean possible() {
             for (int[] guides : at) {
                 if (guides.length == 0) {
@@ -115,36 +144,6 @@ final class TrainGraph {
 
         long best() {
             return best;
-        }
-
-        private void place(int i, Fitter fitter, Stations stations, int leastClass, Refusal refusal) {
-            int number = i + 1;
-            Station station = Station.guide(number);
-            double x = setting.guideMm(number);
-            int[] fitting = new int[group.guides.length];
-            int n = 0;
-            for (int g = 0; g < group.guides.length; g++) {
-                if (group.guides[g].facts().durabilityClass() >= leastClass
-                        && stations.allows(station, group.guides[g])) {
-                    task.rules.onPart(setting, new Placed(station, group.guides[g], x, 0), refusal.reset());
-                    if (!refusal.refused()) {
-                        fitting[n++] = g;
-                    }
-                }
-            }
-            at[i] = java.util.Arrays.copyOf(fitting, n);
-            moment[i] = new long[n];
-            inertia[i] = new long[n];
-            for (int j = 0; j < n; j++) {
-                moment[i][j] = fitter.momentMgMm(group.massMg[at[i][j]], x);
-                inertia[i][j] = fitter.inertiaMgMm2(group.massMg[at[i][j]], x);
-            }
-            for (int s = 0; s < group.footShapes.size(); s++) {
-                double[] shape = group.footShapes.get(s);
-                wraps[i][s] = fitter.guideWraps((int) shape[0], shape[1], number);
-            }
-            cost[i] = new long[n];
-            toGo[i] = new long[n];
         }
 
         /** Cost of the cheapest train; NONE where there is none. */
@@ -168,16 +167,20 @@ final class TrainGraph {
         }
 
         private void priceAt(int i, Linear k) {
-            long[] wrapCost = new long[wraps[i].length];
+            long[] wrapCost = new long[group.footShapes.size()];
             for (int s = 0; s < wrapCost.length; s++) {
-                wrapCost[s] = k.of(wraps[i][s]);
+                wrapCost[s] = k.of(wraps(i, group.footShapes.get(s)));
             }
+            double x = setting.guideMm(i + 1);
+            boolean wished =
+                    task.wishes.mostCredit() > 0 || !task.brief.refused().isEmpty();
             for (int j = 0; j < at[i].length; j++) {
                 int g = at[i][j];
-                long missed = task.wishes.part(Station.guide(i + 1), group.guides[g], count);
-                cost[i][j] = k.perMg() * group.massMg[g]
-                        + k.perMgMm() * moment[i][j]
-                        + k.perMgMm2() * inertia[i][j]
+                long mg = group.massMg[g];
+                long missed = wished ? task.wishes.part(Station.guide(i + 1), group.guides[g], count) : 0;
+                cost[i][j] = k.perMg() * mg
+                        + k.perMgMm() * fitter.momentMgMm(mg, x)
+                        + k.perMgMm2() * fitter.inertiaMgMm2(mg, x)
                         + k.perMilli() * group.costMilli[g]
                         - k.perStyleCenti() * style[g]
                         + k.perMilliStep() * missed
