@@ -25,6 +25,7 @@ import withy.rod.Build.Choice;
 import withy.rod.Layout;
 import withy.rod.Station;
 import withy.rules.Rulebook;
+import withy.search.planning.Kernel;
 import withy.search.planning.Problem;
 
 /** A small catalogue around the legal rod of the fixtures: two to three variants of every part, drawn from a seed. */
@@ -132,6 +133,15 @@ public final class SmallShop {
     /** The same of one layout only. */
     public Problem problem(Query query, Layout layout) {
         Problem all = problem(query);
+        return of(all, List.of(layout), all.kernel());
+    }
+
+    /** The same with another kernel. */
+    public Problem withKernel(Problem problem, Kernel kernel) {
+        return of(problem, problem.layouts(), kernel);
+    }
+
+    private static Problem of(Problem all, List<Layout> layouts, Kernel kernel) {
         return new Problem(
                 all.catalog(),
                 all.brief(),
@@ -142,9 +152,9 @@ public final class SmallShop {
                 all.shapes(),
                 all.ceilings(),
                 all.forced(),
-                List.of(layout),
+                layouts,
                 all.slots(),
-                all.kernel());
+                kernel);
     }
 
     /** True where a build is legal for a question, as the search itself judges. */

@@ -33,6 +33,7 @@ final class Desk {
     private long measured;
     private long completed;
     private long best = Long.MAX_VALUE;
+    private boolean stopped;
 
     Desk(Problem problem, EngineSettings settings, BooleanSupplier interrupted) {
         this.problem = problem;
@@ -40,9 +41,9 @@ final class Desk {
         this.interrupted = interrupted;
     }
 
-    /** Layouts the decoder may still have completed. */
+    /** Layouts the decoder may still have completed; none once it is to stop. */
     long layoutsLeft() {
-        return settings.layouts() - completed;
+        return stopped ? 0 : settings.layouts() - completed;
     }
 
     Problem problem() {
@@ -110,6 +111,7 @@ final class Desk {
 
     private void look() {
         if (interrupted.getAsBoolean()) {
+            stopped = true;
             stop.run();
         }
     }

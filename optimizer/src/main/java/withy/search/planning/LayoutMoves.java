@@ -64,8 +64,7 @@ public final class LayoutMoves implements MoveIteratorFactory<RodPlan, Refit> {
 
         @Override
         public boolean hasNext() {
-            int most = (int) Math.min(shuffled.size(), rod.desk().layoutsLeft());
-            for (int tried = 0; ready == null && tried < most; tried++) {
+            for (int tried = 0; ready == null && tried < shuffled.size() && rod.desk().layoutsLeft() > 0; tried++) {
                 Layout layout = shuffled.get(next);
                 next = (next + 1) % shuffled.size();
                 Build build = rod.desk().complete(layout, Set.of(), rod.desk().best());

@@ -59,8 +59,13 @@ public final class RodConstraints implements ConstraintProvider {
     }
 
     Constraint objective(ConstraintFactory factory, Objective objective) {
-        return read(factory)
-                .impactLong(HardSoftLongScore.ONE_SOFT, rod -> -scoring(rod).share(objective, vector(rod)))
+        UniConstraintStream<RodChoice> rods = read(factory);
+        // what is better in plenty may be worth points or, below what was asked, cost them
+        return (objective.moreIsBetter()
+                        ? rods.impactLong(
+                                HardSoftLongScore.ONE_SOFT, rod -> -scoring(rod).share(objective, vector(rod)))
+                        : rods.penalizeLong(
+                                HardSoftLongScore.ONE_SOFT, rod -> scoring(rod).share(objective, vector(rod))))
                 .asConstraint(objective.name());
     }
 
