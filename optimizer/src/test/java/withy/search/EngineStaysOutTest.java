@@ -23,14 +23,13 @@ class EngineStaysOutTest {
         public static boolean proven(long seed) {
             SmallShop shop = SmallShop.of(seed);
             return new Search(shop.catalog())
-                    .solve(
-                            shop.query(Rulebook.standard()),
-                            Watch.NONE)
+                    .solve(shop.query(Rulebook.standard()), Watch.NONE)
                     .proven();
         }
 
         public static String engine() throws ClassNotFoundException {
-            return Class.forName("ai.timefold.solver.core.api.solver.SolverFactory").getName();
+            return Class.forName("ai.timefold.solver.core.api.solver.SolverFactory")
+                    .getName();
         }
     }
 

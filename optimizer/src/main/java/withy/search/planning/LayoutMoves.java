@@ -64,7 +64,9 @@ public final class LayoutMoves implements MoveIteratorFactory<RodPlan, Refit> {
 
         @Override
         public boolean hasNext() {
-            for (int tried = 0; ready == null && tried < shuffled.size() && rod.desk().layoutsLeft() > 0; tried++) {
+            for (int tried = 0;
+                    ready == null && tried < shuffled.size() && rod.desk().layoutsLeft() > 0;
+                    tried++) {
                 Layout layout = shuffled.get(next);
                 next = (next + 1) % shuffled.size();
                 Build build = rod.desk().complete(layout, Set.of(), rod.desk().best());

@@ -117,7 +117,8 @@ class EngineTest {
 
         Improvement checked = Engine.improve(shop.problem(query), null, settings.checking(), Watch.NONE);
 
-        assertEquals(Engine.improve(shop.problem(query), null, settings, Watch.NONE).build(), checked.build());
+        assertEquals(
+                Engine.improve(shop.problem(query), null, settings, Watch.NONE).build(), checked.build());
         assertTrue(shop.legal(query, build(checked)));
     }
 

@@ -34,11 +34,11 @@ class RodConstraintsTest {
     private final SmallShop shop = SmallShop.of(2);
     private final Query query = shop.query(TwoStationsAtMost.added());
     private final Problem problem = shop.problem(query);
-    private final Build best = Objects.requireNonNull(
-            Engine.improve(problem, null, EngineSettings.STANDARD.with(1_000, 0), Watch.NONE)
+    private final Build best =
+            Objects.requireNonNull(Engine.improve(problem, null, EngineSettings.STANDARD.with(1_000, 0), Watch.NONE)
                     .build());
-    private final ConstraintVerifier<RodConstraints, RodPlan> verifier = ConstraintVerifier.build(
-            new RodConstraints(CODES), RodPlan.class, RodChoice.class, StationChoice.class);
+    private final ConstraintVerifier<RodConstraints, RodPlan> verifier =
+            ConstraintVerifier.build(new RodConstraints(CODES), RodPlan.class, RodChoice.class, StationChoice.class);
 
     @Test
     void aLegalRodScoresWhatTheScoringSays() {
@@ -80,7 +80,8 @@ class RodConstraintsTest {
     @Test
     void aThirdStationBreaksTheAddedRuleByItsSize() {
         Choice one = Choice.of("guide-5");
-        Build third = best.with(Station.guide(4), one).with(Station.guide(5), one).with(Station.guide(6), one);
+        Build third =
+                best.with(Station.guide(4), one).with(Station.guide(5), one).with(Station.guide(6), one);
         int count = (int) third.choices().values().stream().filter(one::equals).count();
         verifier.verifyThat((constraints, factory) -> constraints.rule(factory, TwoStationsAtMost.CODE))
                 .givenSolution(plan(third))
@@ -119,7 +120,8 @@ class RodConstraintsTest {
             boolean placed = slot.station().number() <= build.layout().guideCount();
             if (placed && !slot.choices().isEmpty() && random.nextInt(5) > 0) {
                 build = build.with(
-                        slot.station(), slot.choices().get(random.nextInt(slot.choices().size())));
+                        slot.station(),
+                        slot.choices().get(random.nextInt(slot.choices().size())));
             } else if (placed) {
                 build = build.without(slot.station());
             }
