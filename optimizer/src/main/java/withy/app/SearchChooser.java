@@ -12,6 +12,7 @@ import withy.catalog.PartKind;
 import withy.objectives.Solver;
 import withy.rod.Station;
 import withy.search.Candidates;
+import withy.search.Offer;
 import withy.search.Proposal;
 import withy.search.Refused;
 import withy.search.Search;
@@ -32,18 +33,7 @@ public final class SearchChooser implements Chooser {
 
     @Override
     public List<Proposal> offer(Query query, Watch watch) {
-        Solver.Solution best = search.solve(query, watch);
-        if (best.build() == null || best.objectives() == null) {
-            return List.of();
-        }
-        long gap = best.score() - best.bound();
-        return List.of(
-                new Proposal(1, best.build(), best.objectives(), best.score(), best.bound(), gap, best.proven(), null));
-    }
-
-    @Override
-    public boolean looksFurther() {
-        return false;
+        return Offer.three(search, query, watch);
     }
 
     @Override

@@ -41,6 +41,11 @@ public final class Setting {
         return new Setting(catalog, brief, shape, layout, GuidePositions.of(brief, shape, layout));
     }
 
+    /** The same layout with its guides elsewhere: for bounds over many layouts. */
+    public Setting withGuidesAt(double[] xMm) {
+        return new Setting(catalog, brief, shape, layout, new GuidePositions(xMm.clone(), spaced));
+    }
+
     public Catalog catalog() {
         return catalog;
     }

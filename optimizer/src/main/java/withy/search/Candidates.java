@@ -2,8 +2,10 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
@@ -40,6 +42,13 @@ public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refuse
             offered.put(kind, ContentOrder.sorted(kept));
         }
         return new Candidates(offered, List.copyOf(refused));
+    }
+
+    /** True where all these parts are still offered. */
+    boolean offers(Set<String> ids) {
+        Set<String> all = new HashSet<>();
+        offered.values().forEach(list -> list.forEach(part -> all.add(part.id())));
+        return all.containsAll(ids);
     }
 
     /** Parts of a kind still offered. */

@@ -47,17 +47,6 @@ final class GuideTable {
         return fitting;
     }
 
-    /** Heaviest guide still offered, mg. */
-    long heaviestMg() {
-        long heaviest = 0;
-        for (Group group : groups) {
-            for (long mg : group.massMg) {
-                heaviest = Math.max(heaviest, mg);
-            }
-        }
-        return heaviest;
-    }
-
     List<Group> groups() {
         return groups;
     }

@@ -60,6 +60,7 @@ final class Proof {
     private long order;
     private long opened;
     private long weakestBound = Long.MAX_VALUE;
+    private long under = Long.MAX_VALUE;
     private long refusedBuilds;
 
     /**
@@ -121,7 +122,13 @@ final class Proof {
 
     private long limit() {
         Task.Judged found = best;
-        return found == null ? Long.MAX_VALUE : found.score();
+        return found == null ? under : found.score();
+    }
+
+    /** Scores from here on are of no interest, because a build that is known to be open to the question has the score just below. */
+    Proof under(long score) {
+        under = score;
+        return this;
     }
 
     private Linear linear(int leastClass) {

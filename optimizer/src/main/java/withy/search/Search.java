@@ -1,17 +1,23 @@
 package withy.search;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Look;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
+import withy.catalog.Guide;
+import withy.catalog.Part;
 import withy.objectives.Solver;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
+import withy.rod.Build;
+import withy.rod.Station;
 import withy.search.planning.EngineSettings;
 
 /**
@@ -19,7 +25,11 @@ import withy.search.planning.EngineSettings;
  * exactly. What cannot be proven (a rule outside the chain) is handed to the engine with the bound that was reached. May be used by several threads; each question is worked by the thread that asks it.
  */
 public final class Search implements Solver {
+    /** Builds kept in mind from earlier questions. */
+    private static final int MOST_RECENT = 12;
+
     private final Catalog catalog;
+    private final ArrayDeque<Build> recent = new ArrayDeque<>();
     private final Map<String, BlankShape> shapes = new LinkedHashMap<>();
     private final Map<Look, Style> styles = new LinkedHashMap<>();
 
@@ -44,17 +54,103 @@ public final class Search implements Solver {
             query.brief().insisted().stream().filter(w -> w.hard()).forEach(w -> forced.add(w.partId()));
         }
         List<Stations> alternatives = Stations.alternatives(catalog, query, forced);
+        Task.Judged known = recall(task, forced);
         Proof proof = new Proof(task, alternatives, this::shape, watch);
-        Solution solution = proof.run();
+        Solution solution =
+                known == null ? proof.run() : proof.under(known.score() + 1).run();
+        if (solution.build() == null && known != null) {
+            if (watch.interrupted().getAsBoolean()) {
+                return new Solution(
+                        known.build(),
+                        known.vector(),
+                        known.score(),
+                        solution.bound(),
+                        false,
+                        solution.layoutsOpened());
+            }
+            proof = new Proof(task, alternatives, this::shape, watch);
+            solution = proof.run();
+        }
+        remember(solution);
         if (solution.proven() || watch.interrupted().getAsBoolean()) {
             return solution;
         }
         return new Unproven(task, alternatives, this::shape, proof).improve(solution, settings, watch);
     }
 
+    /**
+     * The best of the builds found lately that is open to this question, or null. It only tells the proof what scores are of no interest, so the
+     * answer is the same with and without it.
+     */
+    private Task.@Nullable Judged recall(Task task, Set<String> forced) {
+        Task.Judged best = null;
+        for (Build build : recent()) {
+            if (openTo(task, forced, build) && catalog.find(build.layout().blankId()) instanceof Blank blank) {
+                Task.Measured measured = task.measure(build, shape(blank));
+                if (measured.legal() && (best == null || measured.score() < best.score())) {
+                    best = new Task.Judged(build, measured.vector(), measured.score());
+                }
+            }
+        }
+        return best;
+    }
+
+    private static boolean openTo(Task task, Set<String> forced, Build build) {
+        Query query = task.query;
+        Integer foot = query.reelFootMm();
+        Set<String> used = new TreeSet<>();
+        used.add(build.layout().blankId());
+        boolean open = foot == null || foot == build.layout().reelFootMm();
+        for (Map.Entry<Station, Build.Choice> filled : build.choices().entrySet()) {
+            used.add(filled.getValue().partId());
+            Build.Choice given = query.fixed().get(filled.getKey());
+            open &= !query.empty().contains(filled.getKey()) && (given == null || given.equals(filled.getValue()));
+        }
+        for (Map.Entry<Station, Build.Choice> given : query.fixed().entrySet()) {
+            open &= given.getValue().partId().equals(build.partAt(given.getKey()));
+        }
+        return open && used.containsAll(forced) && task.candidates.offers(used);
+    }
+
+    private synchronized List<Build> recent() {
+        return List.copyOf(recent);
+    }
+
+    private synchronized void remember(Solution solution) {
+        Build build = solution.build();
+        if (build != null) {
+            recent.remove(build);
+            recent.addFirst(build);
+            if (recent.size() > MOST_RECENT) {
+                recent.removeLast();
+            }
+        }
+    }
+
     /** The catalogue fitted to a question, with what was refused and why. */
     public Candidates candidates(Query query) {
         return Candidates.of(catalog, query);
+    }
+
+    /** The catalogue it searches. */
+    public Catalog catalog() {
+        return catalog;
+    }
+
+    /** What a customer sees of a build at once: blank, seat, grip material, guide family and frame. */
+    String visible(Build build) {
+        return build.layout().blankId() + "|" + build.partAt(Station.SEAT) + "|" + grip(build) + "|" + guide(build);
+    }
+
+    private String grip(Build build) {
+        String id = build.partAt(Station.REAR_GRIP);
+        Part part = id == null ? null : catalog.find(id);
+        return part == null ? "" : part.facts().material().word();
+    }
+
+    private String guide(Build build) {
+        String id = build.partAt(Station.guide(1));
+        return id != null && catalog.find(id) instanceof Guide guide ? guide.family() + " " + guide.frameFinish() : "";
     }
 
     private synchronized BlankShape shape(Blank blank) {

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import withy.brief.Brief.HandleForm;
-import withy.mechanics.GuideSpacing;
 import withy.rod.BlankShape;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
@@ -14,18 +13,12 @@ import withy.rod.Setting;
 import withy.rod.Station;
 
 /**
- * Numbers the guide train and its thread cannot cost less than on a blank, whatever the reel position: the exact train at the furthest reel
- * position that spaces such a train. There every guide is nearest the hand and the blank under it thinnest, so under prices that grow ahead of
- * the hand no other position is cheaper; where a ferrule shifts guides, what a shift can save is taken off.
+ * Numbers the guide train and its thread cannot cost less than on a blank, whatever the reel position: the exact train with every guide as near
+ * the reel foot as any reel position brings it. Under prices that grow ahead of the hand no real train is cheaper.
  */
 final class TrainFloors {
-    /** Guides that stand in one ferrule's way, at most; the second only near the tip, where it is light. */
-    private static final double GUIDES_A_FERRULE = 1.5;
-
-    /** Thread and finish on one guide, mg; generous. */
-    private static final double WRAPS_MG = 600;
-
-    private static final double HALF_FOOT_MM = 15;
+    /** What wraps can weigh less where the blank is thinner than at the place taken, mg; generous for all guides together. */
+    private static final double WRAPS_SLACK_MG = 100;
 
     private final Task task;
     private final Map<Key, long[]> floors = new HashMap<>();
@@ -73,35 +66,35 @@ final class TrainFloors {
             Linear k,
             List<Integer> feet,
             List<Consumables> with) {
-        for (int i = feet.size() - 1; i >= 0; i--) {
-            Layout layout = new Layout(shape.blank().id(), feet.get(i), HandleForm.SPLIT, count);
+        Setting furthest = null;
+        double[] nearest = new double[count];
+        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
+        for (int foot : feet) {
+            Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
             Setting setting = Setting.of(task.catalog, task.brief, shape, layout);
             if (setting.spaced()) {
-                double arm = setting.footMm() - setting.handMm();
-                double furthest = shape.blank().lengthMm() - setting.footMm() + arm;
-                double perMgMm = k.perMgMm() + 2.0 * k.perMgMm2() * furthest;
-                long slack = (long) (perMgMm * shiftsMgMm(shape));
-                long[] each = new long[with.size()];
-                for (int t = 0; t < each.length; t++) {
-                    long train = train(setting, with.get(t), stations, leastClass, k);
-                    each[t] = TrainGraph.none(train) ? train : train - slack;
+                furthest = setting;
+                for (int n = 1; n <= count; n++) {
+                    nearest[n - 1] = Math.min(nearest[n - 1], setting.guideMm(n) - foot);
                 }
-                return each;
             }
+        }
+        if (furthest != null) {
+            for (int n = 0; n < count; n++) {
+                nearest[n] += furthest.footMm();
+            }
+            Setting optimistic = furthest.withGuidesAt(nearest);
+            long slack = (long) (k.leastPerMg(nearest[count - 1], nearest[count - 1], 0) * WRAPS_SLACK_MG);
+            long[] each = new long[with.size()];
+            for (int t = 0; t < each.length; t++) {
+                long train = train(optimistic, with.get(t), stations, leastClass, k);
+                each[t] = TrainGraph.none(train) ? train : train - slack;
+            }
+            return each;
         }
         long[] none = new long[with.size()];
         Arrays.fill(none, TrainGraph.NONE);
         return none;
-    }
-
-    /** Mass times distance that ferrules can move guides. */
-    private double shiftsMgMm(BlankShape shape) {
-        double sum = 0;
-        for (BlankShape.Joint joint : shape.joints()) {
-            double most = (joint.toMm() - joint.fromMm()) / 2 + GuideSpacing.FERRULE_CLEARANCE_MM + HALF_FOOT_MM;
-            sum += most * (task.guides.heaviestMg() + WRAPS_MG) * GUIDES_A_FERRULE;
-        }
-        return sum;
     }
 
     private long train(Setting setting, Consumables with, Stations stations, int leastClass, Linear k) {
