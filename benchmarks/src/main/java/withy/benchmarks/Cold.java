@@ -1,0 +1,102 @@
+package withy.benchmarks;
+
+import java.io.IOException;
+import java.lang.ProcessBuilder.Redirect;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** The command as a whole process, from its start to its end. */
+final class Cold {
+    /** Runs of each way, after one that is not counted and fills the disk cache. */
+    static final int RUNS = 5;
+
+    /** The brief that is asked. */
+    static final String SCENARIO = "brook-trout-cork";
+
+    private static final int PLAIN_TARGET_MS = 2_000;
+    private static final int SHARED_TARGET_MS = 1_200;
+
+    private final Path home;
+    private final String archive;
+
+    /**
+     * @param home the project's folder
+     * @param archive the launcher's class archive, or empty where there is none
+     */
+    Cold(Path home, String archive) {
+        this.home = home;
+        this.archive = archive;
+    }
+
+    /**
+     * One way to start it.
+     *
+     * @param way what was started
+     * @param targetMs the bar, ms
+     * @param ms the runs, ms; empty where it could not be run
+     */
+    record Line(String way, int targetMs, List<Double> ms) {
+        Line {
+            ms = List.copyOf(ms);
+        }
+    }
+
+    List<Line> measure() throws IOException, InterruptedException {
+        List<Line> lines = new ArrayList<>();
+        String launcher =
+                home.resolve("optimizer").resolve("bin").resolve("withy").toString();
+        lines.add(line(
+                "`optimizer/bin/withy`, its class archive",
+                SHARED_TARGET_MS,
+                archive.isEmpty() ? List.of() : List.of(launcher)));
+        lines.add(line("java, the Java machine's own class archive alone", PLAIN_TARGET_MS, java("-Xshare:auto")));
+        lines.add(line("java, no class-data sharing", PLAIN_TARGET_MS, java("-Xshare:off")));
+        return lines;
+    }
+
+    private List<String> java(String sharing) {
+        return List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                sharing,
+                "-Dfile.encoding=UTF-8",
+                "-Dwithy.home=" + home,
+                "-jar",
+                home.resolve("optimizer/target/withy-optimizer.jar").toString());
+    }
+
+    private Line line(String way, int targetMs, List<String> start) throws IOException, InterruptedException {
+        List<Double> ms = new ArrayList<>();
+        if (!start.isEmpty()) {
+            once(start);
+            for (int i = 0; i < RUNS; i++) {
+                ms.add(once(start));
+            }
+        }
+        return new Line(way, targetMs, ms);
+    }
+
+    private double once(List<String> start) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(start);
+        command.addAll(List.of("propose", "scenarios/" + SCENARIO + "/brief.json"));
+        command.addAll(List.of("--catalog", "catalog-samples/wide"));
+        long from = System.nanoTime();
+        Process process = new ProcessBuilder(command)
+                .directory(home.toFile())
+                .redirectOutput(Redirect.DISCARD)
+                .redirectError(Redirect.DISCARD)
+                .start();
+        if (!process.waitFor(Cap.SECONDS, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new IOException("more than " + Cap.SECONDS + " s: " + String.join(" ", command));
+        }
+        double ms = Job.millisSince(from);
+        if (process.exitValue() != 0) {
+            throw new IOException("exit code " + process.exitValue() + ": " + String.join(" ", command)
+                    + "\nMaybe run that line by hand; it says why.");
+        }
+        return ms;
+    }
+}

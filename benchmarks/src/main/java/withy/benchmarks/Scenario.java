@@ -1,0 +1,61 @@
+package withy.benchmarks;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import withy.brief.Brief;
+import withy.brief.BriefContext;
+import withy.brief.BriefOverrides;
+import withy.brief.BriefReader;
+import withy.catalog.Catalog;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Solver.Query;
+import withy.rod.Tariff;
+import withy.rules.Rulebook;
+
+/**
+ * A brief read for one shop.
+ *
+ * @param name folder of the scenario
+ * @param brief the brief
+ */
+record Scenario(String name, Brief brief) {
+    /** A budget that binds: this share of what the best build costs. */
+    static final double BINDING_SHARE = 0.9;
+
+    /** All scenarios of the repository in the order of their names. */
+    static List<Scenario> all(Path home, Catalog catalog) throws IOException {
+        List<Path> folders;
+        try (Stream<Path> found = Files.list(home.resolve("scenarios"))) {
+            folders = found.filter(Files::isDirectory).sorted().toList();
+        }
+        List<Scenario> scenarios = new ArrayList<>();
+        for (Path folder : folders) {
+            Brief brief = BriefReader.read(folder.resolve("brief.json"), context(catalog))
+                    .orThrow();
+            scenarios.add(new Scenario(folder.getFileName().toString(), brief));
+        }
+        return scenarios;
+    }
+
+    Query query() {
+        return Query.of(brief, Rulebook.standard());
+    }
+
+    /** The same brief with a budget that its best build breaks. */
+    Scenario binding(Catalog catalog, ObjectiveVector best) {
+        long priceMinor = new Tariff(catalog.rates(), brief).priceMinor(best.costMilli());
+        long budgetMinor = (long) Math.floor(priceMinor * BINDING_SHARE);
+        BriefOverrides budget = new BriefOverrides(Map.of(), budgetMinor, new TreeSet<>(), new TreeSet<>());
+        return new Scenario(name, budget.apply(brief, context(catalog)));
+    }
+
+    private static BriefContext context(Catalog catalog) {
+        return new BriefContext(catalog.rates(), catalog.asOf());
+    }
+}
