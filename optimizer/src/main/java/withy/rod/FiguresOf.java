@@ -1,7 +1,5 @@
 package withy.rod;
 
-import java.util.List;
-import withy.catalog.Blank;
 import withy.catalog.PartFacts;
 import withy.catalog.PartKind;
 
@@ -29,21 +27,10 @@ final class FiguresOf {
                 total.inertiaMgMm2() * KGM2_PER_MGMM2,
                 balance.outsideMgMm() * Balance.NMM_PER_MGMM,
                 counterweight,
-                setting.blank().lengthMm() + tip + cap,
-                packedMm(setting.blank(), tip, cap),
+                Lengths.finishedMm(setting.blank(), tip, cap),
+                Lengths.packedMm(setting.blank(), tip, cap),
                 setting.footMm() + cap,
                 rod.tariff().priceMinor(rod.costMilli()));
-    }
-
-    /** Longest section with what it carries at its end. */
-    static double packedMm(Blank blank, double tipMm, double capMm) {
-        List<Double> sections = blank.sectionLengthsMm();
-        double longest = 0;
-        for (int i = 0; i < sections.size(); i++) {
-            double ends = (i == 0 ? capMm : 0) + (i == sections.size() - 1 ? tipMm : 0);
-            longest = Math.max(longest, sections.get(i) + ends);
-        }
-        return longest;
     }
 
     private static double added(Rod rod, Station station) {

@@ -58,6 +58,11 @@ public final class Judge {
         rod.placed().values().forEach(placed -> rules.onPart(rod.setting(), placed, bench));
         judge.handle();
         judge.train();
+        rules.onEnds(
+                rod.setting(),
+                judge.part(Station.BUTT_CAP, ButtCap.class),
+                judge.part(Station.TIP_TOP, TipTop.class),
+                bench);
         rules.onRod(rod, bench);
     }
 

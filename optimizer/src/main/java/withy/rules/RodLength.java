@@ -1,10 +1,14 @@
 package withy.rules;
 
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.catalog.Blank;
+import withy.catalog.ButtCap;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
-import withy.rod.Rod;
+import withy.catalog.TipTop;
+import withy.rod.Lengths;
+import withy.rod.Setting;
 
 /**
  * The finished rod is as long as wanted, comes in as many pieces as wanted and packs as short as wanted; finished means blank, tip-top and butt
@@ -35,10 +39,12 @@ final class RodLength implements Rule {
     }
 
     @Override
-    public void onRod(Rod rod, Bench bench) {
-        Brief brief = rod.brief();
-        Blank blank = rod.setting().blank();
-        double finished = rod.figures().finishedLengthMm();
+    public void onEnds(Setting setting, @Nullable ButtCap cap, @Nullable TipTop tipTop, Bench bench) {
+        Brief brief = setting.brief();
+        Blank blank = setting.blank();
+        double capMm = cap == null ? 0 : cap.addedMm();
+        double tipMm = tipTop == null ? 0 : tipTop.addedMm();
+        double finished = Lengths.finishedMm(blank, tipMm, capMm);
         bench.atLeast("finished-shortest", finished, brief.lengthMinMm(), Unit.MM, blank.id());
         if (Unit.MM.quantise(blank.lengthMm()) > Unit.MM.quantise(brief.lengthMaxMm())) {
             bench.notApplicable("finished-longest");
@@ -49,7 +55,7 @@ final class RodLength implements Rule {
         if (packed == null || Unit.MM.quantise(longestSectionMm(blank)) > Unit.MM.quantise(packed)) {
             bench.notApplicable("packed");
         } else {
-            bench.atMost("packed", rod.figures().packedLengthMm(), packed, Unit.MM, blank.id());
+            bench.atMost("packed", Lengths.packedMm(blank, tipMm, capMm), packed, Unit.MM, blank.id());
         }
     }
 

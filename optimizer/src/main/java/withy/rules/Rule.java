@@ -53,6 +53,9 @@ public interface Rule {
      */
     default void onButtEnd(Setting setting, @Nullable ButtCap cap, @Nullable Grip first, Bench bench) {}
 
+    /** Both ends of the rod: what butt cap and tip-top add to the blank; null where one is missing. */
+    default void onEnds(Setting setting, @Nullable ButtCap cap, @Nullable TipTop tipTop, Bench bench) {}
+
     /** Two faces that touch along the handle; {@code rear} lies nearer the butt. */
     default void onNeighbours(Setting setting, Face rear, Face front, Bench bench) {}
 

@@ -47,6 +47,7 @@ public final class Rulebook {
     private final Rule[] ofPart;
     private final Rule[] ofSeat;
     private final Rule[] ofButtEnd;
+    private final Rule[] ofEnds;
     private final Rule[] ofNeighbours;
     private final Rule[] ofEdge;
     private final Rule[] ofGrips;
@@ -64,6 +65,7 @@ public final class Rulebook {
         this.ofPart = having("onPart");
         this.ofSeat = having("onSeat");
         this.ofButtEnd = having("onButtEnd");
+        this.ofEnds = having("onEnds");
         this.ofNeighbours = having("onNeighbours");
         this.ofEdge = having("onExposedEdge");
         this.ofGrips = having("onGrips");
@@ -143,6 +145,17 @@ public final class Rulebook {
         for (Rule rule : ofButtEnd) {
             bench.rule(rule.code());
             rule.onButtEnd(setting, cap, first, bench);
+            if (bench.decided()) {
+                return;
+            }
+        }
+    }
+
+    /** See {@link Rule#onEnds}. */
+    public void onEnds(Setting setting, @Nullable ButtCap cap, @Nullable TipTop tipTop, Bench bench) {
+        for (Rule rule : ofEnds) {
+            bench.rule(rule.code());
+            rule.onEnds(setting, cap, tipTop, bench);
             if (bench.decided()) {
                 return;
             }

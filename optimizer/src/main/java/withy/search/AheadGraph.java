@@ -2,7 +2,6 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,10 +24,18 @@ import withy.rules.Seams;
  * handle is the same for every way that comes to it at one place with one face, so it is worked out once and kept.
  */
 final class AheadGraph {
+    /** Furthest the front of a handle reaches ahead of the reel foot, mm. */
+    private static final double FRONT_REACH_MM = 1500;
+
+    /** Thread and finish of a keeper or an inscription, mg; generous. */
+    private static final double WRAPS_MG = 2000;
+
     private final HandleGraph handle;
-    private final Map<HandleGraph.SeatGroup, List<Way>> ways = new IdentityHashMap<>();
+    private Linear k = new Linear(0, 0, 0, 0, 0, 0, 0, 0);
+    private long[] foreFloor = new long[0];
+    private int[] foreOrder = new int[0];
+    private long endFloor;
     private final Map<Long, List<Option<Check>>> foreChecks = new HashMap<>();
-    private final Map<Long, List<Option<Grip>>> foreGrips = new HashMap<>();
     private final Map<Long, List<Option<Check>>> endChecks = new HashMap<>();
     private final Map<End, List<Option<Keeper>>> keepers = new HashMap<>();
     private final Map<End, List<Option<Decal>>> decals = new HashMap<>();
@@ -54,53 +61,101 @@ final class AheadGraph {
     /** A front end dressed with one thread. */
     private record End(double frontMm, Fitter fitter) {}
 
-    /** Every legal way ahead of a seat. */
-    List<Way> ways(HandleGraph.SeatGroup seat) {
-        return ways.computeIfAbsent(seat, key -> waysNow(seat.set()));
+    /** Takes ways with the cheapest keeper and inscription ahead of each. */
+    interface Visitor {
+        void way(Way way, long ends);
     }
 
-    private List<Way> waysNow(SeatSet set) {
-        List<Way> ways = new ArrayList<>();
+    /** What is asked of the ways of one seat, under one set of prices. */
+    interface Asked {
+        /** Cost of the cheapest keeper and inscription ahead of a front end. */
+        long ends(double frontMm);
+
+        /** Ways that cost this much and more, ends included, are of no interest; may fall as ways come. */
+        long under();
+    }
+
+    /** Sets the prices. */
+    void price(Linear prices) {
+        k = prices;
+        foreFloor = handle.fores().floors(k, 0, FRONT_REACH_MM);
+        foreOrder = Cuts.order(foreFloor);
+        endFloor = handle.checkFloor(k, Station.WINDING_CHECK, 0, FRONT_REACH_MM) + keeperFloor();
+        endChecks.values().forEach(list -> list.forEach(option -> option.price(k)));
+        foreChecks.values().forEach(list -> list.forEach(option -> option.price(k)));
+    }
+
+    /** A number no keeper and inscription cost less than. */
+    private long keeperFloor() {
+        double c = k.leastPerMg(0, FRONT_REACH_MM, handle.setting.footMm() - handle.setting.handMm());
+        long least = 0;
+        for (Keeper keeper : handle.task.keepers) {
+            double mg = c >= 0 ? keeper.massMg() : keeper.massMg() + WRAPS_MG;
+            long missed = handle.task.wishes.keeper(true)
+                    + handle.task.wishes.part(Station.KEEPER, keeper, handle.setting.guideCount());
+            least = Math.min(least, (long) (c * mg) + k.perMilliStep() * missed);
+        }
+        return least + (c < 0 ? (long) (c * WRAPS_MG) : 0) - decalWorth();
+    }
+
+    private long decalWorth() {
+        return handle.task.decals.isEmpty() ? 0 : k.perMilliStep() * handle.task.wishes.mostCredit();
+    }
+
+    /** Every legal way ahead of a seat that may cost less than is asked. */
+    void ways(SeatSet set, Asked asked, Visitor visitor) {
         Option<Check> noCheck = new Option<>(null, set.toMm(), 0, Share.NONE, 0, 0);
         Stations stations = handle.stations;
         if (stations.optional(Station.FORE_GRIP) && !mustHaveForeGrip()) {
-            noForeGrip(set, noCheck, ways);
+            noForeGrip(set, noCheck, asked, visitor);
         }
         if (mayHaveForeGrip()) {
             if (stations.optional(Station.FORE_CHECK)) {
-                foreGrip(set, noCheck, ways);
+                foreGrip(set, noCheck, asked, visitor);
             }
             for (Option<Check> check : foreChecksAt(set.toMm())) {
-                foreGrip(set, check, ways);
+                foreGrip(set, check, asked, visitor);
             }
         }
-        return ways;
     }
 
-    private void noForeGrip(SeatSet set, Option<Check> noCheck, List<Way> ways) {
+    private void noForeGrip(SeatSet set, Option<Check> noCheck, Asked asked, Visitor visitor) {
         long missed = handle.task.wishes.foreGrip(false);
         Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
+        noGrip.price(k);
         if (handle.stations.optional(Station.FORE_CHECK)) {
-            end(noCheck, noGrip, Seams.frontOf(set), set.seat().frontFinished(), set.toMm(), ways);
+            Face face = Seams.frontOf(set);
+            end(noCheck, noGrip, face, set.seat().frontFinished(), set.toMm(), asked, visitor);
         }
         for (Option<Check> option : foreChecksAt(set.toMm())) {
             Check check = Objects.requireNonNull(option.part);
-            handle.task.seams.aheadOfSeat(handle.setting, set, check, null, handle.refusal.reset());
-            if (!handle.refusal.refused()) {
-                Face face = Seams.of(Station.FORE_CHECK, check);
-                end(option, noGrip, face, true, set.toMm() + option.lengthMm, ways);
+            if (option.cost + noGrip.cost + endFloor < asked.under()) {
+                handle.task.seams.aheadOfSeat(handle.setting, set, check, null, handle.refusal.reset());
+                if (!handle.refusal.refused()) {
+                    Face face = Seams.of(Station.FORE_CHECK, check);
+                    end(option, noGrip, face, true, set.toMm() + option.lengthMm, asked, visitor);
+                }
             }
         }
     }
 
-    private void foreGrip(SeatSet set, Option<Check> foreCheck, List<Way> ways) {
+    private void foreGrip(SeatSet set, Option<Check> foreCheck, Asked asked, Visitor visitor) {
         double from = set.toMm() + foreCheck.lengthMm;
-        for (Option<Grip> option : foreGripsAt(from)) {
-            Grip grip = Objects.requireNonNull(option.part);
-            handle.task.seams.aheadOfSeat(handle.setting, set, foreCheck.part, grip, handle.refusal.reset());
-            if (!handle.refusal.refused()) {
-                Face face = Seams.frontOf(Station.FORE_GRIP, grip);
-                end(foreCheck, option, face, grip.frontFinished(), from + option.lengthMm, ways);
+        for (int i : foreOrder) {
+            if (foreCheck.cost + foreFloor[i] + endFloor >= asked.under()) {
+                break;
+            }
+            Option<Grip> option = handle.fores().fitted(i, from);
+            if (option != null) {
+                Grip grip = Objects.requireNonNull(option.part);
+                option.price(k);
+                if (foreCheck.cost + option.cost + endFloor < asked.under()) {
+                    handle.task.seams.aheadOfSeat(handle.setting, set, foreCheck.part, grip, handle.refusal.reset());
+                    if (!handle.refusal.refused()) {
+                        Face face = Seams.frontOf(Station.FORE_GRIP, grip);
+                        end(foreCheck, option, face, grip.frontFinished(), from + option.lengthMm, asked, visitor);
+                    }
+                }
             }
         }
     }
@@ -111,11 +166,20 @@ final class AheadGraph {
             Face face,
             boolean finished,
             double frontMm,
-            List<Way> ways) {
+            Asked asked,
+            Visitor visitor) {
         for (Option<Check> check : endChecksAt(frontMm)) {
+            long cost = foreCheck.cost + foreGrip.cost + check.cost;
+            if (cost + endFloor >= asked.under()) {
+                continue;
+            }
             handle.task.seams.frontEnd(handle.setting, face, finished, check.part, handle.refusal.reset());
             if (!handle.refusal.refused()) {
-                ways.add(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm));
+                double front = frontMm + check.lengthMm;
+                long ends = asked.ends(front);
+                if (!TrainGraph.none(ends) && cost + ends < asked.under()) {
+                    visitor.way(new Way(foreCheck, foreGrip, check, front), ends);
+                }
             }
         }
     }
@@ -140,21 +204,8 @@ final class AheadGraph {
         for (Check check : handle.task.checks) {
             handle.addCheck(station, check, fromMm, fitting);
         }
+        fitting.forEach(option -> option.price(k));
         return fitting;
-    }
-
-    private List<Option<Grip>> foreGripsAt(double fromMm) {
-        return foreGrips.computeIfAbsent(HandleGraph.key(fromMm), k -> {
-            List<Option<Grip>> fitting = new ArrayList<>();
-            for (Grip grip : handle.task.foreGrips) {
-                if (handle.stations.allows(Station.FORE_GRIP, grip)) {
-                    for (double cut : handle.cuts(Station.FORE_GRIP, grip)) {
-                        handle.addGrip(Station.FORE_GRIP, grip, fromMm, cut, fitting);
-                    }
-                }
-            }
-            return fitting;
-        });
     }
 
     /** Keepers ahead of a front end; the empty choice first where it is allowed. */

@@ -51,7 +51,7 @@ final class Behind {
         this.allButts = Cuts.order(buttFloor);
         this.butts = new Butt[buttFloor.length];
         this.capFloor = capFloor();
-        this.checkFloor = graph.checkFloor(k);
+        this.checkFloor = graph.checkFloor(k, Station.REAR_CHECK, -foot, 0);
         this.onFloor = graph.split ? (allButts.length == 0 ? NONE : buttFloor[allButts[0]] + capFloor) : capFloor;
     }
 

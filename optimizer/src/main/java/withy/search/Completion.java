@@ -34,6 +34,7 @@ final class Completion {
     private final List<Consumables> with;
     private final Stations stations;
     private final int leastClass;
+    private final Ends.Group ends;
     private @Nullable List<Dressing> dressings;
     private long leftOut = NONE;
     private final HandleGraph handle;
@@ -46,15 +47,17 @@ final class Completion {
     /**
      * @param with thread, finish and adhesive, one entry for each thread worth looking at, the likeliest first
      * @param leastClass class every load-bearing part has at least
+     * @param ends caps and tip-tops that go together
      */
-    Completion(Task task, Setting setting, List<Consumables> with, Stations stations, int leastClass) {
+    Completion(Task task, Setting setting, List<Consumables> with, Stations stations, int leastClass, Ends.Group ends) {
         this.task = task;
         this.setting = setting;
         this.with = with;
         this.stations = stations;
         this.leastClass = leastClass;
+        this.ends = ends;
         Fitter fitter = new Fitter(setting, with.get(0), task.tariff);
-        this.handle = new HandleGraph(task, setting, fitter, stations, leastClass);
+        this.handle = new HandleGraph(task, setting, fitter, stations, leastClass, ends);
         this.ahead = new AheadGraph(handle);
         this.behind = new Behind(handle, k);
     }
@@ -71,10 +74,10 @@ final class Completion {
         private final Map<Long, Long> ends = new HashMap<>();
         private long rest;
 
-        Dressing(Task task, Setting setting, Consumables with, Stations stations, int leastClass) {
+        Dressing(Task task, Setting setting, Consumables with, Stations stations, int leastClass, Ends.Group ends) {
             this.with = with;
             this.fitter = new Fitter(setting, with, task.tariff);
-            this.train = new TrainGraph(task, setting, fitter, stations, leastClass);
+            this.train = new TrainGraph(task, setting, fitter, stations, leastClass, ends);
             this.blankShare = fitter.blank();
             int n = setting.guideCount();
             this.style = task.style.part(setting.blank(), setting.layout().form(), Station.BLANK, setting.blank(), n)
@@ -108,7 +111,7 @@ final class Completion {
         List<Dressing> list = new ArrayList<>();
         for (int t = 0; t < floors.length; t++) {
             if (floors[t] < limit) {
-                list.add(new Dressing(task, setting, with.get(t), stations, leastClass));
+                list.add(new Dressing(task, setting, with.get(t), stations, leastClass, ends));
             } else {
                 leftOut = Math.min(leftOut, floors[t]);
             }
@@ -121,7 +124,7 @@ final class Completion {
         if (known == null) {
             known = new ArrayList<>();
             for (Consumables one : with) {
-                known.add(new Dressing(task, setting, one, stations, leastClass));
+                known.add(new Dressing(task, setting, one, stations, leastClass, ends));
             }
             dressings = known;
         }
@@ -131,8 +134,8 @@ final class Completion {
     /** A thread with its ways from every seat, cheapest seat first. */
     private record Priced(Dressing dressing, List<SeatWays> seats, long best) {}
 
-    /** Ways ahead of one seat with their cheapest ends, cheapest first. */
-    private record SeatWays(HandleGraph.SeatGroup seat, long seatCost, List<Ahead> ways, long best) {}
+    /** One seat with the cheapest handle around it. */
+    private record SeatWays(HandleGraph.SeatGroup seat, long best) {}
 
     /** A way ahead with its cost, its cheapest keeper and inscription, and the cheapest way behind beside its fore grip. */
     private record Ahead(AheadGraph.Way way, long own, long ends, long behind) {
@@ -167,6 +170,7 @@ final class Completion {
             return floor;
         }
         behind = new Behind(handle, k);
+        ahead.price(k);
         List<Priced> list = new ArrayList<>();
         long least = leftOut;
         long floor0 = handleFloor;
@@ -239,27 +243,49 @@ final class Completion {
         return known;
     }
 
+    /** The cheapest handle around a seat, where it leaves room below the limit. */
     private SeatWays waysOf(Dressing dressing, HandleGraph.SeatGroup seat, long room, long behindFloor) {
         long cheapest = cheapestSeat(seat);
-        long under = room - cheapest;
-        List<Ahead> ways = new ArrayList<>();
-        long best = NONE;
-        for (AheadGraph.Way way : ahead.ways(seat)) {
-            way.foreCheck().price(k);
-            way.foreGrip().price(k);
-            way.endCheck().price(k);
-            long ends = endsOf(dressing, way.frontMm());
-            if (!TrainGraph.none(ends) && way.cost() + ends + behindFloor < under) {
-                BitSet match = task.gripMatch.rearsBeside(setting, way.foreGrip().part, handle.split);
-                long back = behind.best(seat.set(), match, under - way.cost() - ends);
-                if (!TrainGraph.none(back)) {
-                    Ahead one = new Ahead(way, way.cost(), ends, back);
-                    ways.add(one);
-                    best = Math.min(best, one.total());
-                }
+        Cheapest least = new Cheapest(dressing, seat.set(), room - cheapest, behindFloor);
+        ahead.ways(seat.set(), least, least);
+        return new SeatWays(seat, least.found ? cheapest + least.best : NONE);
+    }
+
+    /** Keeps the cheapest way around a seat. */
+    private final class Cheapest implements AheadGraph.Asked, AheadGraph.Visitor {
+        private final Dressing dressing;
+        private final SeatSet set;
+        private final long behindFloor;
+        private long best;
+        private boolean found;
+
+        Cheapest(Dressing dressing, SeatSet set, long under, long behindFloor) {
+            this.dressing = dressing;
+            this.set = set;
+            this.best = under;
+            this.behindFloor = behindFloor;
+        }
+
+        @Override
+        public long ends(double frontMm) {
+            return endsOf(dressing, frontMm);
+        }
+
+        @Override
+        public long under() {
+            return best - behindFloor;
+        }
+
+        @Override
+        public void way(AheadGraph.Way way, long ends) {
+            BitSet match = task.gripMatch.rearsBeside(setting, way.foreGrip().part, handle.split);
+            long own = way.cost() + ends;
+            long back = behind.best(set, match, best - own);
+            if (!TrainGraph.none(back) && own + back < best) {
+                best = own + back;
+                found = true;
             }
         }
-        return new SeatWays(seat, cheapest, ways, TrainGraph.none(best) ? NONE : cheapest + best);
     }
 
     /** Cheapest keeper and inscription ahead of a front end. */
@@ -307,18 +333,32 @@ final class Completion {
 
         void thread(Priced one) {
             Dressing with = one.dressing;
+            long behindFloor = behind.floor();
             for (SeatWays seat : one.seats) {
                 if (with.rest + seat.best >= limit) {
                     break;
                 }
-                seat.ways.sort(Comparator.comparingLong(Ahead::total));
                 for (HandleGraph.SeatOption option : seat.seat.options()) {
-                    for (Ahead way : seat.ways) {
-                        if (with.rest + option.option().cost + way.total() >= limit) {
-                            break;
+                    long before = with.rest + option.option().cost;
+                    AheadGraph.Asked asked = new AheadGraph.Asked() {
+                        @Override
+                        public long ends(double frontMm) {
+                            return endsOf(with, frontMm);
                         }
-                        ends(with, option, way);
-                    }
+
+                        @Override
+                        public long under() {
+                            return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - before - behindFloor;
+                        }
+                    };
+                    ahead.ways(option.set(), asked, (way, ends) -> {
+                        BitSet match = task.gripMatch.rearsBeside(setting, way.foreGrip().part, handle.split);
+                        long own = way.cost();
+                        long back = behind.best(option.set(), match, limit - before - own - ends);
+                        if (!TrainGraph.none(back)) {
+                            ends(with, option, new Ahead(way, own, ends, back));
+                        }
+                    });
                 }
             }
         }

@@ -60,7 +60,8 @@ final class Cuts {
             milli[i] = task.tariff.partMilli(grip[i], 1) + task.tariff.workMilli(grip[i]);
             style[i] = task.style.part(
                     graph.setting.blank(), graph.setting.layout().form(), station, grip[i], count);
-            missed[i] = task.wishes.part(station, grip[i], count);
+            missed[i] = task.wishes.part(station, grip[i], count)
+                    + (station.equals(Station.FORE_GRIP) ? task.wishes.foreGrip(true) : 0);
         }
     }
 
@@ -95,16 +96,21 @@ final class Cuts {
         return Arrays.stream(order).mapToInt(Integer::intValue).toArray();
     }
 
-    /** One of them fitted with its front face at x (butt grips: their rear face at the butt), or null where it does not fit. */
+    /**
+     * One of them fitted, or null where it does not fit.
+     *
+     * @param atMm rear grips: their front face; fore grips: their rear face; butt grips stand at the butt whatever it is
+     */
     @Nullable
-    Option<Grip> fitted(int i, double frontMm) {
-        long key = station.equals(Station.BUTT_GRIP) ? 0 : HandleGraph.key(frontMm);
+    Option<Grip> fitted(int i, double atMm) {
+        long key = station.equals(Station.BUTT_GRIP) ? 0 : HandleGraph.key(atMm);
         boolean[] asked = known.computeIfAbsent(key, any -> new boolean[size()]);
         @Nullable Option<Grip>[] options = fitted.computeIfAbsent(key, any -> options(size()));
         if (!asked[i]) {
             asked[i] = true;
-            double length = Double.isNaN(cut[i]) ? frontMm : cut[i];
-            double from = station.equals(Station.BUTT_GRIP) ? 0 : frontMm - length;
+            double length = Double.isNaN(cut[i]) ? atMm : cut[i];
+            double from =
+                    station.equals(Station.BUTT_GRIP) ? 0 : station.equals(Station.FORE_GRIP) ? atMm : atMm - length;
             List<Option<Grip>> one = new ArrayList<>(1);
             graph.addGrip(station, grip[i], from, length, one);
             options[i] = one.isEmpty() ? null : one.get(0);

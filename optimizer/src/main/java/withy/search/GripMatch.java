@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,7 +22,10 @@ final class GripMatch {
     private final List<Grip> butts;
     private final Map<String, BitSet> buttsBeside = new HashMap<>();
     private final Map<String, Integer> index = new HashMap<>();
-    private final Map<String, BitSet> beside = new HashMap<>();
+    /** By the candidates themselves: each is one object through a question. */
+    private final Map<Grip, BitSet> besideSplit = new IdentityHashMap<>();
+
+    private final Map<Grip, BitSet> besideFull = new IdentityHashMap<>();
     private final Map<BitSet, BitSet> sets = new HashMap<>();
     private final Map<String, Long> pairs = new ConcurrentHashMap<>();
     private final BitSet allSplit;
@@ -74,8 +78,8 @@ final class GripMatch {
     }
 
     private synchronized BitSet besideFore(Setting any, Grip fore, boolean splitHandle) {
-        String key = splitHandle + "/" + fore.id();
-        BitSet known = beside.get(key);
+        Map<Grip, BitSet> beside = splitHandle ? besideSplit : besideFull;
+        BitSet known = beside.get(fore);
         if (known != null) {
             return known;
         }
@@ -87,7 +91,7 @@ final class GripMatch {
             may.set(i, !refusal.refused());
         }
         BitSet one = sets.computeIfAbsent(may, set -> set);
-        beside.put(key, one);
+        beside.put(fore, one);
         return one;
     }
 

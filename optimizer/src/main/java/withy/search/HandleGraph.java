@@ -34,20 +34,24 @@ final class HandleGraph {
     final Stations stations;
     final boolean split;
     final Refusal refusal = new Refusal();
+    private final Ends.Group ends;
     private final int leastClass;
     private final Map<Long, List<Option<Check>>> rearChecks = new HashMap<>();
     private final Cuts rears;
     private final Cuts butts;
+    private final Cuts fores;
     private @Nullable List<Option<ButtCap>> caps;
 
-    HandleGraph(Task task, Setting setting, Fitter fitter, Stations stations, int leastClass) {
+    HandleGraph(Task task, Setting setting, Fitter fitter, Stations stations, int leastClass, Ends.Group ends) {
         this.task = task;
         this.setting = setting;
+        this.ends = ends;
         this.fitter = fitter;
         this.stations = stations;
         this.leastClass = leastClass;
         this.split = setting.layout().form() == HandleForm.SPLIT;
         this.rears = cutsOf(Station.REAR_GRIP, split ? task.rearGrips : task.fullGrips);
+        this.fores = cutsOf(Station.FORE_GRIP, task.foreGrips);
         this.butts = cutsOf(Station.BUTT_GRIP, split ? task.buttGrips : List.of());
     }
 
@@ -168,14 +172,14 @@ final class HandleGraph {
         });
     }
 
-    /** A number no check behind the seat costs less than. */
-    long checkFloor(Linear k) {
-        double c = k.leastPerMg(-setting.footMm(), 0, setting.footMm() - setting.handMm());
+    /** A number no check at a station costs less than, between two places told from the reel foot. */
+    long checkFloor(Linear k, Station station, double fromMm, double toMm) {
+        double c = k.leastPerMg(fromMm, toMm, setting.footMm() - setting.handMm());
         long least = 0;
         for (Check check : task.checks) {
-            long style = task.style.part(
-                    setting.blank(), setting.layout().form(), Station.REAR_CHECK, check, setting.guideCount());
-            long missed = task.wishes.part(Station.REAR_CHECK, check, setting.guideCount());
+            long style =
+                    task.style.part(setting.blank(), setting.layout().form(), station, check, setting.guideCount());
+            long missed = task.wishes.part(station, check, setting.guideCount());
             double mg = c >= 0 ? check.massMg() : check.massMg() + 2000;
             least = Math.min(
                     least,
@@ -213,6 +217,11 @@ final class HandleGraph {
     /** Butt grips at every cut; none for a full handle. */
     Cuts butts() {
         return butts;
+    }
+
+    /** Fore grips at every cut. */
+    Cuts fores() {
+        return fores;
     }
 
     private Cuts cutsOf(Station station, List<Grip> grips) {
@@ -255,11 +264,11 @@ final class HandleGraph {
         List<Option<ButtCap>> known = caps;
         if (known == null) {
             known = new ArrayList<>();
-            if (stations.optional(Station.BUTT_CAP)) {
+            if (stations.optional(Station.BUTT_CAP) && ends.withoutCap()) {
                 known.add(new Option<>(null, 0, 0, Share.NONE, 0, 0));
             }
             for (ButtCap cap : task.caps) {
-                if (stations.allows(Station.BUTT_CAP, cap)) {
+                if (stations.allows(Station.BUTT_CAP, cap) && ends.has(cap)) {
                     double from = -cap.addedMm();
                     task.rules.onPart(setting, new Placed(Station.BUTT_CAP, cap, from, cap.addedMm()), refusal.reset());
                     if (!refusal.refused()) {

@@ -92,8 +92,14 @@ final class LayoutKernel implements Kernel {
         if (with.isEmpty()) {
             return null;
         }
-        Completion completion = new Completion(task, setting, with, stations, least);
-        Dual dual = new Dual(task, completion, shape, least, watch, MOST_BUILDS);
-        return dual.solve(Prices.start(task.scoring), limit, NO_FLOOR).best();
+        Task.Judged best = null;
+        for (Ends.Group ends : new Ends(task, setting).groups()) {
+            Completion completion = new Completion(task, setting, with, stations, least, ends);
+            Dual dual = new Dual(task, completion, shape, least, watch, MOST_BUILDS);
+            Task.Judged found = dual.solve(Prices.start(task.scoring), best == null ? limit : best.score(), NO_FLOOR)
+                    .best();
+            best = found == null ? best : found;
+        }
+        return best;
     }
 }

@@ -51,6 +51,7 @@ final class Proof {
     private final Map<FloorKey, Floors> floors = new HashMap<>();
     private final Map<ThreadKey, List<Consumables>> threads = new HashMap<>();
     private final Map<CountKey, List<Integer>> counts = new HashMap<>();
+    private final Map<String, List<Ends.Group>> ends = new HashMap<>();
     private final TrainFloors trainFloors;
     private final boolean complete;
     private final long fixedMilli;
@@ -155,6 +156,9 @@ final class Proof {
     private void openBlanks() {
         for (Blank blank : task.blanks) {
             BlankShape shape = shapes.apply(blank);
+            if (ends(shape).isEmpty()) {
+                continue;
+            }
             for (Stations alternative : alternatives) {
                 if (alternative.allows(Station.BLANK, blank)) {
                     int highest = blank.facts().durabilityClass();
@@ -169,6 +173,14 @@ final class Proof {
                 }
             }
         }
+    }
+
+    /** Caps and tip-tops that go together on a blank; none where no pair makes a rod of the length wanted. */
+    private List<Ends.Group> ends(BlankShape shape) {
+        return ends.computeIfAbsent(shape.blank().id(), id -> {
+            Layout any = new Layout(id, feet().isEmpty() ? 0 : feet().get(0), HandleForm.SPLIT, 5);
+            return new Ends(task, Setting.of(task.catalog, task.brief, shape, any)).groups();
+        });
     }
 
     /** A number no build of a node scores below, under the present floors: cheap for a blank just opened, better once it is looked at. */
@@ -358,17 +370,19 @@ final class Proof {
                 }
             }
             if (!some.isEmpty()) {
-                complete(node, setting, all, some);
+                for (Ends.Group group : ends(node.shape())) {
+                    complete(node, setting, all, some, group);
+                }
             }
         }
     }
 
     /** With one adhesive: the handle's glue lines are the same for all. */
-    private void complete(Node node, Setting setting, List<Consumables> all, List<Integer> some) {
+    private void complete(Node node, Setting setting, List<Consumables> all, List<Integer> some, Ends.Group group) {
         long handleFloor =
                 floors(node.leastClass()).handle(node.shape(), setting.layout().form(), setting.footMm());
         List<Consumables> with = some.stream().map(all::get).toList();
-        Completion completion = new Completion(task, setting, with, node.alternative(), node.leastClass());
+        Completion completion = new Completion(task, setting, with, node.alternative(), node.leastClass(), group);
         Linear k = linear(node.leastClass());
         if (TrainFloors.works(k)) {
             long[] trains = trains(node, setting.guideCount(), k);

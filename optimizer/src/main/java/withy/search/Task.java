@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import withy.brief.Brief;
 import withy.catalog.Adhesive;
@@ -56,6 +57,9 @@ final class Task {
     final List<Check> checks;
     final List<Keeper> keepers;
     final List<TipTop> tipTops;
+    /** The same by the length they add. */
+    final List<TipTop> tipTopsByLength;
+
     final List<WrapThread> threads;
     final List<Finish> finishes;
     final List<Adhesive> adhesives;
@@ -89,6 +93,9 @@ final class Task {
         this.checks = candidates.of(PartKind.CHECK, Check.class);
         this.keepers = candidates.of(PartKind.KEEPER, Keeper.class);
         this.tipTops = candidates.of(PartKind.TIP_TOP, TipTop.class);
+        this.tipTopsByLength = tipTops.stream()
+                .sorted(Comparator.comparingDouble(TipTop::addedMm))
+                .toList();
         this.threads = candidates.of(PartKind.THREAD, WrapThread.class);
         this.finishes = candidates.of(PartKind.FINISH, Finish.class);
         this.adhesives = candidates.of(PartKind.ADHESIVE, Adhesive.class);

@@ -99,7 +99,7 @@ final class TrainFloors {
 
     private long train(Setting setting, Consumables with, Stations stations, int leastClass, Linear k) {
         Fitter fitter = new Fitter(setting, with, task.tariff);
-        long train = new TrainGraph(task, setting, fitter, stations, leastClass).price(k);
+        long train = new TrainGraph(task, setting, fitter, stations, leastClass, null).price(k);
         if (TrainGraph.none(train)) {
             return train;
         }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.TipTop;
 import withy.rod.Fitter;
 import withy.rod.Placed;
@@ -23,15 +24,18 @@ final class TrainGraph {
     private final Task task;
     private final Setting setting;
     private final Fitter fitter;
+    private final Ends.@Nullable Group ends;
     private final int count;
     private final List<Map<Feet, Share>> wraps;
     private final List<Train> trains = new ArrayList<>();
     private long best = NONE;
 
-    TrainGraph(Task task, Setting setting, Fitter fitter, Stations stations, int leastClass) {
+    TrainGraph(
+            Task task, Setting setting, Fitter fitter, Stations stations, int leastClass, Ends.@Nullable Group ends) {
         this.task = task;
         this.setting = setting;
         this.fitter = fitter;
+        this.ends = ends;
         this.count = setting.guideCount();
         this.wraps = new ArrayList<>(count);
         for (int i = 0; i < count; i++) {
@@ -107,7 +111,9 @@ final class TrainGraph {
             List<Integer> index = new ArrayList<>();
             for (int t = 0; t < group.tipTops.length; t++) {
                 TipTop tip = group.tipTops[t];
-                if (tip.facts().durabilityClass() >= leastClass && stations.allows(Station.TIP_TOP, tip)) {
+                if (tip.facts().durabilityClass() >= leastClass
+                        && stations.allows(Station.TIP_TOP, tip)
+                        && (ends == null || ends.has(tip))) {
                     double end = setting.blank().lengthMm();
                     task.rules.onPart(setting, new Placed(Station.TIP_TOP, tip, end, tip.addedMm()), refusal.reset());
                     if (!refusal.refused()) {

@@ -1,0 +1,83 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.ButtCap;
+import withy.catalog.TipTop;
+import withy.rod.Setting;
+import withy.rules.Refusal;
+
+/** Which butt cap goes with which tip-top on a blank: together they make the rod's length. */
+final class Ends {
+    private final Task task;
+    private final Setting setting;
+    private final Refusal refusal = new Refusal();
+    private final Map<Double, Set<String>> tipsOf = new HashMap<>();
+
+    Ends(Task task, Setting setting) {
+        this.task = task;
+        this.setting = setting;
+    }
+
+    /**
+     * Caps that go with the same tip-tops: within one group every cap goes with every tip-top.
+     *
+     * @param caps caps by id; the empty id stands for no cap
+     * @param tipTops tip-tops by id
+     */
+    record Group(Set<String> caps, Set<String> tipTops) {
+        boolean withoutCap() {
+            return caps.contains("");
+        }
+
+        boolean has(ButtCap cap) {
+            return caps.contains(cap.id());
+        }
+
+        boolean has(TipTop tipTop) {
+            return tipTops.contains(tipTop.id());
+        }
+    }
+
+    /** The groups; none where no pair makes a rod of the length wanted. */
+    List<Group> groups() {
+        Map<Set<String>, Set<String>> capsByTips = new LinkedHashMap<>();
+        add(null, capsByTips);
+        for (ButtCap cap : task.caps) {
+            add(cap, capsByTips);
+        }
+        List<Group> groups = new ArrayList<>();
+        capsByTips.forEach((tips, caps) -> groups.add(new Group(caps, tips)));
+        return groups;
+    }
+
+    private void add(@Nullable ButtCap cap, Map<Set<String>, Set<String>> capsByTips) {
+        Set<String> tips = tipsOf.computeIfAbsent(cap == null ? 0 : cap.addedMm(), added -> tipsFor(cap));
+        if (!tips.isEmpty()) {
+            capsByTips.computeIfAbsent(tips, set -> new TreeSet<>()).add(cap == null ? "" : cap.id());
+        }
+    }
+
+    private Set<String> tipsFor(@Nullable ButtCap cap) {
+        Set<String> tips = new TreeSet<>();
+        double last = Double.NaN;
+        boolean fits = false;
+        for (TipTop tipTop : task.tipTopsByLength) {
+            if (tipTop.addedMm() != last) {
+                task.rules.onEnds(setting, cap, tipTop, refusal.reset());
+                fits = !refusal.refused();
+                last = tipTop.addedMm();
+            }
+            if (fits) {
+                tips.add(tipTop.id());
+            }
+        }
+        return tips;
+    }
+}
