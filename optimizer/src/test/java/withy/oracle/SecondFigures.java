@@ -1,0 +1,504 @@
+package withy.oracle;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Adhesive;
+import withy.catalog.Arbor;
+import withy.catalog.Blank;
+import withy.catalog.Finish;
+import withy.catalog.Grip;
+import withy.catalog.Guide;
+import withy.catalog.Keeper;
+import withy.catalog.Material;
+import withy.catalog.Operation;
+import withy.catalog.Part;
+import withy.catalog.Rates;
+import withy.catalog.ReelSeat;
+import withy.catalog.SeatEnd;
+import withy.catalog.WrapThread;
+
+/** Every figure a second time: masses integrated numerically, money in decimals. Grams and millimetres. */
+final class SecondFigures {
+    private static final double GRAVITY = 9.80665e-3;
+
+    private final SecondRod rod;
+    private final Rates rates;
+    private final WrapThread thread;
+    private final Finish finish;
+    private final Adhesive adhesive;
+
+    private double mass;
+    private double moment;
+    private double inertia;
+    private double finishMl;
+    private BigDecimal cost = BigDecimal.ZERO;
+    private final Map<String, Double> tolerances = new TreeMap<>();
+
+    SecondFigures(SecondRod rod) {
+        this.rod = rod;
+        this.rates = rod.catalog.rates();
+        this.thread = rod.thread;
+        this.finish = rod.finish;
+        this.adhesive = rod.adhesive;
+        blank();
+        grips();
+        rings();
+        seat();
+        ahead();
+        train();
+        mixed();
+    }
+
+    double weightG() {
+        return mass;
+    }
+
+    double toleranceG() {
+        double squares = rates.workmanshipToleranceG() * rates.workmanshipToleranceG();
+        for (double tolerance : tolerances.values()) {
+            squares += tolerance * tolerance;
+        }
+        return Math.sqrt(squares);
+    }
+
+    private double reelG() {
+        return rod.brief.reel().massG();
+    }
+
+    /** Σ m·(x − b) of rod and reel, x from the butt. */
+    private double about(double b) {
+        double reelX = rod.foot + rod.brief.reel().centreOffsetMm();
+        return moment - mass * b + reelG() * (reelX - b);
+    }
+
+    double tipHeavyNmm() {
+        return GRAVITY * about(rod.hand);
+    }
+
+    double balancePointMm() {
+        return about(rod.foot) / (mass + reelG());
+    }
+
+    /** The zone's edges count in whole millimetres. */
+    double outsideNmm() {
+        double ahead = about(rod.foot + (double) Math.round(rod.brief.zoneFarMm()));
+        double behind = -about(rod.foot + (double) Math.round(rod.brief.zoneNearMm()));
+        return GRAVITY * Math.max(0, Math.max(ahead, behind));
+    }
+
+    double counterweightG() {
+        double pivot = rod.foot + (double) Math.round(rod.brief.zoneFarMm());
+        return Math.max(0, about(pivot)) / pivot;
+    }
+
+    double swingWeightKgM2() {
+        return inertia * 1e-9;
+    }
+
+    double finishedMm() {
+        return rod.blank.lengthMm() + tipAdded() + capAdded();
+    }
+
+    double packedMm() {
+        double longest = 0;
+        int n = rod.blank.sections();
+        for (int i = 0; i < n; i++) {
+            double section = rod.blank.sectionLengthsMm().get(i);
+            section += i == 0 ? capAdded() : 0;
+            section += i == n - 1 ? tipAdded() : 0;
+            longest = Math.max(longest, section);
+        }
+        return longest;
+    }
+
+    double reachMm() {
+        return rod.foot + capAdded();
+    }
+
+    private double capAdded() {
+        return rod.cap == null ? 0 : rod.cap.addedMm();
+    }
+
+    private double tipAdded() {
+        return rod.tip == null ? 0 : rod.tip.addedMm();
+    }
+
+    /** Price before the one rounding. */
+    BigDecimal priceMinor() {
+        BigDecimal margin = BigDecimal.ONE.add(percent(rates.marginPercent()));
+        BigDecimal tax = BigDecimal.ONE.add(percent(rates.taxPercent()));
+        return cost.multiply(margin).multiply(tax);
+    }
+
+    private static BigDecimal percent(double value) {
+        return BigDecimal.valueOf(value).divide(BigDecimal.valueOf(100), 12, RoundingMode.HALF_UP);
+    }
+
+    private void point(double grams, double x) {
+        own(grams, x, 0);
+    }
+
+    private void own(double grams, double x, double ownInertia) {
+        mass += grams;
+        moment += grams * x;
+        inertia += grams * (x - rod.hand) * (x - rod.hand) + ownInertia;
+    }
+
+    private void pay(@Nullable Part part, int pieces) {
+        if (part != null && !rod.brief.owned().contains(part.id())) {
+            cost = cost.add(BigDecimal.valueOf(part.facts().priceMinor() * pieces));
+        }
+    }
+
+    private void work(Operation operation, int times) {
+        double minutes = rates.labourMinutes().getOrDefault(operation, 0.0);
+        BigDecimal one = BigDecimal.valueOf(minutes)
+                .multiply(BigDecimal.valueOf(rates.hourlyRateMinor()))
+                .multiply(BigDecimal.ONE.subtract(percent(rates.labourDiscountPercent())))
+                .divide(BigDecimal.valueOf(60), 12, RoundingMode.HALF_UP);
+        cost = cost.add(one.multiply(BigDecimal.valueOf(times)));
+    }
+
+    private void tolerance(@Nullable Part part, double share) {
+        if (part != null) {
+            tolerances.merge(part.id(), part.facts().weightTolG() * share, Double::sum);
+        }
+    }
+
+    private static double grams(Part part) {
+        Double weighed = part.facts().measuredG();
+        return weighed == null ? part.facts().weightG() : weighed;
+    }
+
+    private void glue(double diameter, double length, double x) {
+        point(Math.PI * diameter * length * rates.adhesiveFilmMm() * adhesive.densityGMl() / 1000, x);
+    }
+
+    private void tape(double outer, double inner, double length, double x) {
+        double bore = Math.min(outer, inner);
+        point(Math.PI / 4 * (outer * outer - bore * bore) * length * rates.tapeDensityGMm3(), x);
+    }
+
+    private void wrap(double x, double width, boolean onlyUnder) {
+        double d = rod.od(x);
+        double t = thread.diameterMm();
+        double turns = width / t;
+        double length = turns * Math.hypot(Math.PI * (d + t), t);
+        point(length * thread.tex() / 1e6, x);
+        double film = onlyUnder ? 0 : rates.finishFilmMm();
+        double over = d + 2 * t + 2 * film;
+        double volume = Math.PI / 4 * (over * over - d * d) * width - length * Math.PI / 4 * t * t;
+        coat(Math.max(0, volume) + (onlyUnder ? 0 : film(d, 2)), x);
+        if (!rod.brief.owned().contains(thread.id())) {
+            double share = length / 1000 / thread.metresPerSpool();
+            cost = cost.add(BigDecimal.valueOf(share * thread.facts().priceMinor()));
+        }
+    }
+
+    private double film(double d, double length) {
+        double over = d + 2 * rates.finishFilmMm();
+        return Math.PI / 4 * (over * over - d * d) * length;
+    }
+
+    private void coat(double mm3, double x) {
+        point(mm3 / 1000 * finish.densityGMl(), x);
+        finishMl += mm3 / 1000;
+    }
+
+    private void blank() {
+        Blank blank = rod.blank;
+        double lumps = blank.ferruleExtraG() > 0 ? rod.joints.size() * blank.ferruleExtraG() : 0;
+        Double measured = blank.balanceMm();
+        double n = 1;
+        if (measured != null) {
+            double low = 0;
+            double high = 4;
+            if ((balance(low, lumps) - measured) * (balance(high, lumps) - measured) <= 0) {
+                for (int i = 0; i < 100; i++) {
+                    double middle = (low + high) / 2;
+                    boolean beyond = (balance(middle, lumps) > measured) == (balance(0, lumps) > measured);
+                    low = beyond ? middle : low;
+                    high = beyond ? high : middle;
+                }
+                n = low;
+            }
+        }
+        double m0 = integral(n, 0);
+        double scale = (grams(blank) - lumps) / m0;
+        double m1 = integral(n, 1) * scale;
+        double m2 = integral(n, 2) * scale;
+        mass += scale * m0;
+        moment += m1;
+        inertia += m2 - 2 * rod.hand * m1 + rod.hand * rod.hand * scale * m0;
+        for (double[] joint : rod.joints) {
+            if (blank.ferruleExtraG() > 0) {
+                point(blank.ferruleExtraG(), (joint[0] + joint[1]) / 2);
+            }
+            wrap(joint[1] + 6, 12, false);
+            wrap(joint[0] + 12.5, 25, false);
+        }
+        pay(blank, 1);
+        tolerance(blank, 1);
+        for (Operation operation : new Operation[] {
+            Operation.INTAKE_AND_PLAN,
+            Operation.FIND_AXIS_AND_MARK,
+            Operation.GLUE_HANDLE,
+            Operation.LAYOUT_AND_TEST,
+            Operation.COAT_ONE,
+            Operation.COAT_TWO,
+            Operation.CLEAN_AND_WEIGH
+        }) {
+            work(operation, 1);
+        }
+        work(Operation.WRAP_FERRULE, rod.joints.size());
+    }
+
+    private double balance(double n, double lumps) {
+        double tube = grams(rod.blank) - lumps;
+        double first = integral(n, 1) / integral(n, 0) * tube;
+        for (double[] joint : rod.joints) {
+            first += lumps > 0 ? rod.blank.ferruleExtraG() * (joint[0] + joint[1]) / 2 : 0;
+        }
+        return first / grams(rod.blank);
+    }
+
+    /** ∫ d(x)^n · x^k over the blank, a stretch between stations at a time. */
+    private double integral(double n, int k) {
+        double sum = 0;
+        var stations = rod.blank.stations();
+        for (int i = 1; i < stations.size(); i++) {
+            double x0 = stations.get(i - 1).xMm();
+            double x1 = stations.get(i).xMm();
+            double d0 = stations.get(i - 1).odMm();
+            double d1 = stations.get(i).odMm();
+            if (x1 > x0) {
+                sum += SecondRod.simpson(
+                        x0, x1, x -> Math.pow(d0 + (d1 - d0) * (x - x0) / (x1 - x0), n) * Math.pow(x, k));
+            }
+        }
+        return sum;
+    }
+
+    private void grips() {
+        if (rod.cap != null) {
+            point(grams(rod.cap), -rod.cap.addedMm() / 2);
+            double glued = Math.min(12, rod.foot);
+            glue(rod.od(0), glued, glued / 2);
+            pay(rod.cap, 1);
+            work(Operation.FIT_CAP, 1);
+            tolerance(rod.cap, 1);
+        }
+        grip(rod.buttGrip, 0, rod.buttGripLength);
+        grip(rod.rearGrip, rod.rearGripFrom, rod.rearGripLength);
+        grip(rod.foreGrip, rod.foreGripFrom, rod.foreGripLength);
+    }
+
+    private void grip(@Nullable Grip grip, double from, double length) {
+        if (grip == null || length <= 0) {
+            return;
+        }
+        double[] bores = rod.bores(grip, from, length);
+        double density = grams(grip)
+                / (half(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm(), 0, z -> 1)
+                        + half(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm(), 1, z -> 1));
+        double m = 0;
+        double s = 0;
+        double j = 0;
+        for (int part = 0; part < 2; part++) {
+            m += density * half(grip, length, bores[0], bores[1], part, z -> 1);
+            s += density * half(grip, length, bores[0], bores[1], part, z -> from + z);
+            j += density * half(grip, length, bores[0], bores[1], part, z -> sq(from + z - rod.hand));
+            j += density * across(grip, length, bores[0], bores[1], part);
+        }
+        mass += m;
+        moment += s;
+        inertia += j;
+        double middle = from + length / 2;
+        glue(rod.od(middle), length, middle);
+        double gap = rod.loose(grip, from, length);
+        if (gap > 0) {
+            tape(rod.od(middle) + 2 * gap, rod.od(middle), rod.rings(length) * 7, middle);
+        }
+        pay(grip, 1);
+        Material material = grip.facts().material();
+        boolean moulded = material == Material.CARBON
+                || material == Material.PLASTIC
+                || material == Material.COMPOSITE
+                || material == Material.CARBON_FILLED;
+        work(
+                SecondRod.foam(grip)
+                        ? Operation.FIT_EVA_GRIP
+                        : moulded ? Operation.FIT_CARBON_GRIP : Operation.FIT_CORK_GRIP,
+                1);
+        tolerance(grip, m / grams(grip));
+    }
+
+    private static double sq(double value) {
+        return value * value;
+    }
+
+    /** Outer diameter and bore at z of a grip's rear (0) or front (1) half. */
+    private static double[] shape(Grip grip, double length, double bore0, double bore1, int part, double z) {
+        double h = length / 2;
+        double share = part == 0 ? z / h : (z - h) / h;
+        double od0 = part == 0 ? grip.rearOdMm() : grip.midOdMm();
+        double od1 = part == 0 ? grip.midOdMm() : grip.frontOdMm();
+        double mid = (bore0 + bore1) / 2;
+        double b0 = Math.min(od0, part == 0 ? bore0 : mid);
+        double b1 = Math.min(od1, part == 0 ? mid : bore1);
+        return new double[] {od0 + share * (od1 - od0), b0 + share * (b1 - b0)};
+    }
+
+    private static double half(
+            Grip grip, double length, double bore0, double bore1, int part, DoubleUnaryOperator weight) {
+        return SecondRod.simpson(part * length / 2, (part + 1) * length / 2, z -> {
+            double[] s = shape(grip, length, bore0, bore1, part, z);
+            return Math.PI / 4 * (s[0] * s[0] - s[1] * s[1]) * weight.applyAsDouble(z);
+        });
+    }
+
+    /** Own inertia of the slices about their diameters: ∫ π/4·(R⁴ − r⁴). */
+    private static double across(Grip grip, double length, double bore0, double bore1, int part) {
+        return SecondRod.simpson(part * length / 2, (part + 1) * length / 2, z -> {
+            double[] s = shape(grip, length, bore0, bore1, part, z);
+            return Math.PI / 64 * (sq(sq(s[0])) - sq(sq(s[1])));
+        });
+    }
+
+    private void rings() {
+        ring(rod.rearCheck, rod.rearCheckFrom);
+        ring(rod.foreCheck, rod.foreCheckFrom);
+        ring(rod.windingCheck, rod.windingCheckFrom);
+    }
+
+    private void ring(withy.catalog.@Nullable Check check, double from) {
+        if (check != null) {
+            double x = from + check.widthMm() / 2;
+            point(grams(check), x);
+            glue(rod.od(x), check.widthMm(), x);
+            pay(check, 1);
+            work(Operation.FIT_CHECK, 1);
+            tolerance(check, 1);
+        }
+    }
+
+    private void seat() {
+        ReelSeat seat = rod.seat;
+        if (seat == null) {
+            return;
+        }
+        double middle = (rod.seatFrom + rod.seatTo) / 2;
+        double m = grams(seat) - (rod.hood == null ? 0 : seat.movingHoodG());
+        own(m, middle, m * seat.lengthMm() * seat.lengthMm() / 12);
+        double gap = rod.seatGap(seat);
+        double ringsMm = rod.rings(seat.lengthMm()) * 25;
+        if (gap <= 0.2) {
+            glue(rod.od(middle), seat.lengthMm(), middle);
+        } else if (gap < 1 && rod.arbor == null) {
+            tape(seat.boreMm(), rod.od(middle), 28, middle);
+            glue(seat.boreMm(), 28, middle);
+        } else {
+            glue(seat.boreMm(), ringsMm, middle);
+            glue(rod.od(middle), ringsMm, middle);
+        }
+        if (rod.hood != null) {
+            point(grams(rod.hood), seat.movingHood() == SeatEnd.REAR ? rod.seatFrom : rod.seatTo);
+            pay(rod.hood, 1);
+            tolerance(rod.hood, 1);
+        }
+        if (rod.arbor != null) {
+            arbor(rod.arbor, seat, ringsMm, middle);
+        }
+        pay(seat, 1);
+        work(Operation.FIT_ARBORS, 1);
+        tolerance(seat, 1);
+    }
+
+    private void arbor(Arbor arbor, ReelSeat seat, double ringsMm, double middle) {
+        double sold = Math.PI / 4 * (sq(arbor.odMm()) - sq(arbor.idMm())) * arbor.lengthMm();
+        double outer = seat.boreMm() - 0.15;
+        double inner = Math.min(outer, rod.thickest(rod.seatFrom, rod.seatTo) + 0.15);
+        double m = grams(arbor) / sold * Math.PI / 4 * (sq(outer) - sq(inner)) * ringsMm;
+        double lever = (seat.lengthMm() - 25) / 2;
+        own(m, middle, m * lever * lever * (rod.rings(seat.lengthMm()) == 3 ? 2.0 / 3 : 1));
+        pay(arbor, arborPieces(rod, arbor, seat));
+        tolerance(arbor, m / grams(arbor));
+    }
+
+    static int arborPieces(SecondRod rod, Arbor arbor, ReelSeat seat) {
+        int perPiece = Math.max(1, (int) (arbor.lengthMm() / 25));
+        return (int) Math.ceil(rod.rings(seat.lengthMm()) / (double) perPiece);
+    }
+
+    private void ahead() {
+        Keeper keeper = rod.keeper;
+        if (keeper != null) {
+            double x = rod.front + 25;
+            point(grams(keeper), x);
+            for (int foot = 0; foot < keeper.feet(); foot++) {
+                wrap(x, keeper.footLengthMm() + 4, false);
+            }
+            pay(keeper, 1);
+            work(Operation.WRAP_KEEPER, keeper.feet() > 0 ? 1 : 0);
+            tolerance(keeper, 1);
+        }
+        if (rod.decal != null) {
+            double x = rod.front + 60 + rod.decal.widthMm() / 2;
+            point(grams(rod.decal), x);
+            coat(film(rod.od(x), rod.decal.widthMm()), x);
+            pay(rod.decal, 1);
+            work(Operation.APPLY_DECAL, 1);
+            tolerance(rod.decal, 1);
+        }
+    }
+
+    private void train() {
+        boolean under = rod.brief.durabilityClass() == 5;
+        for (int number = 1; number <= rod.count; number++) {
+            Guide guide = rod.guide(number);
+            if (guide == null) {
+                continue;
+            }
+            double x = rod.guideX[number - 1];
+            point(grams(guide), x);
+            for (int foot = 0; foot < guide.feet(); foot++) {
+                wrap(x, guide.footLengthMm() + 4, false);
+                if (under) {
+                    wrap(x, guide.footLengthMm() + 8, true);
+                }
+            }
+            pay(guide, 1);
+            work(Operation.GRIND_FOOT, guide.feet());
+            work(guide.feet() == 1 ? Operation.WRAP_SINGLE_FOOT : Operation.WRAP_DOUBLE_FOOT, 1);
+            work(Operation.UNDERWRAP, under ? guide.feet() : 0);
+            tolerance(guide, 1);
+        }
+        if (rod.tip != null) {
+            double end = rod.blank.lengthMm();
+            double depth = rod.tip.tubeDepthMm();
+            point(grams(rod.tip), end);
+            glue(rod.blank.tipOdMm(), depth, end - depth / 2);
+            wrap(end - depth - 3, 6, false);
+            pay(rod.tip, 1);
+            work(Operation.FIT_TIP_TOP, 1);
+            tolerance(rod.tip, 1);
+        }
+    }
+
+    /** Sundries, glue mixed, and of each of two coats the smallest reliable mix or twice what stays on. */
+    private void mixed() {
+        cost = cost.add(BigDecimal.valueOf(rates.sundriesMinor()));
+        if (!rod.brief.owned().contains(adhesive.id())) {
+            double share = rates.adhesiveMixMl() / adhesive.packMl();
+            cost = cost.add(BigDecimal.valueOf(share * adhesive.facts().priceMinor()));
+        }
+        if (!rod.brief.owned().contains(finish.id())) {
+            double ml = 2 * Math.max(rates.finishMixMinMl(), 2 * finishMl / 2);
+            cost = cost.add(BigDecimal.valueOf(ml / finish.packMl() * finish.facts().priceMinor()));
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package withy.oracle;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import withy.brief.Brief;
+import withy.brief.BriefContext;
+import withy.brief.BriefReader;
+import withy.catalog.Catalog;
+import withy.catalog.CatalogReader;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.rod.Build;
+import withy.rod.Rod;
+import withy.rules.Judge;
+import withy.rules.Rulebook;
+import withy.search.Search;
+
+/** Measuring and judging against the second implementation of every figure and every rule, on legal and illegal builds. */
+class SecondLookTest {
+    private static final Path HOME = Path.of(System.getProperty("withy.home", ".."));
+    private static final LocalDate DAY = LocalDate.of(2026, 9, 15);
+
+    /** How often the search may look up before it gives its best so far: steps, not time. */
+    private static final int MOST_LOOKS = 150;
+
+    private static final int CHANGED = 60;
+
+    @TestFactory
+    Stream<DynamicTest> scenarios() throws IOException {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (String name : List.of("bench", "wide")) {
+            Catalog catalog = Objects.requireNonNull(
+                    CatalogReader.read(HOME.resolve("catalog-samples").resolve(name), DAY).catalog());
+            for (Path folder : folders()) {
+                Brief brief = BriefReader.read(folder.resolve("brief.json"), new BriefContext(catalog.rates(), DAY))
+                        .orThrow();
+                tests.add(DynamicTest.dynamicTest(name + " " + folder.getFileName(), () -> scenario(catalog, brief)));
+            }
+        }
+        return tests.stream();
+    }
+
+    private static List<Path> folders() throws IOException {
+        try (Stream<Path> all = Files.list(HOME.resolve("scenarios"))) {
+            return all.filter(Files::isDirectory).sorted().toList();
+        }
+    }
+
+    private static void scenario(Catalog catalog, Brief brief) {
+        Solution solution = answer(catalog, brief);
+        Build build = solution.build();
+        if (build != null) {
+            Rod rod = Rod.measure(catalog, brief, build);
+            assertTrue(Judge.legal(rod, Rulebook.standard()), () -> "illegal: " + build);
+            assertEquals(List.of(), new SecondLook(catalog, brief).differences(build), build::signature);
+        }
+        Build base = build != null ? build : answer(catalog, easier(brief)).build();
+        if (base != null) {
+            changed(catalog, brief, base, brief.name().hashCode());
+        }
+    }
+
+    private static Solution answer(Catalog catalog, Brief brief) {
+        AtomicInteger looks = new AtomicInteger();
+        Watch watch = new Watch(() -> looks.incrementAndGet() > MOST_LOOKS, (build, objectives, score) -> {});
+        return new Search(catalog).solve(Query.of(brief, Rulebook.standard()), watch);
+    }
+
+    /** Of an impossible brief's rod any will do to change. */
+    private static Brief easier(Brief brief) {
+        return withy.fixture.Changed.with(
+                withy.fixture.Changed.with(brief, "landing", Brief.Landing.NET), "packedMaxMm", null);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> smallShops() {
+        return LongStream.range(0, 60).mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+            SmallShop.Case shop = SmallShop.of(seed, 30_000);
+            Brief brief = shop.query().brief();
+            Build best = answer(shop.catalog(), brief).build();
+            if (best != null) {
+                assertEquals(List.of(), new SecondLook(shop.catalog(), brief).differences(best), best::signature);
+                changed(shop.catalog(), brief, best, seed);
+            }
+        }));
+    }
+
+    private static void changed(Catalog catalog, Brief brief, Build base, long seed) {
+        Mutation mutation = new Mutation(catalog, new Random(seed));
+        SecondLook look = new SecondLook(catalog, brief);
+        for (int i = 0; i < CHANGED; i++) {
+            Build build = mutation.of(base);
+            int turn = i;
+            assertEquals(
+                    List.of(), look.differences(build), () -> "seed " + seed + ", change " + turn + ": " + build);
+        }
+    }
+}
