@@ -31,7 +31,6 @@ import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.Build;
 import withy.rod.Build.Choice;
-import withy.rod.GuidePlan;
 import withy.rod.Layout;
 import withy.rod.Placed;
 import withy.rod.Rod;
@@ -47,9 +46,6 @@ import withy.rules.Unit;
  * refuse.
  */
 final class Enumeration {
-    /** Guide counts beyond the floor that the shop's menu has. */
-    private static final int MORE_GUIDES = 2;
-
     /** Longest butt cap the menu of reel positions reckons with, mm. */
     private static final int LONGEST_CAP_MM = 60;
 
@@ -139,8 +135,7 @@ final class Enumeration {
     }
 
     private void counts(List<Table> tables, BlankShape shape, int foot, HandleForm form) {
-        int most = GuidePlan.fewestGuides(brief.rodType(), shape.blank().lengthMm()) + MORE_GUIDES;
-        for (int count = 3; count <= most; count++) {
+        for (int count = 3; count <= Station.MOST_GUIDES; count++) {
             Layout layout = new Layout(shape.blank().id(), foot, form, count);
             Setting setting = Setting.of(catalog, brief, shape, layout);
             query.rulebook().onLayout(setting, refusal.reset());

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
@@ -49,8 +49,7 @@ class SameAnswerTest {
         return shop.with(new Catalog(first.rates(), first.asOf(), first.hash(), parts));
     }
 
-    private static String signature(
-            @Nullable Build build, @Nullable Renamed renamed) {
+    private static String signature(@Nullable Build build, @Nullable Renamed renamed) {
         if (build == null) {
             return "none";
         }

@@ -498,7 +498,8 @@ final class SecondFigures {
         }
         if (!rod.brief.owned().contains(finish.id())) {
             double ml = 2 * Math.max(rates.finishMixMinMl(), 2 * finishMl / 2);
-            cost = cost.add(BigDecimal.valueOf(ml / finish.packMl() * finish.facts().priceMinor()));
+            cost = cost.add(
+                    BigDecimal.valueOf(ml / finish.packMl() * finish.facts().priceMinor()));
         }
     }
 }

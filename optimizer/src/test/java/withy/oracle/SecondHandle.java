@@ -74,7 +74,8 @@ final class SecondHandle {
     }
 
     private boolean mixed(Grip one, Grip other) {
-        return !brief.handle().mixedGrips() && one.facts().material() != other.facts().material();
+        return !brief.handle().mixedGrips()
+                && one.facts().material() != other.facts().material();
     }
 
     private void seat() {
@@ -113,12 +114,11 @@ final class SecondHandle {
             return;
         }
         boolean full = rod.build.layout().form() == HandleForm.FULL && station.equals("rearGrip");
-        Grip.Place place =
-                switch (station) {
-                    case "buttGrip" -> Grip.Place.BUTT;
-                    case "foreGrip" -> Grip.Place.FORE;
-                    default -> full ? Grip.Place.FULL : Grip.Place.REAR;
-                };
+        Grip.Place place = switch (station) {
+            case "buttGrip" -> Grip.Place.BUTT;
+            case "foreGrip" -> Grip.Place.FORE;
+            default -> full ? Grip.Place.FULL : Grip.Place.REAR;
+        };
         breaks(grip.place() != place, "handle.grip-place");
         breaks(mm(length) < mm(grip.shortestMm()), "handle.grip-shortest");
         breaks(mm(length) > mm(grip.lengthMm()), "handle.grip-longest");

@@ -90,7 +90,11 @@ final class SecondLook {
         }
         Long budget = brief.budgetMinor();
         boolean atBudget = budget != null
-                && figures.priceMinor().subtract(java.math.BigDecimal.valueOf(budget)).abs().doubleValue() < 1;
+                && figures.priceMinor()
+                                .subtract(java.math.BigDecimal.valueOf(budget))
+                                .abs()
+                                .doubleValue()
+                        < 1;
         if (atBudget) {
             broken.remove("budget.price");
             second.broken.remove("budget.price");

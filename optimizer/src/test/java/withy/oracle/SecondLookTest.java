@@ -45,7 +45,8 @@ class SecondLookTest {
         List<DynamicTest> tests = new ArrayList<>();
         for (String name : List.of("bench", "wide")) {
             Catalog catalog = Objects.requireNonNull(
-                    CatalogReader.read(HOME.resolve("catalog-samples").resolve(name), DAY).catalog());
+                    CatalogReader.read(HOME.resolve("catalog-samples").resolve(name), DAY)
+                            .catalog());
             for (Path folder : folders()) {
                 Brief brief = BriefReader.read(folder.resolve("brief.json"), new BriefContext(catalog.rates(), DAY))
                         .orThrow();
@@ -89,15 +90,17 @@ class SecondLookTest {
 
     @TestFactory
     Stream<DynamicTest> smallShops() {
-        return LongStream.range(0, 60).mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
-            SmallShop.Case shop = SmallShop.of(seed, 30_000);
-            Brief brief = shop.query().brief();
-            Build best = answer(shop.catalog(), brief).build();
-            if (best != null) {
-                assertEquals(List.of(), new SecondLook(shop.catalog(), brief).differences(best), best::signature);
-                changed(shop.catalog(), brief, best, seed);
-            }
-        }));
+        return LongStream.range(0, 60)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+                    SmallShop.Case shop = SmallShop.of(seed, 30_000);
+                    Brief brief = shop.query().brief();
+                    Build best = answer(shop.catalog(), brief).build();
+                    if (best != null) {
+                        assertEquals(
+                                List.of(), new SecondLook(shop.catalog(), brief).differences(best), best::signature);
+                        changed(shop.catalog(), brief, best, seed);
+                    }
+                }));
     }
 
     private static void changed(Catalog catalog, Brief brief, Build base, long seed) {
@@ -106,8 +109,7 @@ class SecondLookTest {
         for (int i = 0; i < CHANGED; i++) {
             Build build = mutation.of(base);
             int turn = i;
-            assertEquals(
-                    List.of(), look.differences(build), () -> "seed " + seed + ", change " + turn + ": " + build);
+            assertEquals(List.of(), look.differences(build), () -> "seed " + seed + ", change " + turn + ": " + build);
         }
     }
 }

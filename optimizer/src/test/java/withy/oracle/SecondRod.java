@@ -142,9 +142,8 @@ final class SecondRod {
     /** Parts with a place on the rod, once a station. */
     List<Part> placed() {
         List<Part> parts = all();
-        parts.removeIf(part -> part.kind() == PartKind.THREAD
-                || part.kind() == PartKind.FINISH
-                || part.kind() == PartKind.ADHESIVE);
+        parts.removeIf(part ->
+                part.kind() == PartKind.THREAD || part.kind() == PartKind.FINISH || part.kind() == PartKind.ADHESIVE);
         return parts;
     }
 
@@ -210,7 +209,8 @@ final class SecondRod {
                 return s.get(i).odMm();
             }
             if (x >= x0 && x1 > x0) {
-                return s.get(i - 1).odMm() + (x - x0) / (x1 - x0) * (s.get(i).odMm() - s.get(i - 1).odMm());
+                return s.get(i - 1).odMm()
+                        + (x - x0) / (x1 - x0) * (s.get(i).odMm() - s.get(i - 1).odMm());
             }
         }
         return s.get(0).odMm();
@@ -237,9 +237,7 @@ final class SecondRod {
             double bore = grip.boreMm() < 0.85 * thick ? 0.95 * thick : grip.boreMm();
             return new double[] {bore, bore};
         }
-        return new double[] {
-            Math.max(grip.boreMm(), od(from) + 0.2), Math.max(grip.boreMm(), od(from + length) + 0.2)
-        };
+        return new double[] {Math.max(grip.boreMm(), od(from) + 0.2), Math.max(grip.boreMm(), od(from + length) + 0.2)};
     }
 
     /** Radial gap that tape has to fill under a loose grip, or 0. */

@@ -98,9 +98,7 @@ final class SecondRules {
             warns(milli(weakest * 0.8) < milli(rod.blank.lineMinKg()), "line-class.light-line");
         }
         boolean braid = brief.line().kind() == LineKind.BRAID;
-        breaks(
-                fuse && !gauges && braid && milli(main) > milli(1.5 * rod.blank.lineMaxKg()),
-                "line-class.main-line");
+        breaks(fuse && !gauges && braid && milli(main) > milli(1.5 * rod.blank.lineMaxKg()), "line-class.main-line");
     }
 
     private void length() {
@@ -242,12 +240,11 @@ final class SecondRules {
 
     private void train() {
         double length = rod.blank.lengthMm();
-        int floor =
-                switch (brief.rodType()) {
-                    case SPINNING -> steps(length, 5, 1650, 1850, 2200, 2750);
-                    case CASTING -> steps(length, 7, 1800, 2050, 2200);
-                    case SURF_SPINNING -> 6;
-                };
+        int floor = switch (brief.rodType()) {
+            case SPINNING -> steps(length, 5, 1650, 1850, 2200, 2750);
+            case CASTING -> steps(length, 7, 1800, 2050, 2200);
+            case SURF_SPINNING -> 6;
+        };
         breaks(rod.count < floor, "guide-train.count");
         breaks(!rod.spaced, "guide-train.spacing");
         breaks(rod.part("thread", Part.class) == null, "guide-train.thread");
@@ -312,10 +309,9 @@ final class SecondRules {
         Set<PartKind> holdMetal =
                 Set.of(PartKind.GUIDE, PartKind.TIP_TOP, PartKind.REEL_SEAT, PartKind.HOOD, PartKind.KEEPER);
         for (Part part : rod.all()) {
-            boolean corrodes =
-                    holdMetal.contains(part.kind()) || metals.contains(part.facts().material());
-            breaks(
-                    corrodes && part.facts().corrosionClass() < brief.corrosionClass(), "salt.corrosion-class");
+            boolean corrodes = holdMetal.contains(part.kind())
+                    || metals.contains(part.facts().material());
+            breaks(corrodes && part.facts().corrosionClass() < brief.corrosionClass(), "salt.corrosion-class");
         }
     }
 
