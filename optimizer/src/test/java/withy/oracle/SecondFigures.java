@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Adhesive;
 import withy.catalog.Arbor;
@@ -303,16 +302,16 @@ final class SecondFigures {
         }
         double[] bores = rod.bores(grip, from, length);
         double density = grams(grip)
-                / (half(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm(), 0, z -> 1)
-                        + half(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm(), 1, z -> 1));
+                / (SecondGrip.half(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm(), 0, z -> 1)
+                        + SecondGrip.half(grip, grip.lengthMm(), grip.boreMm(), grip.boreMm(), 1, z -> 1));
         double m = 0;
         double s = 0;
         double j = 0;
         for (int part = 0; part < 2; part++) {
-            m += density * half(grip, length, bores[0], bores[1], part, z -> 1);
-            s += density * half(grip, length, bores[0], bores[1], part, z -> from + z);
-            j += density * half(grip, length, bores[0], bores[1], part, z -> sq(from + z - rod.hand));
-            j += density * across(grip, length, bores[0], bores[1], part);
+            m += density * SecondGrip.half(grip, length, bores[0], bores[1], part, z -> 1);
+            s += density * SecondGrip.half(grip, length, bores[0], bores[1], part, z -> from + z);
+            j += density * SecondGrip.half(grip, length, bores[0], bores[1], part, z -> sq(from + z - rod.hand));
+            j += density * SecondGrip.across(grip, length, bores[0], bores[1], part);
         }
         mass += m;
         moment += s;
@@ -339,34 +338,6 @@ final class SecondFigures {
 
     private static double sq(double value) {
         return value * value;
-    }
-
-    /** Outer diameter and bore at z of a grip's rear (0) or front (1) half. */
-    private static double[] shape(Grip grip, double length, double bore0, double bore1, int part, double z) {
-        double h = length / 2;
-        double share = part == 0 ? z / h : (z - h) / h;
-        double od0 = part == 0 ? grip.rearOdMm() : grip.midOdMm();
-        double od1 = part == 0 ? grip.midOdMm() : grip.frontOdMm();
-        double mid = (bore0 + bore1) / 2;
-        double b0 = Math.min(od0, part == 0 ? bore0 : mid);
-        double b1 = Math.min(od1, part == 0 ? mid : bore1);
-        return new double[] {od0 + share * (od1 - od0), b0 + share * (b1 - b0)};
-    }
-
-    private static double half(
-            Grip grip, double length, double bore0, double bore1, int part, DoubleUnaryOperator weight) {
-        return SecondRod.simpson(part * length / 2, (part + 1) * length / 2, z -> {
-            double[] s = shape(grip, length, bore0, bore1, part, z);
-            return Math.PI / 4 * (s[0] * s[0] - s[1] * s[1]) * weight.applyAsDouble(z);
-        });
-    }
-
-    /** Own inertia of the slices about their diameters: ∫ π/4·(R⁴ − r⁴). */
-    private static double across(Grip grip, double length, double bore0, double bore1, int part) {
-        return SecondRod.simpson(part * length / 2, (part + 1) * length / 2, z -> {
-            double[] s = shape(grip, length, bore0, bore1, part, z);
-            return Math.PI / 64 * (sq(sq(s[0])) - sq(sq(s[1])));
-        });
     }
 
     private void rings() {

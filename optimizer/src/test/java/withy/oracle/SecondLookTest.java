@@ -16,6 +16,7 @@ import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import withy.brief.Brief;
@@ -49,6 +50,17 @@ class SecondLookTest {
     /** Parts from which on a catalogue is thinned to find a build. */
     private static final int LARGE = 1000;
 
+    private static int asked;
+    private static int compared;
+
+    /** Told only where everything ran: enough builds were looked at twice. */
+    @AfterAll
+    static void enoughWereCompared() {
+        if (asked >= 98) {
+            assertTrue(compared >= 4500, "builds compared: " + compared);
+        }
+    }
+
     @TestFactory
     Stream<DynamicTest> scenarios() throws IOException {
         List<DynamicTest> tests = new ArrayList<>();
@@ -75,6 +87,7 @@ class SecondLookTest {
 
     /** Where no build is found at once, the last legal one of the rod type is changed instead. */
     private static void scenario(Catalog catalog, Brief brief, Map<RodType, Build> legal) {
+        asked++;
         Build build = answer(catalog, brief).build();
         if (build != null) {
             Rod rod = Rod.measure(catalog, brief, build);
@@ -114,6 +127,7 @@ class SecondLookTest {
     Stream<DynamicTest> smallShops() {
         return LongStream.range(0, 60)
                 .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+                    asked++;
                     SmallShop.Case shop = SmallShop.of(seed, 30_000);
                     Brief brief = shop.query().brief();
                     Build best = answer(shop.catalog(), brief).build();
@@ -130,6 +144,7 @@ class SecondLookTest {
         SecondLook look = new SecondLook(catalog, brief);
         for (int i = 0; i < CHANGED; i++) {
             Build build = mutation.of(base);
+            compared++;
             int turn = i;
             assertEquals(List.of(), look.differences(build), () -> "seed " + seed + ", change " + turn + ": " + build);
         }
