@@ -327,7 +327,8 @@ final class Completion {
         private final Leaf leaf;
 
         Walk(long limit, Leaf leaf) {
-            this.limit = limit;
+            // room is left to subtract costs below nought from it
+            this.limit = Math.min(limit, NONE);
             this.leaf = leaf;
         }
 
