@@ -69,7 +69,7 @@ public record CheckAnswer(
                 lines(reading.warnings()));
     }
 
-    private static List<Line> lines(List<Fault> faults) {
+    static List<Line> lines(List<Fault> faults) {
         List<Line> lines = new ArrayList<>();
         for (Fault f : faults) {
             lines.add(new Line(f.file(), f.line(), f.column(), f.value(), f.problem(), f.allowed(), f.message()));

@@ -27,7 +27,8 @@ public final class PartIds {
         return faults;
     }
 
-    static String maybe(String id, Catalog catalog) {
+    /** A guess at the id that was meant. */
+    public static String maybe(String id, Catalog catalog) {
         String near = NearWord.to(id, catalog.byId().keySet());
         return near.isEmpty()
                 ? "Maybe look it up: withy parts DIR lists every id."

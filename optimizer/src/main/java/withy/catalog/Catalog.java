@@ -82,6 +82,21 @@ public final class Catalog {
         return all(kind).stream().map(type::cast).toList();
     }
 
+    /**
+     * The same reading with other facts of some parts.
+     *
+     * @param facts what changes, by id; ids that are not in the catalogue are left aside
+     * @param otherHash hash of the whole
+     */
+    public Catalog changed(Map<String, PartFacts> facts, String otherHash) {
+        List<Part> parts = new ArrayList<>();
+        for (Part part : byId.values()) {
+            PartFacts other = facts.get(part.id());
+            parts.add(other == null || other.equals(part.facts()) ? part : part.with(other));
+        }
+        return new Catalog(rates, asOf, otherHash, parts);
+    }
+
     /** How many parts there are. */
     public int size() {
         return byId.size();

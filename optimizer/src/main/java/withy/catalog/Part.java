@@ -32,4 +32,9 @@ public sealed interface Part
     default long massMg() {
         return facts().massMg();
     }
+
+    /** The same part with other facts. */
+    default Part with(PartFacts facts) {
+        return PartCopy.of(this, facts);
+    }
 }

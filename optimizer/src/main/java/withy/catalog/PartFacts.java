@@ -58,6 +58,45 @@ public record PartFacts(
         return measuredG != null;
     }
 
+    /** The same with another number of free pieces. */
+    public PartFacts withStock(int pieces) {
+        return with(pieces, weightTolG, measuredG, priceMinor, priceDate);
+    }
+
+    /** The same with what the shop's scale says. */
+    public PartFacts withScale(double meanG, double toleranceG) {
+        return with(stock, toleranceG, meanG, priceMinor, priceDate);
+    }
+
+    /** The same at another price. */
+    public PartFacts withPrice(long minor, LocalDate date) {
+        return with(stock, weightTolG, measuredG, minor, date);
+    }
+
+    private PartFacts with(
+            int pieces, double toleranceG, @Nullable Double meanG, long minor, @Nullable LocalDate date) {
+        return new PartFacts(
+                id,
+                maker,
+                model,
+                minor,
+                date,
+                packQty,
+                pieces,
+                leadDays,
+                supplier,
+                bin,
+                weightG,
+                toleranceG,
+                meanG,
+                material,
+                colour,
+                gloss,
+                setCode,
+                durabilityClass,
+                corrosionClass);
+    }
+
     /** Maker and model as one name. */
     public String name() {
         return maker + " " + model;

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import withy.app.Workshop;
 import withy.catalog.Catalog;
 import withy.catalog.CatalogReader;
 import withy.catalog.CatalogReading;
@@ -71,6 +72,16 @@ final class CatalogOptions {
                     + " things hard to believe; withy check lists them.");
         }
         return catalog;
+    }
+
+    /** The folder with its lists and its memory, or the end with every fault. */
+    Workshop workshop(Surroundings surroundings, PrintWriter err) {
+        return workshop(null, surroundings, err);
+    }
+
+    Workshop workshop(@Nullable String argument, Surroundings surroundings, PrintWriter err) {
+        Path folder = folder(argument, surroundings);
+        return new Workshop(folder, read(folder, surroundings, err), day(surroundings));
     }
 
     CatalogReading reading(Path folder, Surroundings surroundings) {

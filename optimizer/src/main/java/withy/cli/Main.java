@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 import withy.app.OurFault;
+import withy.shop.ShopFault;
 
 /** The root command. */
 @Command(
@@ -23,6 +24,11 @@ import withy.app.OurFault;
             MeasureCommand.class,
             CheckCommand.class,
             PartsCommand.class,
+            StockCommand.class,
+            WeighCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            DoctorCommand.class,
             SchemaCommand.class,
             CompletionCommand.class,
             ManCommand.class
@@ -34,6 +40,7 @@ import withy.app.OurFault;
                 + "  withy measure build.json --brief brief.json     your own pick of parts%n"
                 + "  withy check shop                                what is wrong with the lists%n"
                 + "  withy parts shop --kind seat --max-weight 20g   what is there%n"
+                + "  withy stock PART --receive 6                    six came in%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         synopsisSubcommandLabel = "COMMAND",
@@ -99,6 +106,10 @@ public final class Main implements Runnable {
         if (failure instanceof Stop stop) {
             err.println(stop.getMessage());
             return stop.exitCode();
+        }
+        if (failure instanceof ShopFault fault) {
+            err.println(fault.getMessage());
+            return fault.kind() == ShopFault.Kind.DISK ? Exit.DISK : Exit.BAD_DATA;
         }
         if (failure instanceof OurFault) {
             err.println("Withy contradicts itself and shows nothing: " + failure.getMessage() + ".");

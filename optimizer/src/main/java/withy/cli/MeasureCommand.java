@@ -18,6 +18,7 @@ import withy.brief.Brief;
 import withy.catalog.Catalog;
 import withy.report.MeasureText;
 import withy.rod.Build;
+import withy.shop.Snapshot;
 
 @Command(
         name = "measure",
@@ -65,8 +66,9 @@ final class MeasureCommand implements Callable<Integer> {
     public Integer call() {
         Surroundings surroundings = main.surroundings();
         PrintWriter err = spec.commandLine().getErr();
-        Catalog catalog = catalogs.read(catalogs.folder(null, surroundings), surroundings, err);
-        Brief read = briefs.read(brief, catalog, surroundings);
+        Snapshot snapshot = catalogs.workshop(surroundings, err).snapshot();
+        Brief read = briefs.read(brief, snapshot.catalog(), surroundings);
+        Catalog catalog = snapshot.forBrief(read);
         BuildReader.Reading reading = BuildReader.read(Texts.read(build, "build", surroundings), catalog);
         Build told = reading.build();
         if (told == null) {

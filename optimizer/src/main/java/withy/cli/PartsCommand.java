@@ -104,10 +104,10 @@ final class PartsCommand implements Callable<Integer> {
         Set<PartKind> wanted = kinds();
         Double least = grams("--min-weight", minWeight);
         Double most = grams("--max-weight", maxWeight);
-        Catalog catalog = catalogs.read(
-                catalogs.folder(folder, surroundings),
-                surroundings,
-                spec.commandLine().getErr());
+        Catalog catalog = catalogs.workshop(
+                        folder, surroundings, spec.commandLine().getErr())
+                .snapshot()
+                .catalog();
         ListParts.Filter filter =
                 new ListParts.Filter(wanted, least, most, minor(catalog), liked, inStock, blank(catalog));
         PartsAnswer answer = ListParts.run(catalog, filter, output.units());

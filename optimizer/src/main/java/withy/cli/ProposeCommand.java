@@ -9,7 +9,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import withy.brief.Brief;
-import withy.catalog.Catalog;
+import withy.shop.Snapshot;
 
 @Command(
         name = "propose",
@@ -53,8 +53,9 @@ final class ProposeCommand implements Callable<Integer> {
     public Integer call() {
         Surroundings surroundings = main.surroundings();
         PrintWriter err = spec.commandLine().getErr();
-        Catalog catalog = catalogs.read(catalogs.folder(null, surroundings), surroundings, err);
-        Brief read = briefs.read(brief, catalog, surroundings);
-        return Answering.propose(catalog, read, output, spec.commandLine().getOut(), err, surroundings);
+        Snapshot snapshot = catalogs.workshop(surroundings, err).snapshot();
+        Brief read = briefs.read(brief, snapshot.catalog(), surroundings);
+        return Answering.propose(
+                snapshot.forBrief(read), read, output, spec.commandLine().getOut(), err, surroundings);
     }
 }

@@ -27,7 +27,8 @@ import withy.catalog.NearWord;
         optionListHeading = "%nOptions:%n")
 final class SchemaCommand implements Callable<Integer> {
     /** Published schemas. */
-    static final List<String> NAMES = List.of("answer", "brief", "build", "check", "measure", "parts");
+    static final List<String> NAMES =
+            List.of("answer", "brief", "build", "check", "folder", "import", "measure", "parts", "stock", "weigh");
 
     @Spec
     private CommandSpec spec;
@@ -36,7 +37,9 @@ final class SchemaCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "NAME",
-            description = "answer (of propose), brief, build, check, measure or parts.")
+            description =
+                    "answer (of propose), brief, build, check, folder (of doctor, backup, restore), import, measure,"
+                            + " parts, stock or weigh.")
     private @Nullable String name;
 
     /** picocli sets its fields afterwards. */

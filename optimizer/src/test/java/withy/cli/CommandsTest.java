@@ -312,7 +312,20 @@ class CommandsTest {
     void completionAndManualCoverEveryCommand() {
         String completion = terminal.run("completion").out();
         String manual = terminal.run("man").out();
-        for (String command : List.of("demo", "propose", "measure", "check", "parts", "schema", "completion", "man")) {
+        for (String command : List.of(
+                "demo",
+                "propose",
+                "measure",
+                "check",
+                "parts",
+                "stock",
+                "weigh",
+                "backup",
+                "restore",
+                "doctor",
+                "schema",
+                "completion",
+                "man")) {
             assertTrue(completion.contains(command), command);
             assertTrue(manual.contains(".B " + command), command);
             Shown help = terminal.run(command, "--help");

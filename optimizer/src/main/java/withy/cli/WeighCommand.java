@@ -1,0 +1,105 @@
+package withy.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import withy.app.AnswerJson;
+import withy.app.WeighAnswer;
+import withy.app.Workshop;
+import withy.report.WeighText;
+import withy.shop.Shop;
+import withy.units.MassUnit;
+import withy.units.Quantities;
+import withy.units.UnitsFault;
+
+@Command(
+        name = "weigh",
+        mixinStandardHelpOptions = true,
+        headerHeading = "Examples:%n"
+                + "  withy weigh PART 18.5 g      a piece not weighed yet; its number is told%n"
+                + "  withy weigh PART#7 18.5 g    that very piece%n"
+                + "  withy weigh                  how far scale and lists differ%n"
+                + "%n",
+        synopsisHeading = "Usage: ",
+        descriptionHeading = "%n",
+        description = "Books what the scale says. A reading replaces the listed weight; several tell how much pieces"
+                + " differ.",
+        parameterListHeading = "%n",
+        optionListHeading = "%nOptions:%n")
+final class WeighCommand implements Callable<Integer> {
+    /** Heaviest thing on a rod's bench scale, mg: 5 kg. */
+    private static final long MOST_MG = 5_000_000;
+
+    @ParentCommand
+    private Main main;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "PART",
+            description = "Id of a part, or PART#7 for one piece of it.")
+    private @Nullable String part;
+
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEIGHT", description = "Such as 18.5 g or 0.65 oz.")
+    private List<String> weight = new ArrayList<>();
+
+    @Mixin
+    private CatalogOptions catalogs;
+
+    @Mixin
+    private OutputOptions output;
+
+    /** picocli sets its fields afterwards. */
+    @SuppressWarnings("NullAway.Init")
+    WeighCommand() {}
+
+    @Override
+    public Integer call() {
+        Workshop workshop =
+                catalogs.workshop(main.surroundings(), spec.commandLine().getErr());
+        WeighAnswer answer = part == null ? WeighAnswer.all(workshop) : weighed(workshop, part);
+        Answering.print(
+                output.json() ? AnswerJson.write(answer) : WeighText.of(answer, output.units()),
+                spec.commandLine().getOut());
+        return Exit.FINE;
+    }
+
+    private WeighAnswer weighed(Workshop workshop, String typed) {
+        PartName named = PartName.of(typed, workshop);
+        String told = String.join(" ", weight);
+        if (told.isEmpty()) {
+            throw new Stop(Exit.USAGE, "No weight is told.", "Maybe type: withy weigh " + typed + " 18.5 g.");
+        }
+        long mg = milligrams(told);
+        try (Shop shop = workshop.open()) {
+            return WeighAnswer.of(workshop, shop.scale().weigh(named.id(), named.number(), mg), mg / 1000.0);
+        }
+    }
+
+    static long milligrams(String told) {
+        double grams;
+        try {
+            grams = Quantities.mass(told, MassUnit.GRAM).grams();
+        } catch (UnitsFault e) {
+            throw new Stop(Exit.USAGE, "weight " + told + ": allowed is " + e.allowed() + ".", e.maybe());
+        }
+        long mg = Math.round(grams * 1000);
+        if (mg < 1 || mg > MOST_MG) {
+            throw new Stop(
+                    Exit.USAGE,
+                    "weight " + told + ": allowed is 0.001 g to " + MOST_MG / 1000 + " g.",
+                    "Maybe the decimal point slipped.");
+        }
+        return mg;
+    }
+}

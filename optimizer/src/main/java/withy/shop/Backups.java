@@ -1,0 +1,124 @@
+package withy.shop;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
+
+/** Copies of the memory, each read through after it is written. */
+public final class Backups {
+    private static final String FOLDER = "backups";
+
+    private Backups() {}
+
+    /**
+     * A checked copy.
+     *
+     * @param file where it is
+     * @param bytes how large
+     * @param movements lines of the ledger in it
+     * @param jobs jobs in it
+     */
+    public record Copy(String file, long bytes, long movements, long jobs) {}
+
+    /** Writes a copy to a file that is not there yet. */
+    public static Copy backup(Path folder, Path to) {
+        try (Database database = Database.open(Shop.file(folder))) {
+            return copy(database, to);
+        }
+    }
+
+    /** A copy beside the memory, under a name that tells what it was made before. */
+    static Path automatic(Database database, String why) {
+        Path folder = parent(database.file()).resolve(FOLDER);
+        int n = 1;
+        Path file = folder.resolve(name(why, n));
+        while (Files.exists(file)) {
+            n++;
+            file = folder.resolve(name(why, n));
+        }
+        copy(database, file);
+        return file;
+    }
+
+    private static String name(String why, int n) {
+        return String.format(Locale.ROOT, "shop-%s-%03d.db", why, n);
+    }
+
+    private static Copy copy(Database database, Path to) {
+        if (Files.exists(to)) {
+            throw ShopFault.refused(
+                    to + " is there already and is not written over.", "name another file, or move that one away.");
+        }
+        Path part = to.resolveSibling(to.getFileName() + ".part");
+        try {
+            Files.createDirectories(parent(to));
+            Files.deleteIfExists(part);
+            database.outside(sql -> sql.run("VACUUM INTO ?", part.toString()));
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            Copy copy = checked(part);
+            Files.move(part, to, StandardCopyOption.ATOMIC_MOVE);
+            return new Copy(to.toString(), copy.bytes(), copy.movements(), copy.jobs());
+        } catch (IOException e) {
+            throw ShopFault.disk(
+                    "Can't write the back-up " + to + ": " + e.getMessage() + ".",
+                    "the folder is missing, full, or not yours to write in.");
+        }
+    }
+
+    /** Puts a copy in the memory's place, in one transaction, after a back-up of what is there now. */
+    public static Copy restore(Path folder, Path from) {
+        if (!Files.isRegularFile(from)) {
+            throw ShopFault.disk(
+                    "Can't read the back-up " + from + ": there is no such file.", "the name is mistyped.");
+        }
+        Copy copy = checked(from);
+        try (Database database = Database.open(Shop.file(folder))) {
+            if (Migrations.version(database) > 0) {
+                automatic(database, "before-restore");
+            }
+            String quoted = from.toString().replace("\"", "\\\"");
+            database.outside(sql -> {
+                sql.script("restore from \"" + quoted + "\"");
+                return sql;
+            });
+            Migrations.upTo(database, Migrations.NEWEST);
+        }
+        Copy now = checked(Shop.file(folder));
+        if (now.movements() != copy.movements() || now.jobs() != copy.jobs()) {
+            throw ShopFault.disk(
+                    "The restored memory holds " + now.movements() + " movements, the back-up " + copy.movements()
+                            + ".",
+                    "another program wrote meanwhile: withy doctor tells more.");
+        }
+        return now;
+    }
+
+    private static Copy checked(Path file) {
+        try (Database copy = Database.reading(file)) {
+            Migrations.refuseNewer(copy);
+            List<String> faults = Doctor.faults(copy);
+            if (!faults.isEmpty()) {
+                throw ShopFault.refused(
+                        file + " is not sound: " + faults.get(0), "an older back-up is; try the one before.");
+            }
+            boolean jobs = Migrations.version(copy) >= 2;
+            return copy.read(sql -> new Copy(
+                    file.toString(),
+                    Files.exists(file) ? file.toFile().length() : 0,
+                    sql.number("SELECT count(*) FROM movement"),
+                    jobs ? sql.number("SELECT count(*) FROM job") : 0));
+        }
+    }
+
+    private static Path parent(Path file) {
+        Path parent = file.toAbsolutePath().getParent();
+        return parent == null ? file : parent;
+    }
+}

@@ -1,0 +1,100 @@
+package withy.shop;
+
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** Scale readings. Each is of one piece; the last one of a piece counts. */
+public final class Scale {
+    private static final String LAST = """
+            SELECT p.part, r.weight_mg FROM reading r JOIN piece p ON p.id = r.piece
+            WHERE r.id = (SELECT max(id) FROM reading WHERE piece = r.piece)
+            ORDER BY p.part, p.number
+            """;
+
+    private final Database database;
+    private final String day;
+
+    Scale(Database database, LocalDate today) {
+        this.database = database;
+        this.day = today.toString();
+    }
+
+    /**
+     * What came of weighing.
+     *
+     * @param piece the piece that was weighed, with its number
+     * @param weights the part's readings so far
+     */
+    public record Weighed(Piece piece, Weights weights) {}
+
+    /**
+     * Weighs a piece that is here or was used: the one of this number, or the first on the shelf that was never weighed; where all were, the
+     * first one again. With nothing on the shelf a piece is taken to be in hand, and counted.
+     */
+    public Weighed weigh(String part, @Nullable Integer number, long weightMg) {
+        return database.write(sql -> {
+            Ledger ledger = new Ledger(sql, day, "weigh");
+            ledger.know(part);
+            long piece = number == null ? unweighed(ledger, part) : numbered(sql, part, number);
+            sql.run("INSERT INTO reading (batch, piece, weight_mg) VALUES (?, ?, ?)", ledger.batch(), piece, weightMg);
+            int told = (int) sql.number("SELECT number FROM piece WHERE id = ?", piece);
+            Piece weighed = Pieces.of(sql, part).stream()
+                    .filter(one -> one.number() == told)
+                    .findFirst()
+                    .orElse(new Piece(part, told, "used", null, weightMg / 1000.0, null));
+            Weights weights = weights(sql).get(part);
+            return new Weighed(weighed, weights == null ? Weights.of(List.of(weightMg)) : weights);
+        });
+    }
+
+    /** Readings of every part that was ever weighed. */
+    public SortedMap<String, Weights> weights() {
+        return database.read(Scale::weights);
+    }
+
+    static SortedMap<String, Weights> weights(Sql sql) throws SQLException {
+        SortedMap<String, List<Long>> readings = new TreeMap<>();
+        sql.rows(
+                row -> readings.computeIfAbsent(row.getString(1), part -> new ArrayList<>())
+                        .add(row.getLong(2)),
+                LAST);
+        SortedMap<String, Weights> weights = new TreeMap<>();
+        readings.forEach((part, mg) -> weights.put(part, Weights.of(mg)));
+        return weights;
+    }
+
+    private static long unweighed(Ledger ledger, String part) throws SQLException {
+        Long piece = ledger.sql()
+                .row(
+                        row -> row.getLong(1),
+                        "SELECT id FROM piece WHERE part = ? AND state = 'shelf'"
+                                + " ORDER BY id IN (SELECT piece FROM reading), number LIMIT 1",
+                        part);
+        if (piece != null) {
+            return piece;
+        }
+        long found = ledger.add(part, 1, "shelf", null, true).get(0);
+        ledger.line(part, Reason.COUNTED, 1, 0, 0, null, "on the scale");
+        ledger.makeGood(part);
+        return found;
+    }
+
+    private static long numbered(Sql sql, String part, int number) throws SQLException {
+        Long piece = sql.row(
+                row -> row.getLong(1),
+                "SELECT id FROM piece WHERE part = ? AND number = ? AND state IN ('shelf', 'used')",
+                part,
+                number);
+        if (piece == null) {
+            throw ShopFault.refused(
+                    part + "#" + number + " is neither on the shelf nor in a rod.",
+                    "another number is on the bag; withy stock " + part + " lists them.");
+        }
+        return piece;
+    }
+}

@@ -1,0 +1,148 @@
+package withy.shop;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief;
+import withy.catalog.Catalog;
+import withy.catalog.Part;
+import withy.catalog.PartFacts;
+import withy.catalog.PartKind;
+
+/**
+ * The lists and the shop's memory as of one moment. Immutable. Without a memory it is the lists alone; with one, its counts, readings and newer
+ * prices stand in their place.
+ */
+public final class Snapshot {
+    private final Catalog lists;
+    private final @Nullable SortedMap<String, Held> held;
+    private final String hash;
+
+    private Snapshot(Catalog lists, @Nullable SortedMap<String, Held> held, String hash) {
+        this.lists = lists;
+        this.held = held;
+        this.hash = hash;
+    }
+
+    /**
+     * What the memory says of one part.
+     *
+     * @param free pieces on the shelf promised to nobody
+     * @param freeDue pieces on order promised to nobody, by the day they are due
+     * @param weights scale readings, or null
+     * @param price newest price noted, or null
+     */
+    record Held(
+            int free,
+            SortedMap<String, Integer> freeDue,
+            @Nullable Weights weights,
+            @Nullable Price price) {
+        Held {
+            freeDue = Collections.unmodifiableSortedMap(new TreeMap<>(freeDue));
+        }
+
+        /** Pieces that are free by a day; null = whenever they come. */
+        int freeBy(@Nullable LocalDate day) {
+            int pieces = free;
+            for (Map.Entry<String, Integer> due : freeDue.entrySet()) {
+                pieces += day == null || due.getKey().compareTo(day.toString()) <= 0 ? due.getValue() : 0;
+            }
+            return pieces;
+        }
+    }
+
+    /** A noted price. */
+    record Price(long minor, LocalDate day) {}
+
+    /** The lists alone. */
+    public static Snapshot of(Catalog lists) {
+        return new Snapshot(lists, null, lists.hash());
+    }
+
+    static Snapshot of(Catalog lists, SortedMap<String, Held> held) {
+        return new Snapshot(lists, Collections.unmodifiableSortedMap(new TreeMap<>(held)), hash(lists, held));
+    }
+
+    /** Hash of lists and memory together. */
+    public String hash() {
+        return hash;
+    }
+
+    /** True where the shop's memory stands behind it. */
+    public boolean remembered() {
+        return held != null;
+    }
+
+    /** The parts with what is free on the shelf today. */
+    public Catalog catalog() {
+        return catalog(lists.asOf(), Map.of());
+    }
+
+    /** The parts with what is free by the day a brief wants its rod. */
+    public Catalog forBrief(Brief brief) {
+        return catalog(brief.wantedBy(), Map.of());
+    }
+
+    /**
+     * The same for a job that already holds pieces.
+     *
+     * @param own pieces promised to it or built into it, by part: free for itself
+     */
+    public Catalog forJob(Brief brief, Map<String, Integer> own) {
+        return catalog(brief.wantedBy(), own);
+    }
+
+    private Catalog catalog(@Nullable LocalDate day, Map<String, Integer> own) {
+        if (held == null) {
+            return lists;
+        }
+        Map<String, PartFacts> facts = new LinkedHashMap<>();
+        for (Part part : lists.byId().values()) {
+            Integer mine = own.get(part.id());
+            facts.put(part.id(), facts(part, day, mine == null ? 0 : mine));
+        }
+        return lists.changed(facts, hash);
+    }
+
+    private PartFacts facts(Part part, @Nullable LocalDate day, int own) {
+        Held one = held == null ? null : held.get(part.id());
+        PartFacts facts = part.facts().withStock(own + (one == null ? 0 : one.freeBy(day)));
+        if (one == null) {
+            return facts;
+        }
+        Weights weights = one.weights();
+        if (weights != null) {
+            double tolerance = weights.spreadKnown() ? weights.toleranceG() : facts.weightTolG();
+            facts = facts.withScale(weights.meanG(), tolerance);
+        }
+        Price price = one.price();
+        LocalDate listed = facts.priceDate();
+        return price == null || listed != null && listed.isAfter(price.day())
+                ? facts
+                : facts.withPrice(price.minor(), price.day());
+    }
+
+    /** True for what is used by amount: one spool or pack serves many rods and is promised to none. */
+    public static boolean shared(PartKind kind) {
+        return kind == PartKind.THREAD || kind == PartKind.FINISH || kind == PartKind.ADHESIVE;
+    }
+
+    private static String hash(Catalog lists, SortedMap<String, Held> held) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            digest.update((lists.hash() + "\n" + lists.asOf() + "\n").getBytes(StandardCharsets.UTF_8));
+            held.forEach((part, one) -> digest.update((part + " " + one + "\n").getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}
