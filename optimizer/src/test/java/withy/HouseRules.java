@@ -20,7 +20,8 @@ import org.jspecify.annotations.NullMarked;
 /** The rules of the house, for the packages under one root. */
 record HouseRules(String root) {
 
-    private static final List<String> CORE = List.of("units", "catalog", "brief", "mechanics", "rod", "rules");
+    private static final List<String> CORE =
+            List.of("units", "catalog", "brief", "mechanics", "rod", "machine", "rules");
 
     /** What each package may import beside itself. */
     private static final Map<String, Set<String>> MAY_IMPORT = Map.ofEntries(
@@ -29,7 +30,8 @@ record HouseRules(String root) {
             Map.entry("brief", Set.of("units", "catalog")),
             Map.entry("mechanics", Set.of("units")),
             Map.entry("rod", Set.of("units", "catalog", "brief", "mechanics")),
-            Map.entry("rules", Set.copyOf(CORE.subList(0, 5))),
+            Map.entry("machine", Set.copyOf(CORE.subList(0, 5))),
+            Map.entry("rules", Set.copyOf(CORE.subList(0, 6))),
             Map.entry("objectives", Set.copyOf(CORE)),
             Map.entry("search", with("objectives")),
             Map.entry("explain", with("objectives")),

@@ -140,7 +140,7 @@ final class Sheets {
     }
 
     /** Blank, handle and grip in a few words. */
-    private static String name(Rod rod) {
+    static String name(Rod rod) {
         Build build = rod.build();
         Part grip = rod.partAt(Station.REAR_GRIP);
         String form = Phrases.of("build.handle." + (build.layout().form() == HandleForm.SPLIT ? "split" : "full"));

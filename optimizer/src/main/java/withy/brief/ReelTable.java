@@ -7,7 +7,7 @@ import withy.catalog.RodType;
  * Reels by size class. Foot, mass with line and lip are the middles of the trade table's ranges (from memory), thickness and width too; stem
  * heights are ASSUMED. Sizes between two rows take the nearer row.
  */
-enum ReelTable {
+public enum ReelTable {
     S1000(500, 1000, 49.5, 2.6, 9.5, 175, 40, 52),
     S2500(2000, 2500, 55, 2.8, 10.5, 225, 45, 57),
     S4000(3000, 4000, 60.5, 3.0, 11, 275, 49.5, 62),
@@ -44,7 +44,7 @@ enum ReelTable {
     }
 
     /** Row nearest to a size told by the customer. */
-    static ReelTable of(RodType type, int size) {
+    public static ReelTable of(RodType type, int size) {
         ReelTable best = type.spinningReel() ? S1000 : LOW_PROFILE;
         for (ReelTable row : values()) {
             if (row.casting() != type.spinningReel() && row.distance(size) < best.distance(size)) {
@@ -64,7 +64,7 @@ enum ReelTable {
     }
 
     /** A reel of this row in full. */
-    Reel reel(int size) {
+    public Reel reel(int size) {
         return new Reel(size, footMm, thickMm, wideMm, massG, casting() ? 0 : SPINNING_OFFSET_MM, lipMm, stemMm);
     }
 

@@ -28,7 +28,7 @@ import withy.catalog.NearWord;
 final class SchemaCommand implements Callable<Integer> {
     /** Published schemas. */
     static final List<String> NAMES =
-            List.of("answer", "brief", "build", "check", "folder", "import", "measure", "parts", "stock", "weigh");
+            List.of("answer", "bend", "brief", "build", "check", "folder", "import", "measure", "parts", "stock", "weigh");
 
     @Spec
     private CommandSpec spec;
@@ -38,7 +38,7 @@ final class SchemaCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "NAME",
             description =
-                    "answer (of propose), brief, build, check, folder (of doctor, backup, restore), import, measure,"
+                    "answer (of propose), bend, brief, build, check, folder (of doctor, backup, restore), import, measure,"
                             + " parts, stock or weigh.")
     private @Nullable String name;
 

@@ -124,14 +124,14 @@ final class LoadedStretches {
                 (tip - to) / lengthMm,
                 (tip - from) / lengthMm,
                 held.stiffness().stretch(from, to),
-                weight(from, to),
+                weight(held.own(), from, to),
                 forward,
                 up,
                 couple);
     }
 
-    private @Nullable TaperedWeight weight(double from, double to) {
-        TubeMass own = held.own();
+    /** Own weight between two places without a step between, or null where there is none. */
+    static @Nullable TaperedWeight weight(@Nullable TubeMass own, double from, double to) {
         if (own == null || from >= own.profile().endMm() || to <= own.profile().startMm()) {
             return null;
         }

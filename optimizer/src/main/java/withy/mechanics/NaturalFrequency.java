@@ -42,12 +42,35 @@ public final class NaturalFrequency {
         }
     }
 
+    /** Hertz a gram at a place takes off the lowest frequency, by first order: f·φ²/(2·φᵀMφ), φ the lowest mode. */
+    public record Cost(double sMm, double hertzPerGram) {}
+
     /** What came of it. */
     public sealed interface Outcome {
-        /** Frequencies in hertz, lowest first. */
-        record Modes(List<Double> hertz) implements Outcome {
+        /**
+         * What was found.
+         *
+         * @param hertz frequencies, lowest first
+         * @param costs what a gram more at a place takes off the lowest, by places from clamp to tip
+         */
+        record Modes(List<Double> hertz, List<Cost> costs) implements Outcome {
             public Modes {
                 hertz = List.copyOf(hertz);
+                costs = List.copyOf(costs);
+            }
+
+            /** What a gram more at a place takes off the lowest frequency, Hz; 0 behind the clamp. */
+            public double hertzPerGramAt(double sMm) {
+                Cost before = new Cost(Double.NEGATIVE_INFINITY, 0.0);
+                for (Cost cost : costs) {
+                    if (cost.sMm() >= sMm - PLACE_TOLERANCE_MM) {
+                        double gap = cost.sMm() - before.sMm();
+                        double share = Double.isInfinite(gap) ? 1.0 : (sMm - before.sMm()) / gap;
+                        return before.hertzPerGram() + share * (cost.hertzPerGram() - before.hertzPerGram());
+                    }
+                    before = cost;
+                }
+                return before.hertzPerGram();
             }
 
             public double firstHz() {
@@ -94,7 +117,7 @@ public final class NaturalFrequency {
         for (PointMass point : points) {
             addPoint(mass, mesh, point);
         }
-        return solve(stiff, mass, modes);
+        return solve(stiff, mass, modes, mesh);
     }
 
     private static double[] mesh(
@@ -178,7 +201,7 @@ public final class NaturalFrequency {
         }
     }
 
-    private static Outcome solve(double[][] stiff, double[][] mass, int modes) {
+    private static Outcome solve(double[][] stiff, double[][] mass, int modes, double[] mesh) {
         int n = stiff.length;
         double[] scale = new double[n];
         for (int i = 0; i < n; i++) {
@@ -195,9 +218,9 @@ public final class NaturalFrequency {
         try {
             RealMatrix lower = new CholeskyDecomposition(new Array2DRowRealMatrix(stiff, false), 1e-9, 1e-14).getL();
             double[][] reduced = reduce(lower.getData(), mass);
-            double[] eigenvalues = new EigenDecompositionSymmetric(
-                            new Array2DRowRealMatrix(reduced, false), 1e-14, true)
-                    .getEigenvalues();
+            EigenDecompositionSymmetric eigen =
+                    new EigenDecompositionSymmetric(new Array2DRowRealMatrix(reduced, false), 1e-14, true);
+            double[] eigenvalues = eigen.getEigenvalues();
             List<Double> hertz = new ArrayList<>();
             for (int mode = 0; mode < modes; mode++) {
                 double omega = 1.0 / Math.sqrt(eigenvalues[mode]);
@@ -206,7 +229,14 @@ public final class NaturalFrequency {
                 }
                 hertz.add(omega / (2.0 * Math.PI));
             }
-            return new Outcome.Modes(hertz);
+            double[] mode = backward(lower, eigen.getEigenvector(0).toArray());
+            List<Cost> costs = new ArrayList<>();
+            costs.add(new Cost(mesh[0], 0.0));
+            for (int node = 1; node < mesh.length; node++) {
+                double sway = mode[2 * (node - 1)] * scale[2 * (node - 1)];
+                costs.add(new Cost(mesh[node], hertz.get(0) * sway * sway / (2.0 * eigenvalues[0])));
+            }
+            return new Outcome.Modes(hertz, costs);
         } catch (MathRuntimeException e) {
             return new Outcome.NotConverged("The eigenvalues were not found: " + e.getMessage());
         }
@@ -231,6 +261,18 @@ public final class NaturalFrequency {
             }
         }
         return both;
+    }
+
+    /** L⁻ᵀ·y. */
+    private static double[] backward(RealMatrix lower, double[] right) {
+        double[] solved = right.clone();
+        for (int i = solved.length - 1; i >= 0; i--) {
+            solved[i] /= lower.getEntry(i, i);
+            for (int j = 0; j < i; j++) {
+                solved[j] -= lower.getEntry(i, j) * solved[i];
+            }
+        }
+        return solved;
     }
 
     private static double[][] forward(double[][] lower, double[][] right) {

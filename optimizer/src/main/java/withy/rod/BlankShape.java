@@ -13,12 +13,12 @@ import withy.mechanics.TubeMass;
  *
  * @param blank the blank
  * @param profile outer diameter along it, mm
- * @param mass its mass as sums about the butt, g
+ * @param tube its mass along its length, g and mm
  * @param fromBalance true where the measured balance point set the mass along the length; false: mass per length taken in proportion to
  *     the diameter (thin wall of constant thickness)
  * @param joints ferrule zones from butt to tip
  */
-public record BlankShape(Blank blank, TaperProfile profile, MassSum mass, boolean fromBalance, List<Joint> joints) {
+public record BlankShape(Blank blank, TaperProfile profile, TubeMass tube, boolean fromBalance, List<Joint> joints) {
 
     public BlankShape {
         joints = List.copyOf(joints);
@@ -31,6 +31,11 @@ public record BlankShape(Blank blank, TaperProfile profile, MassSum mass, boolea
      * @param toMm end toward the tip, mm
      */
     public record Joint(double fromMm, double toMm) {}
+
+    /** Its mass as sums about the butt, g. */
+    public MassSum mass() {
+        return tube.sum();
+    }
 
     /** Computes it. */
     public static BlankShape of(Blank blank) {
@@ -47,10 +52,9 @@ public record BlankShape(Blank blank, TaperProfile profile, MassSum mass, boolea
         Double balance = blank.balanceMm();
         if (balance != null
                 && TubeMass.balancedAt(profile, massG, balance, lumps) instanceof TubeMass.BalanceFit.Fitted fitted) {
-            return new BlankShape(blank, profile, fitted.tube().sum(), true, joints);
+            return new BlankShape(blank, profile, fitted.tube(), true, joints);
         }
-        return new BlankShape(
-                blank, profile, TubeMass.of(profile, massG, 1.0, lumps).sum(), false, joints);
+        return new BlankShape(blank, profile, TubeMass.of(profile, massG, 1.0, lumps), false, joints);
     }
 
     private static List<Joint> joints(Blank blank) {

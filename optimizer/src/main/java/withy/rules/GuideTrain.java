@@ -7,6 +7,7 @@ import withy.catalog.Part;
 import withy.catalog.RodType;
 import withy.catalog.TipTop;
 import withy.rod.GuidePlan;
+import withy.rod.LineOffSpool;
 import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.rod.Setting;

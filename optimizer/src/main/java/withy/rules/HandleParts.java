@@ -15,6 +15,7 @@ import withy.catalog.Part;
 import withy.catalog.ReelSeat;
 import withy.catalog.RodType;
 import withy.rod.Layout;
+import withy.rod.PalmTable;
 import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.rod.SeatSet;

@@ -224,12 +224,12 @@ class CommandsTest {
                 .orElseThrow();
         Path build = folder.resolve("build.json");
         Files.writeString(build, """
-                {"layout": {"reelFootMm": 0, "handle": "halved", "guideCount": 2, "guides": 3},
-                 "parts": [
-                  {"station": "tipTpo", "part": "%s"},
-                  {"station": "guide-3", "part": "%sx"}
-                 ]}
-                """.formatted(seat, seat));
+            {"layout": {"reelFootMm": 0, "handle": "halved", "guideCount": 2, "guides": 3},
+             "parts": [
+              {"station": "tipTpo", "part": "%s"},
+              {"station": "guide-3", "part": "%sx"}
+             ]}
+            """.formatted(seat, seat));
         Shown shown = measure(build);
         told(
                 shown,
@@ -316,6 +316,7 @@ class CommandsTest {
                 "demo",
                 "propose",
                 "measure",
+                "bend",
                 "check",
                 "parts",
                 "stock",

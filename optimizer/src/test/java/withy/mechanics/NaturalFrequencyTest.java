@@ -181,4 +181,32 @@ class NaturalFrequencyTest {
                 IllegalArgumentException.class,
                 () -> NaturalFrequency.lowest(EVEN.stiffness(), 0.0, EVEN.mass(), List.of(), 2, 3));
     }
+
+    /** Guards: what a gram costs, by the mode's shape, is the slope of the frequency; central difference. */
+    @Test
+    void aGramCostsTheSlopeOfTheFrequency() {
+        TaperProfile taper = TaperProfile.straight(2000.0, 12.0, 2.0);
+        StiffnessProfile stiffness = StiffnessProfile.OfDiameter.withButt(taper, 3e7, 3);
+        TubeMass tube = TubeMass.of(taper, 50.0, 1.0, List.of());
+        for (double at : new double[] {700.0, 1500.0, 2000.0}) {
+            NaturalFrequency.Outcome.Modes middle = modes(stiffness, tube, at, 0.5);
+            double slope = (modes(stiffness, tube, at, 0.501).firstHz()
+                            - modes(stiffness, tube, at, 0.499).firstHz())
+                    / 0.002;
+            assertEquals(-slope, middle.hertzPerGramAt(at), 1e-4 * Math.abs(slope), "at " + at);
+        }
+        assertEquals(0.0, modes(stiffness, tube, 700.0, 0.5).hertzPerGramAt(-5.0), 0.0);
+    }
+
+    private static NaturalFrequency.Outcome.Modes modes(
+            StiffnessProfile stiffness, TubeMass tube, double at, double massG) {
+        NaturalFrequency.Outcome outcome = NaturalFrequency.lowest(
+                stiffness,
+                0.0,
+                tube,
+                List.of(new NaturalFrequency.PointMass(at, massG)),
+                NaturalFrequency.USUAL_ELEMENTS,
+                1);
+        return assertInstanceOf(NaturalFrequency.Outcome.Modes.class, outcome);
+    }
 }

@@ -1,11 +1,11 @@
-package withy.rules;
+package withy.rod;
 
 /**
  * Palm breadth to the outer diameter of a seat's barrel, mm: up to 75 20–22, up to 85 21–24, up to 95 22–25, above 24–28 (trade table, common
  * practice), with {@value #TOLERANCE_MM} mm either way because barrels taper and hands differ (ASSUMED). Not for surf rods: their barrels follow
  * the blank, whose butt is as thick as these diameters.
  */
-final class PalmTable {
+public final class PalmTable {
     static final double TOLERANCE_MM = 0.5;
 
     private static final double[] PALM_MM = {75, 85, 95, Double.MAX_VALUE};
@@ -14,11 +14,11 @@ final class PalmTable {
 
     private PalmTable() {}
 
-    static double thinnestMm(double palmMm) {
+    public static double thinnestMm(double palmMm) {
         return THINNEST_MM[row(palmMm)] - TOLERANCE_MM;
     }
 
-    static double thickestMm(double palmMm) {
+    public static double thickestMm(double palmMm) {
         return THICKEST_MM[row(palmMm)] + TOLERANCE_MM;
     }
 
