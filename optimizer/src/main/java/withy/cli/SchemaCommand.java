@@ -27,8 +27,8 @@ import withy.catalog.NearWord;
         optionListHeading = "%nOptions:%n")
 final class SchemaCommand implements Callable<Integer> {
     /** Published schemas. */
-    static final List<String> NAMES =
-            List.of("answer", "bend", "brief", "build", "check", "folder", "import", "measure", "parts", "stock", "weigh");
+    static final List<String> NAMES = List.of(
+            "answer", "bend", "brief", "build", "check", "folder", "import", "measure", "parts", "stock", "weigh");
 
     @Spec
     private CommandSpec spec;
@@ -37,9 +37,8 @@ final class SchemaCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "NAME",
-            description =
-                    "answer (of propose), bend, brief, build, check, folder (of doctor, backup, restore), import, measure,"
-                            + " parts, stock or weigh.")
+            description = "answer (of propose), bend, brief, build, check, folder (of doctor, backup, restore), import,"
+                    + " measure, parts, stock or weigh.")
     private @Nullable String name;
 
     /** picocli sets its fields afterwards. */
