@@ -27,6 +27,9 @@ final class GuideTrain implements Rule {
     /** Stripper rings below this are warned of. */
     static final double STRIPPER_SMALL = 0.35;
 
+    /** Least stripper ring size of a casting rod (trade table: 8 to 12; common practice). */
+    static final double CASTING_STRIPPER = 8;
+
     /** Least reducer ring, of the one before. */
     static final double REDUCER_SHARE = 0.4;
 
@@ -105,11 +108,13 @@ final class GuideTrain implements Rule {
     private static void stripper(Setting setting, Guide guide, Bench bench) {
         Brief brief = setting.brief();
         if (!brief.rodType().spinningReel()) {
+            bench.atLeast("casting-stripper", guide.ringSize(), CASTING_STRIPPER, Unit.RING_SIZE, guide.id());
             bench.notApplicable("stripper-ring");
             bench.notApplicable("stripper-small");
             bench.notApplicable("stripper-height");
             return;
         }
+        bench.notApplicable("casting-stripper");
         double share = guide.ringIdMm() / brief.reel().lipDiameterMm();
         bench.atLeast("stripper-ring", share, STRIPPER_SHARE, Unit.RATIO, guide.id());
         bench.warnBelow("stripper-small", share, STRIPPER_SMALL, Unit.RATIO, guide.id());

@@ -288,7 +288,11 @@ final class SecondRules {
 
     private void stripper() {
         Guide guide = rod.guide(1);
-        if (guide == null || brief.rodType() == RodType.CASTING) {
+        if (guide == null) {
+            return;
+        }
+        if (brief.rodType() == RodType.CASTING) {
+            breaks(guide.ringSize() < 8, "guide-train.casting-stripper");
             return;
         }
         double lip = brief.reel().lipDiameterMm();

@@ -217,6 +217,8 @@ final class RodCases {
                 .flag("spacing", Cases::legal, f -> f.layout("guideCount", 15))
                 .number("stripper-ring", part("guide-20", "ringIdMm"), 16.2, 13.5, 13.4)
                 .not("stripper-ring", Fixtures::casting)
+                .number("casting-stripper", after(Fixtures::casting, part("guide-20", "ringSize")), 20, 8, 7)
+                .not("casting-stripper", Cases::legal)
                 .soft("stripper-small", part("guide-20", "ringIdMm"), 16.2, 15.75, 15.7)
                 .not("stripper-small", Fixtures::casting)
                 // the line passes 31.09 from the axis there, the blank is 9.33 thick

@@ -154,19 +154,29 @@ final class GuideParts {
                 added);
     }
 
-    /** Alumina needs a wall about 15 % thicker than silicon carbide (trade table, from memory). */
+    /**
+     * Alumina needs a wall about 15 % thicker than silicon carbide (trade table, from memory); a plain steel ring is bent from wire about half as
+     * thick (ASSUMED).
+     */
     private static double ringId(Design row, double ring) {
         for (double[] pair : RING_ID) {
             if (pair[0] == ring) {
-                double thick = row.word("ring", RingMaterial.class) == RingMaterial.ALUMINA ? 1.15 : 1;
+                double thick = switch (row.word("ring", RingMaterial.class)) {
+                    case ALUMINA -> 1.15;
+                    case STEEL -> 0.5;
+                    case SILICON_CARBIDE, ZIRCONIA, SILICON_NITRIDE, TITANIUM -> 1;
+                };
                 return Shapes.to(ring - (ring - pair[1]) * thick, 0.1);
             }
         }
         throw new IllegalArgumentException("no ring of size " + ring);
     }
 
-    /** Ring as an annulus 0.55·√size mm thick along the line. */
+    /** Ring as an annulus 0.55·√size mm thick along the line; a plain steel ring is a loop of the frame's own wire and counted there. */
     private static double ringG(Design row, double ring) {
+        if (row.word("ring", RingMaterial.class) == RingMaterial.STEEL) {
+            return 0;
+        }
         double density = switch (row.word("ring", RingMaterial.class)) {
             case SILICON_CARBIDE -> 3.15e-3;
             case ALUMINA -> 3.90e-3;
@@ -178,10 +188,14 @@ final class GuideParts {
         return Shapes.annulus(ring, ringId(row, ring), 0.55 * Math.sqrt(ring)) * density;
     }
 
-    /** Frame as a strap whose section grows with √size: titanium 0.155, steel 0.225 mm² at size 1, a quarter more for two feet. */
+    /**
+     * Frame as a strap whose section grows with √size: titanium 0.165, steel 0.225 mm² at size 1, a quarter more for two feet; bare wire that carries
+     * no insert 0.185.
+     */
     private static double frameG(Design row, double ring, double wireMm, int feet) {
         Material frame = row.word("frame", Material.class);
-        double section = (frame == Material.TITANIUM ? 0.155 : 0.225) * Math.sqrt(ring);
+        boolean wire = row.word("ring", RingMaterial.class) == RingMaterial.STEEL;
+        double section = (frame == Material.TITANIUM ? 0.165 : wire ? 0.185 : 0.225) * Math.sqrt(ring);
         double stout = feet == 1 ? 1 : ring >= 30 ? 1.6 : 1.25;
         return wireMm * section * stout * Shapes.density(frame);
     }

@@ -29,7 +29,7 @@ final class HandleParts {
             double wide) {
         static Frame of(int size) {
             return switch (size) {
-                case 16 -> new Frame(16, 15.0, 21.5, 98, 44, 62, 3.6, 13.2);
+                case 16 -> new Frame(16, 15.0, 21.5, 98, 44, 61, 3.6, 13.2);
                 case 17 -> new Frame(17, 16.0, 23.0, 104, 46, 67, 3.8, 13.4);
                 case 18 -> new Frame(18, 17.0, 24.5, 110, 50, 71, 4.2, 13.8);
                 case 20 -> new Frame(20, 19.0, 26.5, 120, 55, 78, 5.0, 14.2);
@@ -40,7 +40,15 @@ final class HandleParts {
         }
     }
 
+    /** Most of a barrel that can be solid: threads and the hood's way are cut out of it. ASSUMED. */
+    private static final double SOLID = 0.98;
+
     private HandleParts() {}
+
+    /** How much more of the barrel is solid than at size 16: larger seats are built for heavier fish (handbook, section 3; share ASSUMED). */
+    private static double stout(int size) {
+        return size <= 16 ? 1 : size == 17 ? 1.05 : size == 18 ? 1.12 : 1.3;
+    }
 
     static List<ReelSeat> seats(Design row) {
         List<ReelSeat> seats = new ArrayList<>();
@@ -53,7 +61,7 @@ final class HandleParts {
             double trigger = row.flag("trigger") ? 4000 * Shapes.density(material) : 0;
             double body = Shapes.annulus(frame.barrel(), frame.bore(), frame.length())
                     * Shapes.density(material)
-                    * row.number("fill");
+                    * Math.min(SOLID, row.number("fill") * stout(frame.size()));
             seats.add(new ReelSeat(
                     Draft.of(row.text("maker"), row.text("model") + " " + frame.size(), material)
                             .weight(body + hood + trigger, 0.1, material == Material.CARBON ? 6 : 4)
