@@ -2,6 +2,7 @@ package withy.app;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What {@code bend} answers; its fields in this order are the published JSON.
@@ -13,6 +14,8 @@ import java.util.List;
  * @param name what the build is called
  * @param weightG the finished rod without reel, g
  * @param machine the rod as a machine
+ * @param train guide trains compared
+ * @param odds against another build, or null where none was named
  * @param cautions what to mind
  */
 public record BendAnswer(
@@ -23,6 +26,8 @@ public record BendAnswer(
         String name,
         double weightG,
         MachineSheet machine,
+        TrainSheet train,
+        @Nullable OddsSheet odds,
         List<String> cautions) {
     public BendAnswer {
         defaultsUsed = List.copyOf(defaultsUsed);

@@ -18,6 +18,8 @@ import withy.mechanics.BendResult;
 import withy.mechanics.LineClearance;
 import withy.mechanics.LineResult;
 import withy.mechanics.OneThirdDrop;
+import withy.mechanics.StiffnessProfile;
+import withy.mechanics.TaperProfile;
 import withy.rod.Rod;
 import withy.rod.Station;
 import withy.units.ForceUnit;
@@ -51,23 +53,26 @@ public final class Machines {
 
     private static MachineSheet.Stiffness stiffness(RodMachine machine) {
         BlankStiffness stiffness = machine.stiffness();
-        var profile = machine.rod().setting().profile();
-        double[] breaks = stiffness.profile().breaksMm();
+        return new MachineSheet.Stiffness(
+                word(stiffness.source()),
+                stiffness.modulusMpa() > 0 ? round(stiffness.modulusMpa(), 0) : null,
+                stiffness.doubt(),
+                along(stiffness.profile(), machine.rod().setting().profile()));
+    }
+
+    /** By every place where the law changes; at a step two lines. */
+    static List<MachineSheet.StiffnessAt> along(StiffnessProfile stiffness, TaperProfile profile) {
+        double[] breaks = stiffness.breaksMm();
         List<MachineSheet.StiffnessAt> along = new ArrayList<>();
         for (int i = 1; i < breaks.length; i++) {
-            var stretch = stiffness.profile().stretch(breaks[i - 1], breaks[i]);
-            double rear = stretch.atNmm2(breaks[i - 1]);
-            MachineSheet.StiffnessAt at = at(breaks[i - 1], profile.at(breaks[i - 1]), rear);
+            StiffnessProfile.Stretch stretch = stiffness.stretch(breaks[i - 1], breaks[i]);
+            MachineSheet.StiffnessAt at = at(breaks[i - 1], profile.at(breaks[i - 1]), stretch.atNmm2(breaks[i - 1]));
             if (along.isEmpty() || !along.get(along.size() - 1).equals(at)) {
                 along.add(at);
             }
             along.add(at(breaks[i], profile.before(breaks[i]), stretch.atNmm2(breaks[i])));
         }
-        return new MachineSheet.Stiffness(
-                word(stiffness.source()),
-                stiffness.modulusMpa() > 0 ? round(stiffness.modulusMpa(), 0) : null,
-                stiffness.doubt(),
-                along);
+        return along;
     }
 
     private static MachineSheet.StiffnessAt at(double x, double od, double ei) {

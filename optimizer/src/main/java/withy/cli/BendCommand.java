@@ -3,6 +3,8 @@ package withy.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -16,6 +18,8 @@ import withy.app.AnswerJson;
 import withy.app.Bend;
 import withy.app.BendAnswer;
 import withy.app.BuildReader;
+import withy.app.PartIds;
+import withy.app.TestedBlank;
 import withy.brief.Brief;
 import withy.brief.ReelTable;
 import withy.catalog.Catalog;
@@ -35,6 +39,8 @@ import withy.units.UnitsFault;
                 + "  withy bend build.json --brief brief.json --catalog shop%n"
                 + "  withy bend build.json --brief brief.json --pull \"2 kg\" --butt 60 --line -20%n"
                 + "  withy bend build.json --brief brief.json --reel 4000 --reel \"310 g\"%n"
+                + "  withy bend build.json --brief brief.json --against other.json --weighed PART=18.2g%n"
+                + "  withy bend build.json --brief brief.json --bendtest test.json%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
@@ -86,6 +92,33 @@ final class BendCommand implements Callable<Integer> {
                             + " May be given more than once.")
     private List<String> reels = new ArrayList<>();
 
+    @Option(
+            names = "--bendtest",
+            paramLabel = "FILE",
+            description = "The blank's stiffness by your own test: an answer of withy bendtest --json.")
+    private @Nullable String bendtest;
+
+    @Option(
+            names = "--against",
+            paramLabel = "BUILD",
+            description = "Another build: how likely is this one really the lighter?")
+    private @Nullable String against;
+
+    @Option(
+            names = "--weighed",
+            paramLabel = "PART=WEIGHT",
+            description =
+                    "A piece you weighed: its weight replaces the catalogue's in that comparison. May be given more"
+                            + " than once.")
+    private List<String> weighed = new ArrayList<>();
+
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            defaultValue = "1",
+            description = "What drawing weights begins with (${DEFAULT-VALUE} unless told); the same gives the same.")
+    private long seed = 1;
+
     @Mixin
     private CatalogOptions catalogs;
 
@@ -105,24 +138,69 @@ final class BendCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Catalog catalog = catalogs.read(catalogs.folder(null, surroundings), surroundings, err);
         Brief read = briefs.read(brief, catalog, surroundings);
-        BuildReader.Reading reading = BuildReader.read(Texts.read(build, "build", surroundings), catalog);
-        Build told = reading.build();
-        if (told == null) {
-            throw BriefOptions.stop(Exit.BAD_DATA, reading.faults());
-        }
-        BendAnswer answer = Bend.run(catalog, read, told, question(read));
+        Build told = build(build, catalog, surroundings);
+        BendAnswer answer = Bend.run(catalog, read, told, question(read, told, catalog, surroundings));
         Answering.print(
                 output.json() ? AnswerJson.write(answer) : BendText.of(answer, output.units()),
                 spec.commandLine().getOut());
         return Exit.FINE;
     }
 
-    private Bend.Question question(Brief read) {
+    private static Build build(String name, Catalog catalog, Surroundings surroundings) {
+        BuildReader.Reading reading = BuildReader.read(Texts.read(name, "build", surroundings), catalog);
+        Build told = reading.build();
+        if (told == null) {
+            throw BriefOptions.stop(Exit.BAD_DATA, reading.faults());
+        }
+        return told;
+    }
+
+    private Bend.Question question(Brief read, Build told, Catalog catalog, Surroundings surroundings) {
         return new Bend.Question(
                 within("--butt", butt, STEEPEST_DEG),
                 within("--line", line, HALF_TURN_DEG),
                 pullN(),
-                reels.stream().map(reel -> reel(reel, read)).toList());
+                reels.stream().map(reel -> reel(reel, read)).toList(),
+                bendtest == null ? null : tested(bendtest, told, surroundings),
+                against == null ? null : build(against, catalog, surroundings),
+                weighed(catalog),
+                seed);
+    }
+
+    private static TestedBlank tested(String name, Build told, Surroundings surroundings) {
+        TestedBlank.Reading reading = TestedBlank.read(
+                Texts.read(name, "bendtest", surroundings), told.layout().blankId());
+        TestedBlank tested = reading.tested();
+        if (tested == null) {
+            throw new Stop(Exit.BAD_DATA, String.valueOf(reading.fault()));
+        }
+        return tested;
+    }
+
+    private Map<String, Double> weighed(Catalog catalog) {
+        Map<String, Double> grams = new TreeMap<>();
+        List<String> faults = new ArrayList<>();
+        for (String told : weighed) {
+            int at = told.indexOf('=');
+            String id = at < 0 ? told : told.substring(0, at).strip();
+            if (at < 0 || catalog.find(id) == null) {
+                faults.add("--weighed " + told + ": allowed is an id of the catalogue, =, and a weight.\n"
+                        + PartIds.maybe(id, catalog));
+                continue;
+            }
+            try {
+                grams.put(
+                        id,
+                        Quantities.mass(told.substring(at + 1).strip(), MassUnit.GRAM)
+                                .grams());
+            } catch (UnitsFault e) {
+                faults.add("--weighed " + told + ": allowed is " + e.allowed() + ".\n" + e.maybe());
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new Stop(Exit.USAGE, faults);
+        }
+        return grams;
     }
 
     private static @Nullable Double within(String option, @Nullable Double value, double most) {

@@ -23,6 +23,7 @@ import withy.shop.ShopFault;
             ProposeCommand.class,
             MeasureCommand.class,
             BendCommand.class,
+            BendTestCommand.class,
             CheckCommand.class,
             PartsCommand.class,
             StockCommand.class,
@@ -40,6 +41,7 @@ import withy.shop.ShopFault;
                 + "  withy propose brief.json --priority weight=5    the same, weight above all%n"
                 + "  withy measure build.json --brief brief.json     your own pick of parts%n"
                 + "  withy bend build.json --brief brief.json        how it bends and how quick it is%n"
+                + "  withy bendtest BLANK --reading 340g=690mm       a blank on your own wall%n"
                 + "  withy check shop                                what is wrong with the lists%n"
                 + "  withy parts shop --kind seat --max-weight 20g   what is there%n"
                 + "  withy stock PART --receive 6                    six came in%n"

@@ -28,7 +28,18 @@ import withy.catalog.NearWord;
 final class SchemaCommand implements Callable<Integer> {
     /** Published schemas. */
     static final List<String> NAMES = List.of(
-            "answer", "bend", "brief", "build", "check", "folder", "import", "measure", "parts", "stock", "weigh");
+            "answer",
+            "bend",
+            "bendtest",
+            "brief",
+            "build",
+            "check",
+            "folder",
+            "import",
+            "measure",
+            "parts",
+            "stock",
+            "weigh");
 
     @Spec
     private CommandSpec spec;
@@ -37,8 +48,9 @@ final class SchemaCommand implements Callable<Integer> {
             index = "0",
             arity = "0..1",
             paramLabel = "NAME",
-            description = "answer (of propose), bend, brief, build, check, folder (of doctor, backup, restore), import,"
-                    + " measure, parts, stock or weigh.")
+            description =
+                    "answer (of propose), bend, bendtest, brief, build, check, folder (of doctor, backup, restore),"
+                            + " import, measure, parts, stock or weigh.")
     private @Nullable String name;
 
     /** picocli sets its fields afterwards. */

@@ -3,6 +3,7 @@ package withy.mechanics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
@@ -41,6 +42,8 @@ final class LineShooter {
     private static final double ROUGH_DIRECTION_RAD = 1e-7;
     private static final int MOST_SECANTS = 40;
     private static final double WIDEST_SECANT_RAD = 0.4;
+    private static final double FIRST_BRACKET_RAD = 0.01;
+    private static final double WIDEST_BRACKET_RAD = 0.7;
 
     /** Nodes a span, so that the line's distance from the blank is seen and a drawn curve looks round. */
     private static final int NODES_A_SPAN = 10;
@@ -153,10 +156,40 @@ final class LineShooter {
                 least = Math.abs(miss);
             }
         }
-        if (least <= Math.max(enough, WORST_DIRECTION_RAD)) {
-            return best;
+        return least <= Math.max(enough, WORST_DIRECTION_RAD) ? best : bracketed(span, state, ahead, offset, enough);
+    }
+
+    /** The same by brackets, nearest to the blank's own direction first, where secants run astray. */
+    private double bracketed(int span, double[] state, double ahead, double offset, double enough) {
+        slopes[span] = -1.0;
+        double low = state[ANGLE];
+        double high = low;
+        double atLow = miss(span, state, ahead, low, offset);
+        double atHigh = atLow;
+        for (double step = FIRST_BRACKET_RAD; step < WIDEST_BRACKET_RAD; step *= 1.5) {
+            double lower = low - step;
+            double atLower = miss(span, state, ahead, lower, offset);
+            if (atLower * atLow <= 0.0) {
+                return between(span, state, ahead, offset, enough, lower, low);
+            }
+            double higher = high + step;
+            double atHigher = miss(span, state, ahead, higher, offset);
+            if (atHigher * atHigh <= 0.0) {
+                return between(span, state, ahead, offset, enough, high, higher);
+            }
+            low = lower;
+            atLow = atLower;
+            high = higher;
+            atHigh = atHigher;
         }
-        throw new NoPath("The line finds no way through ring " + (directions.length - span) + ".");
+        throw new NoPath("The line finds no way from ring " + (directions.length - span) + " of " + directions.length
+                + " back to the next.");
+    }
+
+    private double between(
+            int span, double[] state, double ahead, double offset, double enough, double low, double high) {
+        return new BracketingNthOrderBrentSolver(1e-14, enough, enough, 5)
+                .solve(MOST_SECANTS, at -> miss(span, state, ahead, at, offset), low, high);
     }
 
     private double miss(int span, double[] state, double ahead, double here, double offset) {

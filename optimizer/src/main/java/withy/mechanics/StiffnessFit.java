@@ -4,14 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.hipparchus.exception.MathRuntimeException;
-import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealVector;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
-import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
-import org.hipparchus.util.Pair;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,11 +17,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StiffnessFit {
     private static final int READINGS_FOR_EXPONENT = 3;
-    private static final double DIFFERENCE = 1e-5;
     private static final double LOWEST_EXPONENT = 1.0;
     private static final double HIGHEST_EXPONENT = 5.0;
-    private static final int MOST_EVALUATIONS = 400;
-    private static final int MOST_ITERATIONS = 200;
 
     private StiffnessFit() {}
 
@@ -97,10 +88,10 @@ public final class StiffnessFit {
         return both instanceof Outcome.Fitted better && better.rmsMm() <= fitted.rmsMm() ? both : first;
     }
 
-    private record Law(double scale, double exponent) {}
+    record Law(double scale, double exponent) {}
 
     /** The law that meets the smallest reading in linear theory, by one bend at an even guess. */
-    private static @Nullable Law start(Wall wall, double exponent, List<Reading> readings) {
+    static @Nullable Law start(Wall wall, double exponent, List<Reading> readings) {
         double length = wall.diameter().endMm() - wall.clampMm();
         Reading least = null;
         for (Reading reading : readings) {
@@ -146,34 +137,10 @@ public final class StiffnessFit {
     }
 
     private static Outcome fit(Wall wall, List<Reading> readings, double[] from, Function<double[], Law> law) {
-        MultivariateJacobianFunction model = point -> {
-            double[] at = point.toArray();
-            double[] value = drops(wall, readings, law.apply(at));
-            double[][] slope = new double[readings.size()][at.length];
-            for (int k = 0; k < at.length; k++) {
-                double[] moved = at.clone();
-                moved[k] += DIFFERENCE;
-                double[] up = drops(wall, readings, law.apply(moved));
-                moved[k] -= 2.0 * DIFFERENCE;
-                double[] down = drops(wall, readings, law.apply(moved));
-                for (int i = 0; i < value.length; i++) {
-                    slope[i][k] = (up[i] - down[i]) / (2.0 * DIFFERENCE);
-                }
-            }
-            return new Pair<>(new ArrayRealVector(value, false), new Array2DRowRealMatrix(slope, false));
-        };
+        double[] target = readings.stream().mapToDouble(Reading::dropMm).toArray();
         try {
-            LeastSquaresOptimizer.Optimum optimum = new LevenbergMarquardtOptimizer()
-                    .optimize(new LeastSquaresBuilder()
-                            .start(from)
-                            .model(model)
-                            .target(readings.stream()
-                                    .mapToDouble(Reading::dropMm)
-                                    .toArray())
-                            .maxEvaluations(MOST_EVALUATIONS)
-                            .maxIterations(MOST_ITERATIONS)
-                            .build());
-            return fitted(wall, readings, law.apply(optimum.getPoint().toArray()));
+            double[] found = LeastSquares.fit(from, at -> drops(wall, readings, law.apply(at)), target);
+            return fitted(wall, readings, law.apply(found));
         } catch (NoDrop e) {
             return new Outcome.None(String.valueOf(e.getMessage()));
         } catch (MathRuntimeException e) {

@@ -7,6 +7,7 @@ import withy.app.MachineSheet;
 import withy.app.MachineSheet.Line;
 import withy.app.MachineSheet.LoadDrop;
 import withy.app.MachineSheet.RingUnderLoad;
+import withy.app.OddsSheet;
 import withy.explain.Phrases;
 import withy.units.ForceUnit;
 import withy.units.QuantityText;
@@ -77,10 +78,27 @@ public final class BendText {
             line(Phrases.of("bend.line.static"), test);
         }
         quickness();
+        new TrainText(page, answer.train(), units).write();
         wraps();
         handle();
+        odds();
         AnswerText.list(page, "text.cautions", answer.cautions());
         return page.toString();
+    }
+
+    private void odds() {
+        OddsSheet odds = answer.odds();
+        if (odds != null) {
+            page.heading(Phrases.of("bend.odds"));
+            page.paragraph(
+                    "",
+                    Phrases.of(
+                            odds.differenceG() < 0 ? "bend.odds.lighter" : "bend.odds.heavier",
+                            odds.against(),
+                            units.mass(Math.abs(odds.differenceG())),
+                            units.mass(odds.spreadG()),
+                            number(100 * odds.probabilityLighter(), 0)));
+        }
     }
 
     private void stiffness() {

@@ -293,8 +293,8 @@ class AnswerTest {
         }
         narrow(new Terminal().run("check", Terminal.BROKEN));
         narrow(new Terminal().run("--help"));
-        for (String command :
-                List.of("demo", "propose", "measure", "bend", "check", "parts", "schema", "completion", "man")) {
+        for (String command : List.of(
+                "demo", "propose", "measure", "bend", "bendtest", "check", "parts", "schema", "completion", "man")) {
             narrow(new Terminal().run(command, "--help"));
         }
     }

@@ -5,13 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import withy.cli.Terminal.Shown;
 
 /** The command {@code bend} as typed. */
 class BendTest {
+    @TempDir
+    private Path folder;
+
     private static Shown bend(String... more) {
         List<String> words = new ArrayList<>(
                 List.of("bend", "-", "--brief", Terminal.brief("kayak-estuary"), "--catalog", Terminal.BENCH));
@@ -111,5 +118,22 @@ class BendTest {
         JsonNode working = shown.json().path("machine").path("working");
         assertEquals(0, shown.code(), shown.err());
         assertEquals(working.path("doubt").isNull(), !working.path("dropMm").isNull());
+    }
+
+    @Test
+    void theLighterOfTwoIsToldWithItsChance() throws IOException {
+        Path file =
+                Files.writeString(folder.resolve("other.json"), Demo.build(1).toString());
+        Shown shown = bend("--against", file.toString(), "--json");
+        assertEquals(0, shown.code(), shown.err());
+        JsonNode odds = shown.json().path("odds");
+        double difference = Demo.build(0).path("figures").path("weightG").asDouble()
+                - Demo.build(1).path("figures").path("weightG").asDouble();
+        assertEquals(difference, odds.path("differenceG").asDouble(), 1e-6);
+        assertTrue(odds.path("probabilityLighter").asDouble() > 0.5 == difference < 0, odds.toString());
+        assertEquals(List.of(), Terminal.faults("bend", shown.out()));
+        Shown wrong = bend("--against", file.toString(), "--weighed", "no-such=3g", "--weighed", "x");
+        assertEquals(2, wrong.code());
+        assertTrue(wrong.err().contains("no-such=3g") && wrong.err().contains("--weighed x"), wrong.err());
     }
 }

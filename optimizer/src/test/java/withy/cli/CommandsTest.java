@@ -317,6 +317,7 @@ class CommandsTest {
                 "propose",
                 "measure",
                 "bend",
+                "bendtest",
                 "check",
                 "parts",
                 "stock",
