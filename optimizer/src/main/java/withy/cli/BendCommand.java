@@ -41,6 +41,7 @@ import withy.units.UnitsFault;
                 + "  withy bend build.json --brief brief.json --reel 4000 --reel \"310 g\"%n"
                 + "  withy bend build.json --brief brief.json --against other.json --weighed PART=18.2g%n"
                 + "  withy bend build.json --brief brief.json --bendtest test.json%n"
+                + "  withy bend build.json --brief brief.json --pictures drawings%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
@@ -119,6 +120,12 @@ final class BendCommand implements Callable<Integer> {
             description = "What drawing weights begins with (${DEFAULT-VALUE} unless told); the same gives the same.")
     private long seed = 1;
 
+    @Option(
+            names = "--pictures",
+            paramLabel = "FOLDER",
+            description = "Draw the rod and its bend: SVG files and a page with the figures, pictures.html.")
+    private @Nullable String pictures;
+
     @Mixin
     private CatalogOptions catalogs;
 
@@ -140,6 +147,9 @@ final class BendCommand implements Callable<Integer> {
         Brief read = briefs.read(brief, catalog, surroundings);
         Build told = build(build, catalog, surroundings);
         BendAnswer answer = Bend.run(catalog, read, told, question(read, told, catalog, surroundings));
+        if (pictures != null) {
+            Drawings.write(pictures, answer, output.units(), err);
+        }
         Answering.print(
                 output.json() ? AnswerJson.write(answer) : BendText.of(answer, output.units()),
                 spec.commandLine().getOut());

@@ -36,7 +36,7 @@ public record RodMachine(
         HandleFit handle,
         MassAlong massAlong) {
     /** Weights of the load curve, as shares of the one that drops the tip by a third. */
-    private static final double[] CURVE = {0, 0.25, 0.5, 1, 1.5, 2, 3};
+    private static final double[] CURVE = {0, 0.25, 0.5, 0.75, 1, 1.5, 2, 3};
 
     /** Loads of the curve where no weight drops the tip by a third, g. */
     private static final double PLAIN_STEP_G = 100;
