@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -95,6 +96,17 @@ public final class Catalog {
             parts.add(other == null || other.equals(part.facts()) ? part : part.with(other));
         }
         return new Catalog(rates, asOf, otherHash, parts);
+    }
+
+    /** The parts of these ids alone, in their order. */
+    public Catalog only(Set<String> ids) {
+        List<Part> parts = new ArrayList<>();
+        for (Part part : byId.values()) {
+            if (ids.contains(part.id())) {
+                parts.add(part);
+            }
+        }
+        return new Catalog(rates, asOf, hash, parts);
     }
 
     /** How many parts there are. */

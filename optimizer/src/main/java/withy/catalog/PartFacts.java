@@ -60,21 +60,36 @@ public record PartFacts(
 
     /** The same with another number of free pieces. */
     public PartFacts withStock(int pieces) {
-        return with(pieces, weightTolG, measuredG, priceMinor, priceDate);
+        return with(pieces, leadDays, weightTolG, measuredG, priceMinor, priceDate);
+    }
+
+    /** The same with no more to be ordered. */
+    public PartFacts notOrdered() {
+        return with(stock, null, weightTolG, measuredG, priceMinor, priceDate);
     }
 
     /** The same with what the shop's scale says. */
     public PartFacts withScale(double meanG, double toleranceG) {
-        return with(stock, toleranceG, meanG, priceMinor, priceDate);
+        return with(stock, leadDays, toleranceG, meanG, priceMinor, priceDate);
     }
 
     /** The same at another price. */
     public PartFacts withPrice(long minor, LocalDate date) {
-        return with(stock, weightTolG, measuredG, minor, date);
+        return with(stock, leadDays, weightTolG, measuredG, minor, date);
+    }
+
+    /** The same with another ± of the weight. */
+    public PartFacts withTolerance(double toleranceG) {
+        return with(stock, leadDays, toleranceG, measuredG, priceMinor, priceDate);
     }
 
     private PartFacts with(
-            int pieces, double toleranceG, @Nullable Double meanG, long minor, @Nullable LocalDate date) {
+            int pieces,
+            @Nullable Integer days,
+            double toleranceG,
+            @Nullable Double meanG,
+            long minor,
+            @Nullable LocalDate date) {
         return new PartFacts(
                 id,
                 maker,
@@ -83,7 +98,7 @@ public record PartFacts(
                 date,
                 packQty,
                 pieces,
-                leadDays,
+                days,
                 supplier,
                 bin,
                 weightG,

@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
 import withy.app.OurFault;
+import withy.app.RefusedBuild;
 import withy.shop.ShopFault;
 
 /** The root command. */
@@ -26,6 +27,9 @@ import withy.shop.ShopFault;
             BendTestCommand.class,
             CheckCommand.class,
             PartsCommand.class,
+            JobCommand.class,
+            OutCommand.class,
+            PlanCommand.class,
             StockCommand.class,
             WeighCommand.class,
             BackupCommand.class,
@@ -45,6 +49,9 @@ import withy.shop.ShopFault;
                 + "  withy check shop                                what is wrong with the lists%n"
                 + "  withy parts shop --kind seat --max-weight 20g   what is there%n"
                 + "  withy stock PART --receive 6                    six came in%n"
+                + "  withy job --new brief.json                      a customer came%n"
+                + "  withy out PART                                  a part ran out: choose again%n"
+                + "  withy plan                                      all open jobs from one stock%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         synopsisSubcommandLabel = "COMMAND",
@@ -114,6 +121,11 @@ public final class Main implements Runnable {
         if (failure instanceof ShopFault fault) {
             err.println(fault.getMessage());
             return fault.kind() == ShopFault.Kind.DISK ? Exit.DISK : Exit.BAD_DATA;
+        }
+        if (failure instanceof RefusedBuild refused) {
+            err.println(refused.getMessage());
+            refused.sentences().forEach(err::println);
+            return Exit.NOT_LEGAL;
         }
         if (failure instanceof OurFault) {
             err.println("Withy contradicts itself and shows nothing: " + failure.getMessage() + ".");

@@ -36,8 +36,12 @@ final class SchemaCommand implements Callable<Integer> {
             "check",
             "folder",
             "import",
+            "job",
+            "jobs",
             "measure",
+            "out",
             "parts",
+            "plan",
             "stock",
             "weigh");
 
@@ -50,7 +54,7 @@ final class SchemaCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description =
                     "answer (of propose), bend, bendtest, brief, build, check, folder (of doctor, backup, restore),"
-                            + " import, measure, parts, stock or weigh.")
+                            + " import, job, jobs, measure, out, parts, plan, stock or weigh.")
     private @Nullable String name;
 
     /** picocli sets its fields afterwards. */

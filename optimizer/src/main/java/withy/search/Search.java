@@ -49,10 +49,7 @@ public final class Search implements Solver {
     @Override
     public Solution solve(Query query, Watch watch) {
         Task task = new Task(catalog, query, style(query));
-        Set<String> forced = new TreeSet<>(query.forced());
-        if (query.rulebook().rules().stream().anyMatch(rule -> rule.code().equals("must"))) {
-            query.brief().insisted().stream().filter(w -> w.hard()).forEach(w -> forced.add(w.partId()));
-        }
+        Set<String> forced = forced(query);
         List<Stations> alternatives = Stations.alternatives(catalog, query, forced);
         Task.Judged known = recall(task, forced);
         Proof proof = new Proof(task, alternatives, this::shape, watch);
@@ -76,6 +73,22 @@ public final class Search implements Solver {
             return solution;
         }
         return new Unproven(task, alternatives, this::shape, proof).improve(solution, settings, watch);
+    }
+
+    /** The best build that scores less than a limit, or none where there is none such; proven where the search got to its end. */
+    Solution below(long limit, Query query, Watch watch) {
+        Task task = new Task(catalog, query, style(query));
+        return new Proof(task, Stations.alternatives(catalog, query, forced(query)), this::shape, watch)
+                .under(limit)
+                .run();
+    }
+
+    private static Set<String> forced(Query query) {
+        Set<String> forced = new TreeSet<>(query.forced());
+        if (query.rulebook().rules().stream().anyMatch(rule -> rule.code().equals("must"))) {
+            query.brief().insisted().stream().filter(w -> w.hard()).forEach(w -> forced.add(w.partId()));
+        }
+        return forced;
     }
 
     /**

@@ -136,8 +136,7 @@ public final class Doctor {
                 SELECT r.job, p.part, p.number, p.state FROM promise r
                 JOIN piece p ON p.id = r.piece JOIN job j ON j.id = r.job
                 WHERE p.part <> r.part OR p.state NOT IN ('shelf', 'ordered', 'used')
-                  OR (p.state = 'used') <> (j.state IN ('built', 'weighed', 'closed')) AND p.state <> 'used'
-                     AND j.state IN ('built', 'weighed', 'closed')
+                  OR j.state IN ('built', 'weighed', 'closed') AND p.state <> 'used'
                 ORDER BY r.job, p.part, p.number"""));
     }
 }

@@ -100,6 +100,11 @@ public final class Shop implements AutoCloseable {
         return new Scale(database, today);
     }
 
+    /** Jobs and promises. */
+    public Jobs jobs() {
+        return new Jobs(database, today);
+    }
+
     /** Counts and prices from lists, with undo. */
     public Imports imports() {
         return new Imports(database, today);

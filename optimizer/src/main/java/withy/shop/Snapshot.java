@@ -130,6 +130,48 @@ public final class Snapshot {
                 : facts.withPrice(price.minor(), price.day());
     }
 
+    /**
+     * Day so many further pieces are here: from the shelf, from what is on its way, or ordered today.
+     *
+     * @return the day, or null where they can't be had
+     */
+    public @Nullable LocalDate delivered(String part, int pieces, LocalDate today) {
+        return delivered(part, pieces, today, true);
+    }
+
+    /** The same as if the shelf were empty. */
+    public @Nullable LocalDate delivery(String part, int pieces, LocalDate today) {
+        return delivered(part, pieces, today, false);
+    }
+
+    private @Nullable LocalDate delivered(String part, int pieces, LocalDate today, boolean shelf) {
+        Part listed = lists.find(part);
+        if (pieces <= 0) {
+            return today;
+        }
+        if (listed == null) {
+            return null;
+        }
+        Held one = held == null ? null : held.get(part);
+        int here = !shelf ? 0 : held == null ? listed.facts().stock() : one == null ? 0 : one.free();
+        if (pieces <= here) {
+            return today;
+        }
+        Integer lead = listed.facts().leadDays();
+        LocalDate ordered = lead == null ? null : today.plusDays(lead);
+        for (Map.Entry<String, Integer> due : one == null
+                ? Map.<String, Integer>of().entrySet()
+                : one.freeDue().entrySet()) {
+            here += due.getValue();
+            LocalDate day = LocalDate.parse(due.getKey());
+            if (pieces <= here) {
+                LocalDate later = day.isBefore(today) ? today : day;
+                return ordered == null || later.isBefore(ordered) ? later : ordered;
+            }
+        }
+        return ordered;
+    }
+
     /** True for what is used by amount: one spool or pack serves many rods and is promised to none. */
     public static boolean shared(PartKind kind) {
         return kind == PartKind.THREAD || kind == PartKind.FINISH || kind == PartKind.ADHESIVE;

@@ -11,6 +11,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.ObjLongConsumer;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.Brief.HandleForm;
@@ -60,6 +62,8 @@ final class Enumeration {
     private final boolean prune;
     private final Refusal refusal = new Refusal();
 
+    private Predicate<Build> among = build -> true;
+    private @Nullable ObjLongConsumer<Build> visitor;
     private long measured;
     private long bestScore = Long.MAX_VALUE;
     private @Nullable Build best;
@@ -100,6 +104,18 @@ final class Enumeration {
             }
             return (long) product;
         }
+    }
+
+    /** Looks among some builds only. */
+    Enumeration among(Predicate<Build> wanted) {
+        among = wanted;
+        return this;
+    }
+
+    /** Tells every legal build with its score. */
+    void eachLegal(ObjLongConsumer<Build> told) {
+        visitor = told;
+        run();
     }
 
     /** How many builds there are. */
@@ -313,6 +329,9 @@ final class Enumeration {
 
     /** Measures one build; false where its handle is refused whatever train it carries. */
     private boolean build(Setting setting, Build build, boolean askHandle) {
+        if (!askHandle && !among.test(build)) {
+            return true;
+        }
         measured++;
         Rod rod = Rod.measure(setting, build);
         if (askHandle) {
@@ -324,7 +343,14 @@ final class Enumeration {
         }
         ObjectiveVector vector = ObjectiveVector.of(rod, style, wishes);
         long score = scoring.score(vector);
-        if (score < bestScore && asked(build, vector) && Judge.legal(rod, query.rulebook())) {
+        ObjLongConsumer<Build> told = visitor;
+        if (told != null) {
+            if (asked(build, vector) && Judge.legal(rod, query.rulebook())) {
+                told.accept(build, score);
+            }
+            return true;
+        }
+        if (score < bestScore && among.test(build) && asked(build, vector) && Judge.legal(rod, query.rulebook())) {
             bestScore = score;
             best = build;
         }

@@ -1,0 +1,354 @@
+package withy.app;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.app.BuildSheet.VerdictLine;
+import withy.brief.Brief;
+import withy.brief.BriefContext;
+import withy.brief.BriefReader;
+import withy.brief.BriefWriter;
+import withy.catalog.Catalog;
+import withy.catalog.Part;
+import withy.explain.Phrases;
+import withy.rod.Build;
+import withy.rod.Placed;
+import withy.rod.Rod;
+import withy.rod.Station;
+import withy.rules.Rulebook;
+import withy.shop.Job;
+import withy.shop.Need;
+import withy.shop.Shop;
+import withy.shop.Snapshot;
+
+/** A job step by step: wish, offer, acceptance, glue, finished rod. */
+public final class JobDesk {
+    /** Before any date a kept brief may name: its date was judged when it was first read. */
+    private static final LocalDate ANY_DAY = LocalDate.of(1900, 1, 1);
+
+    private final Workshop workshop;
+
+    public JobDesk(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /** Begins a job. */
+    public JobAnswer begin(Brief brief) {
+        try (Shop shop = workshop.open()) {
+            Job job = shop.jobs().add(brief.name(), AnswerJson.write(BriefWriter.write(brief)), brief.wantedBy());
+            return answer(shop, job.id(), List.of());
+        }
+    }
+
+    /** A job with all that belongs to it. */
+    public JobAnswer show(long job) {
+        try (Shop shop = reading(job)) {
+            return answer(shop, job, List.of());
+        }
+    }
+
+    /** The offer of this number, or the last one where it is 0, as it was shown when it was given. */
+    public Job.Offer offer(long job, long number) {
+        try (Shop shop = reading(job)) {
+            List<Job.Offer> offers = shop.jobs().file(job).offers();
+            return offers.stream()
+                    .filter(o -> number == 0 ? o.equals(offers.get(offers.size() - 1)) : o.id() == number)
+                    .findFirst()
+                    .orElseThrow(() -> new RefusedBuild(
+                            "job " + job + " has " + (number == 0 ? "no offer" : "no offer " + number) + ".",
+                            List.of("Maybe make one first: withy job " + job + " --offer.")));
+        }
+    }
+
+    /**
+     * Proposes builds for a job and keeps the offer as it was given.
+     *
+     * @param proposer answers a brief over a catalogue
+     * @param shown how an answer is shown
+     */
+    public Offered offer(long job, Proposer proposer, Function<Answer, String> shown) {
+        try (Shop shop = workshop.open()) {
+            Job now = shop.jobs().get(job);
+            Brief brief = brief(now);
+            Snapshot snapshot = shop.snapshot(workshop.lists());
+            Answer answer = proposer.propose(snapshot.forJob(brief, shop.jobs().held(job)), brief);
+            if (answer.builds().isEmpty() || answer.interrupted()) {
+                return new Offered(answer, answer(shop, job, List.of()));
+            }
+            shop.jobs().offer(now, answer.catalogHash(), AnswerJson.write(answer), shown.apply(answer));
+            return new Offered(answer, answer(shop, job, rivals(shop, now, answer)));
+        }
+    }
+
+    /** Answers a brief over a catalogue. */
+    public interface Proposer {
+        Answer propose(Catalog catalog, Brief brief);
+    }
+
+    /**
+     * An offer made.
+     *
+     * @param answer the answer
+     * @param job the job with it
+     */
+    public record Offered(Answer answer, JobAnswer job) {}
+
+    /** The customer took a build of the last offer. */
+    public JobAnswer accept(long job, int rank) {
+        Job.Offer last = offer(job, 0);
+        for (JsonNode build : JsonText.tree(last.answer()).path("builds")) {
+            if (build.path("rank").intValue() == rank) {
+                return accept(job, build.toString(), "build " + rank + " of offer " + last.id());
+            }
+        }
+        throw new RefusedBuild(
+                "offer " + last.id() + " has no build " + rank + ".",
+                List.of("Maybe look at it again: withy job " + job + " --read-offer."));
+    }
+
+    /** The customer took a build of the builder's own, or another one in place of the first. */
+    public JobAnswer accept(long job, String buildJson, String note) {
+        try (Shop shop = workshop.open()) {
+            Job now = shop.jobs().get(job);
+            take(shop, now, null, buildJson, note);
+            return answer(shop, job, List.of());
+        }
+    }
+
+    /**
+     * Measures and judges a build against what this job can have now, then promises its pieces.
+     *
+     * @param newBrief another brief as JSON, or null
+     */
+    Job take(Shop shop, Job job, @Nullable String newBrief, String buildJson, String note) {
+        String told = newBrief == null ? job.brief() : newBrief;
+        Brief brief = brief(told);
+        Catalog catalog =
+                shop.snapshot(workshop.lists()).forJob(brief, shop.jobs().held(job.id()));
+        BuildReader.Reading reading = BuildReader.read(buildJson, catalog);
+        Build build = reading.build();
+        if (build == null) {
+            throw new RefusedBuild(
+                    "the build can't be read.",
+                    reading.faults().stream().map(f -> f.message()).toList());
+        }
+        Rod rod = Rod.measure(catalog, brief, build);
+        List<String> broken = broken(rod);
+        if (!broken.isEmpty()) {
+            throw new RefusedBuild("the build breaks rules by now; nothing was changed.", broken);
+        }
+        LocalDate wanted = brief.wantedBy();
+        return shop.jobs()
+                .accept(
+                        job,
+                        told,
+                        wanted == null ? null : wanted.toString(),
+                        AnswerJson.write(BuildFile.of(build)),
+                        Prediction.of(rod).json(),
+                        needs(rod),
+                        note);
+    }
+
+    private static List<String> broken(Rod rod) {
+        return Verdicts.of(rod, Rulebook.standard()).stream()
+                .filter(v -> v.outcome().equals(Verdicts.FAIL) || v.outcome().equals(Verdicts.UNKNOWN))
+                .map(VerdictLine::sentence)
+                .distinct()
+                .toList();
+    }
+
+    /** Pieces a rod takes from the shop: not what is used by amount, nor what the customer brings. */
+    static List<Need> needs(Rod rod) {
+        SortedMap<String, Integer> pieces = new TreeMap<>();
+        for (Placed placed : rod.placed().values()) {
+            if (!Snapshot.shared(placed.part().kind())
+                    && !rod.brief().owned().contains(placed.part().id())) {
+                pieces.merge(placed.part().id(), rod.pieces(placed.station()), Integer::sum);
+            }
+        }
+        List<Need> needs = new ArrayList<>();
+        pieces.forEach((id, count) -> {
+            Part part = rod.setting().catalog().find(id);
+            if (part != null) {
+                needs.add(new Need(
+                        id, count, part.facts().leadDays(), part.facts().packQty()));
+            }
+        });
+        return needs;
+    }
+
+    /** Stations are glued or wrapped; {@code guides} stands for all guides. */
+    public JobAnswer glue(long job, Set<String> stations) {
+        try (Shop shop = workshop.open()) {
+            Job now = shop.jobs().get(job);
+            Rod rod = rod(shop, now);
+            Set<String> fresh = new TreeSet<>();
+            SortedMap<String, Integer> pieces = new TreeMap<>();
+            for (Station station : stations(rod.build(), stations)) {
+                if (!now.glued().contains(station.key())) {
+                    fresh.add(station.key());
+                    Placed placed = rod.placed().get(station);
+                    if (placed != null
+                            && !Snapshot.shared(placed.part().kind())
+                            && !rod.brief().owned().contains(placed.part().id())) {
+                        pieces.merge(placed.part().id(), rod.pieces(station), Integer::sum);
+                    }
+                }
+            }
+            shop.jobs().glue(now, fresh, pieces);
+            return answer(shop, job, List.of());
+        }
+    }
+
+    private static Set<Station> stations(Build build, Set<String> words) {
+        Set<Station> stations = new TreeSet<>();
+        Set<String> known = new TreeSet<>();
+        build.choices().keySet().forEach(station -> known.add(station.key()));
+        known.add(Station.BLANK.key());
+        for (String word : words) {
+            if (word.equals("guides")) {
+                build.choices().keySet().stream().filter(s -> s.number() > 0).forEach(stations::add);
+                continue;
+            }
+            Station station = Station.parse(word);
+            if (station == null || !known.contains(word)) {
+                throw new RefusedBuild(
+                        word + ": nothing stands there; allowed are guides, " + String.join(", ", known) + ".",
+                        List.of("Maybe the station is spelled otherwise."));
+            }
+            stations.add(station);
+        }
+        return stations;
+    }
+
+    /** The rod is built. */
+    public JobAnswer built(long job) {
+        try (Shop shop = workshop.open()) {
+            shop.jobs().built(shop.jobs().get(job));
+            return answer(shop, job, List.of());
+        }
+    }
+
+    /** The finished rod on the scale. */
+    public JobAnswer weighed(long job, long weightMg, @Nullable Double balanceMm) {
+        try (Shop shop = workshop.open()) {
+            shop.jobs().weighed(shop.jobs().get(job), weightMg, balanceMm);
+            return answer(shop, job, List.of());
+        }
+    }
+
+    /** The customer has his rod. */
+    public JobAnswer close(long job) {
+        try (Shop shop = workshop.open()) {
+            shop.jobs().close(shop.jobs().get(job));
+            return answer(shop, job, List.of());
+        }
+    }
+
+    /** The customer wants it no more. */
+    public JobAnswer cancel(long job, String note) {
+        try (Shop shop = workshop.open()) {
+            shop.jobs().cancel(shop.jobs().get(job), note);
+            return answer(shop, job, List.of());
+        }
+    }
+
+    /** The accepted rod, measured against what the job can have now. */
+    Rod rod(Shop shop, Job job) {
+        Brief brief = brief(job);
+        Catalog catalog =
+                shop.snapshot(workshop.lists()).forJob(brief, shop.jobs().held(job.id()));
+        return Rod.measure(catalog, brief, build(job, catalog));
+    }
+
+    /** The accepted build. */
+    static Build build(Job job, Catalog catalog) {
+        String told = job.build();
+        if (told == null) {
+            throw new RefusedBuild(
+                    "job " + job.id() + " is " + job.state().word() + ": no build was accepted yet.",
+                    List.of("Maybe: withy job " + job.id() + " --accept 1."));
+        }
+        BuildReader.Reading reading = BuildReader.read(told, catalog);
+        Build build = reading.build();
+        if (build == null) {
+            throw new RefusedBuild(
+                    "the build of job " + job.id() + " names parts that are in no list any more.",
+                    reading.faults().stream().map(f -> f.message()).toList());
+        }
+        return build;
+    }
+
+    private Shop reading(long job) {
+        if (!Shop.exists(workshop.folder())) {
+            throw new RefusedBuild(
+                    "There is no job " + job + ": nothing was booked in " + workshop.folder() + " yet.",
+                    List.of("Maybe begin one: withy job --new brief.json."));
+        }
+        return Shop.reading(workshop.folder(), workshop.day());
+    }
+
+    /** The kept brief. */
+    Brief brief(Job job) {
+        return brief(job.brief());
+    }
+
+    private Brief brief(String told) {
+        return BriefReader.read(told, new BriefContext(workshop.lists().rates(), ANY_DAY))
+                .orThrow();
+    }
+
+    JobAnswer answer(Shop shop, long job, List<String> warnings) {
+        return JobAnswer.of(shop.jobs().file(job), workshop.lists().rates().currency(), warnings);
+    }
+
+    /** Parts of an offer that others were offered too, where there are too few for all. */
+    private List<String> rivals(Shop shop, Job job, Answer answer) {
+        Map<String, Integer> own = pieces(JsonText.tree(AnswerJson.write(answer)));
+        Map<String, String> others = new LinkedHashMap<>();
+        Map<String, Integer> asked = new TreeMap<>(own);
+        for (Job other : shop.jobs().all()) {
+            if (other.state() == Job.State.OFFERED && other.id() != job.id()) {
+                List<Job.Offer> offers = shop.jobs().file(other.id()).offers();
+                JsonNode last = JsonText.tree(offers.get(offers.size() - 1).answer());
+                pieces(last).forEach((part, count) -> {
+                    asked.merge(part, count, Integer::sum);
+                    others.merge(part, Long.toString(other.id()), (a, b) -> a + ", " + b);
+                });
+            }
+        }
+        List<String> warnings = new ArrayList<>();
+        own.forEach((part, count) -> {
+            int free = shop.stock().level(part).free();
+            Integer all = asked.get(part);
+            String rivals = others.get(part);
+            if (rivals != null && all != null && all > free) {
+                warnings.add(Phrases.of("text.job.rivals", workshop.name(part), part, rivals, free));
+            }
+        });
+        return warnings;
+    }
+
+    /** Most pieces of each part that one build of an answer takes. */
+    private static Map<String, Integer> pieces(JsonNode answer) {
+        Map<String, Integer> most = new TreeMap<>();
+        for (JsonNode build : answer.path("builds")) {
+            Map<String, Integer> one = new TreeMap<>();
+            build.path("parts")
+                    .forEach(p ->
+                            one.merge(p.path("part").asText(), p.path("count").intValue(), Integer::sum));
+            one.forEach((part, count) -> most.merge(part, count, Math::max));
+        }
+        most.values().removeIf(count -> count == 0);
+        return most;
+    }
+}

@@ -1,0 +1,330 @@
+package withy.app;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.app.OutAnswer.Applied;
+import withy.app.OutAnswer.JobLadder;
+import withy.app.OutAnswer.RungLine;
+import withy.app.OutAnswer.Standing;
+import withy.app.OutAnswer.Swap;
+import withy.app.OutAnswer.Waiting;
+import withy.brief.Brief;
+import withy.brief.BriefWriter;
+import withy.catalog.Catalog;
+import withy.catalog.Part;
+import withy.catalog.PartFacts;
+import withy.explain.Phrases;
+import withy.objectives.NiceWishes;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Watch;
+import withy.objectives.Style;
+import withy.rod.Build;
+import withy.rod.Rod;
+import withy.rod.Station;
+import withy.rules.Rulebook;
+import withy.search.ChangeLadder;
+import withy.search.ChangeLadder.Rung;
+import withy.search.ChangeLadder.Situation;
+import withy.shop.Job;
+import withy.shop.Need;
+import withy.shop.Piece;
+import withy.shop.Shop;
+import withy.shop.Snapshot;
+
+/** Chooses open jobs again with least disturbance when a part runs out, gets dearer or does not fit, or the customer wants it otherwise. */
+public final class OutDesk {
+    /** Most parts changed that are looked at. */
+    private static final int MOST_CHANGES = 3;
+
+    private final Workshop workshop;
+    private final JobDesk desk;
+    private final Progress progress;
+
+    public OutDesk(Workshop workshop, Progress progress) {
+        this.workshop = workshop;
+        this.desk = new JobDesk(workshop);
+        this.progress = progress;
+    }
+
+    /**
+     * What happened.
+     *
+     * @param part the part that ran out, or null
+     * @param priceMinor its new price where it only got dearer, or null
+     * @param onlyJob the one job it concerns, or null for all
+     * @param brief the job's new brief, or null
+     */
+    public record Event(
+            @Nullable String part,
+            @Nullable Long priceMinor,
+            @Nullable Long onlyJob,
+            @Nullable Brief brief) {}
+
+    /** Looks; nothing is changed. */
+    public OutAnswer look(Event event) {
+        try (Shop shop = workshop.open()) {
+            return answer(shop, event, ladders(shop, event), null);
+        }
+    }
+
+    /** Looks again and takes a rung for the one job. */
+    public OutAnswer accept(Event event, long job, int rung) {
+        try (Shop shop = workshop.open()) {
+            List<JobLadder> ladders = ladders(shop, event);
+            RungLine line = ladders.stream()
+                    .flatMap(ladder -> ladder.rungs().stream())
+                    .filter(one -> one.rung() == rung)
+                    .findFirst()
+                    .orElseThrow(() -> new RefusedBuild(
+                            "job " + job + " has no build with " + rung + " parts changed.",
+                            List.of("Maybe look at the ladder again, without --accept.")));
+            Brief brief = event.brief();
+            String told = brief == null ? null : AnswerJson.write(BriefWriter.write(brief));
+            desk.take(shop, shop.jobs().get(job), told, AnswerJson.write(line.build()), note(event, line));
+            return answer(shop, event, ladders, new Applied(job, rung));
+        }
+    }
+
+    private static String note(Event event, RungLine line) {
+        String part = event.part();
+        String why =
+                part == null ? "another brief" : event.priceMinor() == null ? "without " + part : part + " got dearer";
+        StringBuilder note = new StringBuilder(why);
+        line.swaps()
+                .forEach(swap ->
+                        note.append("; ").append(swap.from()).append(" → ").append(swap.to()));
+        return note.toString();
+    }
+
+    private OutAnswer answer(Shop shop, Event event, List<JobLadder> ladders, @Nullable Applied applied) {
+        String part = event.part();
+        return new OutAnswer(
+                Answer.SCHEMA,
+                shop.snapshot(workshop.lists()).hash(),
+                part,
+                part == null ? null : workshop.name(part),
+                workshop.lists().rates().currency(),
+                ladders,
+                applied,
+                progress.stopped());
+    }
+
+    private List<JobLadder> ladders(Shop shop, Event event) {
+        List<JobLadder> ladders = new ArrayList<>();
+        Snapshot snapshot = shop.snapshot(workshop.lists());
+        for (Job job : shop.jobs().all()) {
+            Long only = event.onlyJob();
+            boolean asked = only == null || only == job.id();
+            if (asked && job.state() == Job.State.ACCEPTED && !progress.stopped()) {
+                JobLadder ladder = ladder(shop, snapshot, job, event);
+                if (ladder != null) {
+                    ladders.add(ladder);
+                }
+            } else if (only != null && asked) {
+                throw new RefusedBuild(
+                        "job " + job.id() + " is " + job.state().word() + ": only an accepted build is chosen again.",
+                        List.of("Maybe another job is meant: withy job lists them."));
+            }
+        }
+        return ladders;
+    }
+
+    private @Nullable JobLadder ladder(Shop shop, Snapshot snapshot, Job job, Event event) {
+        Brief before = desk.brief(job);
+        Brief brief = event.brief() == null ? before : event.brief();
+        SortedMap<String, Integer> held = shop.jobs().held(job.id());
+        Catalog had = snapshot.forJob(before, held);
+        Build current = JobDesk.build(job, had);
+        Set<Station> locked = new TreeSet<>();
+        job.glued().forEach(key -> locked.add(Objects.requireNonNull(Station.parse(key))));
+        String part = event.part();
+        if (part != null
+                && (!loose(current, locked).contains(part) || brief.owned().contains(part))) {
+            return null;
+        }
+        Catalog now = without(snapshot.forJob(brief, held), event, used(shop, job, part));
+        Rod agreed = Rod.measure(had, before, current);
+        Set<String> lost = part == null || event.priceMinor() != null ? Set.of() : Set.of(part);
+        Situation situation = new Situation(now, Query.of(brief, Rulebook.standard()), current, locked, lost);
+        List<Rung> rungs = ChangeLadder.climb(situation, MOST_CHANGES, new Watch(progress::stopped, (b, o, s) -> {}));
+        Standings standings = new Standings(now, brief, agreed, snapshot, held, event);
+        List<RungLine> lines = new ArrayList<>();
+        long best = Long.MAX_VALUE;
+        for (Rung rung : rungs) {
+            Build build = rung.build();
+            if (build != null && rung.score() < best) {
+                best = rung.score();
+                lines.add(standings.line(rung, build));
+            }
+        }
+        LocalDate wanted = brief.wantedBy();
+        return new JobLadder(
+                job.id(),
+                job.name(),
+                wanted == null ? null : wanted.toString(),
+                standing(agreed),
+                waiting(snapshot, agreed, part, wanted),
+                lines);
+    }
+
+    private static Set<String> loose(Build build, Set<Station> locked) {
+        Set<String> loose = new TreeSet<>();
+        build.choices().forEach((station, choice) -> {
+            if (!locked.contains(station)) {
+                loose.add(choice.partId());
+            }
+        });
+        if (locked.isEmpty()) {
+            loose.add(build.layout().blankId());
+        }
+        return loose;
+    }
+
+    /** Pieces of a part that are built into the job already. */
+    private static int used(Shop shop, Job job, @Nullable String part) {
+        int used = 0;
+        for (Piece piece : shop.jobs().file(job.id()).pieces()) {
+            used += piece.part().equals(part) && piece.state().equals("used") ? 1 : 0;
+        }
+        return used;
+    }
+
+    private static Catalog without(Catalog catalog, Event event, int used) {
+        String id = event.part();
+        Part part = id == null ? null : catalog.find(id);
+        if (id == null || part == null) {
+            return catalog;
+        }
+        Long price = event.priceMinor();
+        PartFacts facts = price == null
+                ? part.facts().withStock(used).notOrdered()
+                : part.facts().withPrice(price, catalog.asOf());
+        return catalog.changed(Map.of(id, facts), catalog.hash());
+    }
+
+    private Waiting waiting(Snapshot snapshot, Rod agreed, @Nullable String part, @Nullable LocalDate wanted) {
+        int pieces = 0;
+        for (Need need : JobDesk.needs(agreed)) {
+            pieces += need.part().equals(part) ? need.pieces() : 0;
+        }
+        LocalDate day = part == null ? workshop.day() : snapshot.delivery(part, Math.max(1, pieces), workshop.day());
+        return new Waiting(day != null, day == null ? null : day.toString(), late(day, wanted));
+    }
+
+    private static long late(@Nullable LocalDate day, @Nullable LocalDate wanted) {
+        return day == null || wanted == null ? 0 : Math.max(0, ChronoUnit.DAYS.between(wanted, day));
+    }
+
+    private static Standing standing(Rod rod) {
+        return new Standing(
+                rod.figures().weightG(),
+                Sheets.rounded(rod.figures().balanceFromReelFootMm(), 2),
+                rod.figures().priceMinor());
+    }
+
+    /** Rungs beside the agreed rod. */
+    private final class Standings {
+        private final Catalog catalog;
+        private final Brief brief;
+        private final Rod agreed;
+        private final Snapshot snapshot;
+        private final Map<String, Integer> held;
+        private final Event event;
+
+        Standings(Catalog catalog, Brief brief, Rod agreed, Snapshot snapshot, Map<String, Integer> held, Event event) {
+            this.catalog = catalog;
+            this.brief = brief;
+            this.agreed = agreed;
+            this.snapshot = snapshot;
+            this.held = held;
+            this.event = event;
+        }
+
+        RungLine line(Rung rung, Build build) {
+            Rod rod = Rod.measure(catalog, brief, build);
+            Standing then = standing(rod);
+            Standing before = standing(agreed);
+            LocalDate ready = ready(rod);
+            return new RungLine(
+                    rung.most(),
+                    rung.changed(),
+                    then,
+                    Sheets.rounded(then.weightG() - before.weightG(), 3),
+                    Sheets.rounded(then.balanceMm() - before.balanceMm(), 2),
+                    then.priceMinor() - before.priceMinor(),
+                    Sheets.rounded(Scoring.steps(rung.score() - score(agreed)), 4),
+                    ready == null ? null : ready.toString(),
+                    late(ready, brief.wantedBy()),
+                    rung.proven(),
+                    swaps(agreed.build(), build),
+                    BuildFile.of(build));
+        }
+
+        private long score(Rod rod) {
+            Scoring scoring = Scoring.of(brief, catalog.rates());
+            return scoring.score(ObjectiveVector.of(rod, new Style(catalog, brief), new NiceWishes(brief)));
+        }
+
+        private @Nullable LocalDate ready(Rod rod) {
+            LocalDate ready = workshop.day();
+            for (Need need : JobDesk.needs(rod)) {
+                Integer own = held.get(need.part());
+                LocalDate day =
+                        snapshot.delivered(need.part(), need.pieces() - (own == null ? 0 : own), workshop.day());
+                if (day == null) {
+                    return null;
+                }
+                ready = day.isAfter(ready) ? day : ready;
+            }
+            return ready;
+        }
+
+        private List<Swap> swaps(Build from, Build to) {
+            Map<List<@Nullable String>, List<String>> places = new LinkedHashMap<>();
+            Set<Station> stations = new TreeSet<>(from.choices().keySet());
+            stations.addAll(to.choices().keySet());
+            stations.add(Station.BLANK);
+            for (Station station : stations) {
+                String old = from.partAt(station);
+                String now = to.partAt(station);
+                if (!Objects.equals(old, now)) {
+                    places.computeIfAbsent(Arrays.asList(old, now), key -> new ArrayList<>())
+                            .add(station.key());
+                }
+            }
+            List<Swap> swaps = new ArrayList<>();
+            places.forEach((pair, keys) -> {
+                String old = pair.get(0);
+                String now = pair.get(1);
+                swaps.add(new Swap(
+                        keys,
+                        old,
+                        now,
+                        old == null ? null : workshop.name(old),
+                        now == null ? null : workshop.name(now),
+                        why(old, now)));
+            });
+            return swaps;
+        }
+
+        private String why(@Nullable String old, @Nullable String now) {
+            if (old != null && old.equals(event.part())) {
+                return Phrases.of(event.priceMinor() == null ? "text.out.why.gone" : "text.out.why.dearer");
+            }
+            return Phrases.of(
+                    old == null ? "text.out.why.added" : now == null ? "text.out.why.dropped" : "text.out.why.goes");
+        }
+    }
+}

@@ -1,0 +1,263 @@
+package withy.app;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.app.OutAnswer.Standing;
+import withy.app.PlanAnswer.JobLine;
+import withy.app.PlanAnswer.OrderLine;
+import withy.app.PlanAnswer.SupplierList;
+import withy.brief.Brief;
+import withy.catalog.Catalog;
+import withy.catalog.Part;
+import withy.objectives.Scoring;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Watch;
+import withy.rod.Build;
+import withy.rod.Rod;
+import withy.rod.Station;
+import withy.rules.Rulebook;
+import withy.search.JobPlanner;
+import withy.search.PlanJob;
+import withy.search.PlanOption;
+import withy.search.Supplies;
+import withy.shop.Job;
+import withy.shop.Level;
+import withy.shop.Shop;
+import withy.shop.Snapshot;
+
+/**
+ * Plans all open jobs at once. A job whose build is accepted and whose pieces are all promised keeps both; a job that lost pieces is chosen again
+ * around what is glued; the others are chosen freely. Nothing is promised by a plan.
+ */
+public final class PlanDesk {
+    private final Workshop workshop;
+    private final JobDesk desk;
+    private final Progress progress;
+
+    public PlanDesk(Workshop workshop, Progress progress) {
+        this.workshop = workshop;
+        this.desk = new JobDesk(workshop);
+        this.progress = progress;
+    }
+
+    /** What the plan needs to know of one job. */
+    private record Seen(Job job, Brief brief, Catalog catalog, SortedMap<String, Integer> held, PlanJob plan) {}
+
+    /** Plans. */
+    public PlanAnswer plan() {
+        try (Shop shop = workshop.open()) {
+            Snapshot snapshot = shop.snapshot(workshop.lists());
+            List<Seen> seen = new ArrayList<>();
+            for (Job job : shop.jobs().all()) {
+                if (job.open()) {
+                    seen.add(seen(shop, snapshot, job));
+                }
+            }
+            List<Seen> asked =
+                    seen.stream().filter(one -> one.plan().kept() == null).toList();
+            JobPlanner.Plan plan = JobPlanner.plan(
+                    asked.stream().map(Seen::plan).toList(),
+                    supplies(shop, asked),
+                    new Watch(progress::stopped, (b, o, s) -> {}));
+            return answer(shop, snapshot, seen, asked, plan);
+        }
+    }
+
+    private Seen seen(Shop shop, Snapshot snapshot, Job job) {
+        Brief brief = desk.brief(job);
+        SortedMap<String, Integer> held = shop.jobs().held(job.id());
+        Catalog catalog = snapshot.forJob(brief, held);
+        Query query = Query.of(brief, Rulebook.standard());
+        if (job.state() != Job.State.ACCEPTED) {
+            return new Seen(job, brief, catalog, held, new PlanJob(job.id(), catalog, query, null));
+        }
+        Build build = JobDesk.build(job, catalog);
+        if (shop.jobs().file(job.id()).missing().isEmpty()) {
+            return new Seen(job, brief, catalog, held, new PlanJob(job.id(), catalog, query, build));
+        }
+        SortedMap<Station, Build.Choice> fixed = new TreeMap<>();
+        for (String key : job.glued()) {
+            Station station = Objects.requireNonNull(Station.parse(key));
+            Build.Choice choice = build.choices().get(station);
+            fixed.put(station, choice == null ? Build.Choice.of(build.layout().blankId()) : choice);
+        }
+        if (!fixed.isEmpty()) {
+            fixed.put(Station.BLANK, Build.Choice.of(build.layout().blankId()));
+        }
+        Query around = query.fixing(
+                fixed, Set.of(), fixed.isEmpty() ? null : build.layout().reelFootMm());
+        return new Seen(job, brief, catalog, held, new PlanJob(job.id(), catalog, around, null));
+    }
+
+    /** What is free, and what lies ready for the jobs that are chosen again. */
+    private Supplies supplies(Shop shop, List<Seen> asked) {
+        Map<String, Integer> own = new HashMap<>();
+        asked.forEach(one -> one.held().forEach((part, count) -> own.merge(part, count, Integer::sum)));
+        Map<String, Level> levels = new HashMap<>();
+        shop.stock().levels().forEach(level -> levels.put(level.part(), level));
+        SortedMap<String, Supplies.Supply> parts = new TreeMap<>();
+        for (Part part : workshop.lists().byId().values()) {
+            Level level = levels.get(part.id());
+            SortedMap<LocalDate, Integer> due = new TreeMap<>();
+            if (level != null) {
+                level.freeDue().forEach((day, count) -> due.put(LocalDate.parse(day), count));
+            }
+            Integer held = own.get(part.id());
+            int here = (level == null ? 0 : level.free()) + (held == null ? 0 : held);
+            parts.put(part.id(), new Supplies.Supply(here, due, part.facts().leadDays()));
+        }
+        return new Supplies(workshop.day(), parts);
+    }
+
+    private PlanAnswer answer(Shop shop, Snapshot snapshot, List<Seen> seen, List<Seen> asked, JobPlanner.Plan plan) {
+        List<JobLine> lines = new ArrayList<>();
+        SortedMap<String, Integer> toBuild = new TreeMap<>();
+        SortedMap<String, LocalDate> first = new TreeMap<>();
+        for (Seen one : seen) {
+            int at = asked.indexOf(one);
+            if (at < 0) {
+                lines.add(kept(one));
+            } else {
+                lines.add(line(one, plan, at));
+                need(one, plan.options().get(at), toBuild, first);
+            }
+        }
+        long gain = plan.oneByOneCost().score() - plan.cost().score();
+        boolean alike = plan.oneByOneCost().unserved() == plan.cost().unserved();
+        boolean bounded = plan.bound().unserved() == plan.cost().unserved();
+        return new PlanAnswer(
+                Answer.SCHEMA,
+                snapshot.hash(),
+                workshop.lists().rates().currency(),
+                lines,
+                plan.cost().unserved(),
+                plan.oneByOneCost().unserved(),
+                alike ? steps(gain) : 0,
+                bounded ? steps(plan.cost().score() - plan.bound().score()) : 0,
+                plan.proven(),
+                shopping(shop, asked, toBuild, first),
+                progress.stopped());
+    }
+
+    private static double steps(long score) {
+        return Sheets.rounded(Scoring.steps(score), 4);
+    }
+
+    private JobLine kept(Seen one) {
+        Build build = Objects.requireNonNull(one.plan().kept());
+        Standing standing = standing(one, build);
+        return new JobLine(
+                one.job().id(),
+                one.job().name(),
+                one.job().wanted(),
+                true,
+                true,
+                standing,
+                standing,
+                0,
+                0,
+                List.of(),
+                BuildFile.of(build));
+    }
+
+    private JobLine line(Seen one, JobPlanner.Plan plan, int at) {
+        PlanOption now = plan.options().get(at);
+        PlanOption before = plan.oneByOne().get(at);
+        PlanOption alone = plan.alone().get(at);
+        Build build = now.build();
+        Build other = before.build();
+        return new JobLine(
+                one.job().id(),
+                one.job().name(),
+                one.job().wanted(),
+                false,
+                now.served(),
+                build == null ? null : standing(one, build),
+                other == null ? null : standing(one, other),
+                build == null || other == null ? 0 : steps(before.score() - now.score()),
+                build == null || !alone.served() ? 0 : steps(now.score() - alone.score()),
+                build == null || other == null ? List.of() : differs(build, other),
+                build == null ? null : BuildFile.of(build));
+    }
+
+    private static Standing standing(Seen one, Build build) {
+        Rod rod = Rod.measure(one.catalog(), one.brief(), build);
+        return new Standing(
+                rod.figures().weightG(),
+                Sheets.rounded(rod.figures().balanceFromReelFootMm(), 2),
+                rod.figures().priceMinor());
+    }
+
+    private static List<String> differs(Build build, Build other) {
+        Set<Station> stations = new TreeSet<>(build.choices().keySet());
+        stations.addAll(other.choices().keySet());
+        stations.add(Station.BLANK);
+        Set<String> parts = new TreeSet<>();
+        for (Station station : stations) {
+            String part = build.partAt(station);
+            if (part != null && !part.equals(other.partAt(station))) {
+                parts.add(part);
+            }
+        }
+        return List.copyOf(parts);
+    }
+
+    private static void need(
+            Seen one, PlanOption option, SortedMap<String, Integer> toBuild, SortedMap<String, LocalDate> first) {
+        LocalDate wanted = one.brief().wantedBy();
+        option.pieces().forEach((part, count) -> {
+            toBuild.merge(part, count, Integer::sum);
+            if (wanted != null) {
+                first.merge(part, wanted, (a, b) -> a.isBefore(b) ? a : b);
+            }
+        });
+    }
+
+    /** What the plan needs beyond what is here or on its way, and what was promised and not ordered yet. */
+    private List<SupplierList> shopping(
+            Shop shop, List<Seen> asked, SortedMap<String, Integer> toBuild, SortedMap<String, LocalDate> first) {
+        Map<String, Integer> own = new HashMap<>();
+        asked.forEach(one -> one.held().forEach((part, count) -> own.merge(part, count, Integer::sum)));
+        SortedMap<String, List<OrderLine>> bySupplier = new TreeMap<>();
+        for (Level level : shop.stock().levels()) {
+            Part part = workshop.lists().find(level.part());
+            Integer needed = toBuild.get(level.part());
+            Integer held = own.get(level.part());
+            int here = level.free()
+                    + level.freeDue().values().stream()
+                            .mapToInt(Integer::intValue)
+                            .sum();
+            int missing = (needed == null ? 0 : needed) - here - (held == null ? 0 : held);
+            if (part != null && (missing > 0 || level.toOrder() > 0)) {
+                int pack = Math.max(1, part.facts().packQty());
+                int pieces = level.toOrder() + (Math.max(0, missing) + pack - 1) / pack * pack;
+                bySupplier
+                        .computeIfAbsent(part.facts().supplier(), supplier -> new ArrayList<>())
+                        .add(new OrderLine(
+                                part.id(),
+                                part.facts().name(),
+                                pieces,
+                                pieces * part.facts().priceMinor(),
+                                orderBy(part, first.get(part.id()))));
+            }
+        }
+        List<SupplierList> lists = new ArrayList<>();
+        bySupplier.forEach((supplier, lines) -> lists.add(new SupplierList(
+                supplier, lines, lines.stream().mapToLong(OrderLine::priceMinor).sum())));
+        return lists;
+    }
+
+    private static @Nullable String orderBy(Part part, @Nullable LocalDate wanted) {
+        Integer lead = part.facts().leadDays();
+        return wanted == null || lead == null ? null : wanted.minusDays(lead).toString();
+    }
+}

@@ -1,0 +1,124 @@
+package withy.report;
+
+import java.util.Currency;
+import java.util.Map;
+import java.util.TreeMap;
+import withy.app.JobAnswer;
+import withy.app.JobsAnswer;
+import withy.explain.Phrases;
+import withy.shop.Job;
+import withy.shop.Piece;
+import withy.units.Money;
+import withy.units.QuantityText;
+
+/** The answers of {@code job} for a terminal of 80 columns. */
+public final class JobText {
+    private static final Page.Column[] JOBS = {
+        new Page.Column(4, true), new Page.Column(44, false), new Page.Column(10, false), new Page.Column(19, false)
+    };
+
+    private JobText() {}
+
+    /** Text of all jobs, lines ended by {@code \n}. */
+    public static String of(JobsAnswer answer) {
+        Page page = new Page();
+        if (answer.jobs().isEmpty()) {
+            page.paragraph("", Phrases.of("text.job.none"));
+        }
+        for (JobsAnswer.Line job : answer.jobs()) {
+            String wanted = job.wantedBy();
+            page.row(
+                    JOBS,
+                    Long.toString(job.job()),
+                    job.name(),
+                    Phrases.of("text.job.state." + job.state()),
+                    wanted == null ? "" : Phrases.of("text.job.wanted", wanted));
+            if (job.missing() > 0) {
+                page.paragraph("     ", Phrases.of("text.job.missing", job.missing()));
+            }
+        }
+        return page.toString();
+    }
+
+    /** Text of one job, lines ended by {@code \n}. */
+    public static String of(JobAnswer answer, QuantityText units) {
+        Page page = new Page();
+        page.paragraph("", Phrases.of("text.job.title", answer.job(), answer.name()));
+        String wanted = answer.wantedBy();
+        page.paragraph(
+                "",
+                Phrases.of("text.job.state." + answer.state())
+                        + (wanted == null ? "" : ", " + Phrases.of("text.job.wanted", wanted)));
+        offers(page, answer, units);
+        figures(page, answer, units);
+        pieces(page, answer);
+        StockText.hits(page, answer.missing());
+        page.heading(Phrases.of("text.job.history"));
+        for (Job.Event event : answer.history()) {
+            page.paragraph(event.day() + "  ", event.what() + (event.note().isEmpty() ? "" : ": " + event.note()));
+        }
+        return page + warnings(answer);
+    }
+
+    private static void offers(Page page, JobAnswer answer, QuantityText units) {
+        Currency currency = Currency.getInstance(answer.currency());
+        for (JobAnswer.OfferLine offer : answer.offers()) {
+            page.paragraph("", Phrases.of("text.job.offer", offer.offer(), offer.day()));
+            for (JobAnswer.OfferedBuild build : offer.builds()) {
+                page.paragraph(
+                        "  " + build.rank() + "  ",
+                        build.name() + ", " + units.mass(build.weightG()) + ", "
+                                + Money.print(build.priceMinor(), currency));
+            }
+        }
+    }
+
+    private static void figures(Page page, JobAnswer answer, QuantityText units) {
+        JobAnswer.Foretold foretold = answer.predicted();
+        if (foretold != null) {
+            page.paragraph(
+                    "",
+                    Phrases.of(
+                            "text.job.foretold",
+                            units.mass(foretold.weightOfPiecesG()),
+                            units.mass(foretold.toleranceG()),
+                            units.partLength(foretold.balanceMm())));
+        }
+        Job.AsBuilt built = answer.asBuilt();
+        if (built != null) {
+            Double balance = built.balanceMm();
+            page.paragraph(
+                    "",
+                    balance == null
+                            ? Phrases.of("text.job.built", units.mass(built.weightG()))
+                            : Phrases.of(
+                                    "text.job.builtBalance", units.mass(built.weightG()), units.partLength(balance)));
+        }
+        if (!answer.glued().isEmpty()) {
+            page.paragraph("", Phrases.of("text.job.glued", String.join(", ", answer.glued())));
+        }
+    }
+
+    private static void pieces(Page page, JobAnswer answer) {
+        if (answer.pieces().isEmpty()) {
+            return;
+        }
+        page.heading(Phrases.of("text.job.pieces"));
+        Map<String, String> lines = new TreeMap<>();
+        for (Piece piece : answer.pieces()) {
+            String due = piece.due();
+            String where = piece.state().equals("ordered") && due != null
+                    ? Phrases.of("text.stock.state.ordered", due)
+                    : Phrases.of("text.stock.state." + piece.state());
+            lines.merge(piece.part() + " " + where + ": ", "#" + piece.number(), (a, b) -> a + " " + b);
+        }
+        lines.forEach((what, numbers) -> page.paragraph("· ", what + numbers));
+    }
+
+    /** What to look at, or nothing. */
+    public static String warnings(JobAnswer answer) {
+        Page page = new Page();
+        AnswerText.list(page, "text.warnings", answer.warnings());
+        return page.toString();
+    }
+}

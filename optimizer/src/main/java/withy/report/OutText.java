@@ -1,0 +1,116 @@
+package withy.report;
+
+import java.util.Currency;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.app.OutAnswer;
+import withy.app.OutAnswer.JobLadder;
+import withy.app.OutAnswer.RungLine;
+import withy.app.OutAnswer.Swap;
+import withy.explain.Phrases;
+import withy.units.Money;
+import withy.units.QuantityText;
+
+/** The answer of {@code out} for a terminal of 80 columns. */
+public final class OutText {
+    private OutText() {}
+
+    /** Text of an answer, lines ended by {@code \n}. */
+    public static String of(OutAnswer answer, QuantityText units) {
+        Page page = new Page();
+        Currency currency = Currency.getInstance(answer.currency());
+        OutAnswer.Applied applied = answer.applied();
+        if (answer.jobs().isEmpty()) {
+            page.paragraph("", Phrases.of("text.out.none", name(answer.name())));
+        }
+        for (JobLadder job : answer.jobs()) {
+            page.paragraph("", Phrases.of("text.job.title", job.job(), job.name()));
+            String wanted = job.wantedBy();
+            page.paragraph(
+                    "",
+                    Phrases.of(
+                                    "text.out.agreed",
+                                    units.mass(job.agreed().weightG()),
+                                    units.partLength(job.agreed().balanceMm()),
+                                    Money.print(job.agreed().priceMinor(), currency))
+                            + (wanted == null ? "" : ", " + Phrases.of("text.job.wanted", wanted)));
+            for (RungLine rung : job.rungs()) {
+                rung(page, rung, units, currency);
+            }
+            if (job.rungs().isEmpty()) {
+                page.gap().paragraph("", Phrases.of("text.out.noRung"));
+            }
+            if (answer.part() != null) {
+                waiting(page, job);
+            }
+            page.gap();
+        }
+        if (applied != null) {
+            page.paragraph("", Phrases.of("text.out.applied", applied.rung(), applied.job()));
+        } else if (!answer.jobs().isEmpty()) {
+            page.paragraph("", Phrases.of("text.out.looked"));
+        }
+        return page.toString();
+    }
+
+    private static void rung(Page page, RungLine rung, QuantityText units, Currency currency) {
+        page.gap()
+                .paragraph(
+                        rung.rung() + "  ",
+                        Phrases.of("text.out.changes." + Math.min(2, rung.changes()), rung.changes()));
+        for (Swap swap : rung.swaps()) {
+            page.paragraph(
+                    "   · ",
+                    Phrases.of(
+                            "text.out.swap",
+                            places(swap.stations()),
+                            name(swap.fromName()),
+                            name(swap.toName()),
+                            swap.why()));
+        }
+        page.paragraph(
+                "   ",
+                Phrases.of(
+                        "text.out.then",
+                        units.mass(rung.standing().weightG()),
+                        (rung.weightG() >= 0 ? "+" : "") + units.fineMass(rung.weightG()),
+                        units.partLength(rung.standing().balanceMm()),
+                        Money.print(rung.standing().priceMinor(), currency),
+                        (rung.priceMinor() >= 0 ? "+" : "") + Money.print(rung.priceMinor(), currency)));
+        String ready = rung.ready();
+        page.paragraph(
+                "   ",
+                ready == null
+                        ? Phrases.of("text.out.never")
+                        : Phrases.of("text.out.ready", ready) + late(rung.daysLate()));
+        if (!rung.proven()) {
+            page.paragraph("   ", Phrases.of("text.out.unproven"));
+        }
+    }
+
+    private static void waiting(Page page, JobLadder job) {
+        String day = job.waiting().day();
+        page.gap()
+                .paragraph(
+                        "",
+                        day == null
+                                ? Phrases.of("text.out.noWaiting")
+                                : Phrases.of("text.out.waiting", day)
+                                        + late(job.waiting().daysLate()));
+    }
+
+    private static String late(long days) {
+        return days == 0 ? "." : Phrases.of("text.out.late", days);
+    }
+
+    /** {@code guide-4 guide-5 guide-6} as guides 4 to 6. */
+    private static String places(List<String> stations) {
+        String first = stations.get(0);
+        String last = stations.get(stations.size() - 1);
+        return stations.size() == 1 ? first : first + " … " + last;
+    }
+
+    private static String name(@Nullable String name) {
+        return name == null ? Phrases.of("text.out.nothing") : name;
+    }
+}

@@ -1,0 +1,95 @@
+package withy.report;
+
+import java.util.Currency;
+import java.util.Locale;
+import withy.app.OutAnswer.Standing;
+import withy.app.PlanAnswer;
+import withy.app.PlanAnswer.JobLine;
+import withy.explain.Phrases;
+import withy.units.Money;
+import withy.units.QuantityText;
+
+/** The answer of {@code plan} for a terminal of 80 columns. */
+public final class PlanText {
+    private static final Page.Column[] ORDERS = {
+        new Page.Column(42, false), new Page.Column(6, true), new Page.Column(14, true), new Page.Column(15, false)
+    };
+
+    private PlanText() {}
+
+    /** Text of an answer, lines ended by {@code \n}. */
+    public static String of(PlanAnswer answer, QuantityText units) {
+        Page page = new Page();
+        Currency currency = Currency.getInstance(answer.currency());
+        if (answer.jobs().isEmpty()) {
+            page.paragraph("", Phrases.of("text.plan.none"));
+            return page.toString();
+        }
+        for (JobLine job : answer.jobs()) {
+            job(page, job, units, currency);
+        }
+        page.gap();
+        summary(page, answer);
+        for (PlanAnswer.SupplierList list : answer.shopping()) {
+            String supplier = list.supplier().isEmpty() ? Phrases.of("text.plan.anyone") : list.supplier();
+            page.heading(Phrases.of("text.plan.order", supplier, Money.print(list.totalMinor(), currency)));
+            for (PlanAnswer.OrderLine line : list.lines()) {
+                String by = line.orderBy();
+                page.row(
+                        ORDERS,
+                        line.name(),
+                        Integer.toString(line.pieces()),
+                        Money.print(line.priceMinor(), currency),
+                        by == null ? "" : Phrases.of("text.plan.by", by));
+                page.paragraph("    ", line.part());
+            }
+        }
+        return page.toString();
+    }
+
+    private static void job(Page page, JobLine job, QuantityText units, Currency currency) {
+        String wanted = job.wantedBy();
+        page.paragraph(
+                String.format(Locale.ROOT, "%3d  ", job.job()),
+                job.name() + (wanted == null ? "" : ", " + Phrases.of("text.job.wanted", wanted)));
+        Standing rod = job.rod();
+        if (rod == null) {
+            page.paragraph("     ", Phrases.of("text.plan.unserved"));
+            return;
+        }
+        page.paragraph(
+                "     ",
+                Phrases.of(
+                                "text.plan.rod",
+                                units.mass(rod.weightG()),
+                                units.partLength(rod.balanceMm()),
+                                Money.print(rod.priceMinor(), currency))
+                        + (job.kept() ? " " + Phrases.of("text.plan.kept") : ""));
+        if (job.oneByOne() == null) {
+            page.paragraph("     ", Phrases.of("text.plan.elseNone"));
+        } else if (!job.differs().isEmpty()) {
+            String key = job.gain() >= 0 ? "text.plan.gains" : "text.plan.givesWay";
+            page.paragraph("     ", Phrases.of(key, number(Math.abs(job.gain())), String.join(", ", job.differs())));
+        }
+    }
+
+    private static void summary(Page page, PlanAnswer answer) {
+        if (answer.unserved() > 0) {
+            page.paragraph("", Phrases.of("text.plan.left", answer.unserved()));
+        }
+        if (answer.unservedOneByOne() > answer.unserved()) {
+            page.paragraph("", Phrases.of("text.plan.more", answer.unservedOneByOne() - answer.unserved()));
+        } else if (answer.gain() > 0) {
+            page.paragraph("", Phrases.of("text.plan.gain", number(answer.gain())));
+        } else {
+            page.paragraph("", Phrases.of("text.plan.same"));
+        }
+        page.paragraph(
+                "",
+                answer.proven() ? Phrases.of("text.plan.proven") : Phrases.of("text.plan.gap", number(answer.gap())));
+    }
+
+    private static String number(double steps) {
+        return String.format(Locale.ROOT, "%.2f", steps);
+    }
+}

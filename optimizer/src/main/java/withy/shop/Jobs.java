@@ -1,0 +1,310 @@
+package withy.shop;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.shop.Job.State;
+
+/** Jobs and what is promised to them. Every write names the revision it was made on; where somebody came first it is refused. */
+public final class Jobs {
+    private static final String ALL =
+            "SELECT id, name, state, brief, wanted_day, build, glued, predicted, revision FROM job ";
+
+    private final Database database;
+    private final LocalDate today;
+
+    Jobs(Database database, LocalDate today) {
+        this.database = database;
+        this.today = today;
+    }
+
+    /** A new job. */
+    public Job add(String name, String brief, @Nullable LocalDate wanted) {
+        return database.write(sql -> {
+            Ledger ledger = new Ledger(sql, today.toString(), "new job");
+            long id = sql.insert(
+                    "INSERT INTO job (name, state, brief, wanted_day) VALUES (?, 'new', ?, ?)",
+                    name,
+                    brief,
+                    wanted == null ? null : wanted.toString());
+            event(ledger, id, "new", name);
+            return need(sql, id);
+        });
+    }
+
+    /** All jobs, oldest first. */
+    public List<Job> all() {
+        return database.read(sql -> sql.rows(Jobs::job, ALL + "ORDER BY id"));
+    }
+
+    /** One job. */
+    public Job get(long id) {
+        return database.read(sql -> need(sql, id));
+    }
+
+    /** One job with all that belongs to it. */
+    public Job.File file(long id) {
+        return database.read(sql -> new Job.File(
+                need(sql, id),
+                sql.rows(
+                        row -> new Job.Offer(
+                                row.getLong(1), row.getString(2), row.getString(3), row.getString(4), row.getString(5)),
+                        "SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown FROM offer o"
+                                + " JOIN batch b ON b.id = o.batch WHERE o.job = ? ORDER BY o.id",
+                        id),
+                Pieces.ofJob(sql, id),
+                sql.rows(
+                        row -> new Change.Hit(id, row.getString(1), row.getString(2), row.getInt(3)),
+                        "SELECT j.name, r.part, count(*) FROM promise r JOIN job j ON j.id = r.job"
+                                + " WHERE r.job = ? AND r.piece IS NULL GROUP BY r.part ORDER BY r.part",
+                        id),
+                sql.rows(
+                        row -> new Job.Event(row.getString(1), row.getString(2), row.getString(3)),
+                        "SELECT b.on_day, e.what, e.note FROM event e JOIN batch b ON b.id = e.batch"
+                                + " WHERE e.job = ? ORDER BY e.id",
+                        id),
+                asBuilt(sql, id)));
+    }
+
+    /** Pieces promised to each job or built into it, by part; lost ones are not there any more. */
+    public SortedMap<String, Integer> held(long id) {
+        return database.read(sql -> {
+            SortedMap<String, Integer> held = new TreeMap<>();
+            sql.rows(
+                    row -> held.put(row.getString(1), row.getInt(2)),
+                    "SELECT part, count(*) FROM promise WHERE job = ? AND piece IS NOT NULL GROUP BY part",
+                    id);
+            return held;
+        });
+    }
+
+    /** Keeps an offer as it was given. It warns others but promises nothing. */
+    public Job offer(Job job, String catalogHash, String answer, String shown) {
+        return write(job, "offer", ledger -> {
+            ledger.sql()
+                    .run(
+                            "INSERT INTO offer (job, batch, catalog_hash, answer, shown) VALUES (?, ?, ?, ?, ?)",
+                            job.id(),
+                            ledger.batch(),
+                            catalogHash,
+                            answer,
+                            shown);
+            set(ledger, job, job.state() == State.NEW ? State.OFFERED : job.state());
+            event(ledger, job.id(), "offered", "");
+        });
+    }
+
+    /**
+     * The customer took a build, or another one in place of the first: its pieces are promised firmly.
+     *
+     * @param build the build as JSON
+     * @param predicted what is foretold of it, as JSON
+     * @param needs the pieces it takes, glued ones included
+     * @param note in words, for the history
+     */
+    public Job accept(Job job, String build, String predicted, List<Need> needs, String note) {
+        return accept(job, job.brief(), job.wanted(), build, predicted, needs, note);
+    }
+
+    /** The same under another brief. */
+    public Job accept(
+            Job job,
+            String brief,
+            @Nullable String wantedDay,
+            String build,
+            String predicted,
+            List<Need> needs,
+            String note) {
+        if (!job.open()) {
+            throw wrongState(job, "is " + job.state().word() + ": its parts are settled");
+        }
+        return write(job, "accept", ledger -> {
+            LocalDate wanted = wantedDay == null ? null : LocalDate.parse(wantedDay);
+            new Promises(ledger, job.id(), today, wanted).settle(needs);
+            ledger.sql()
+                    .run(
+                            "UPDATE job SET brief = ?, wanted_day = ?, build = ?, predicted = ? WHERE id = ?",
+                            brief,
+                            wantedDay,
+                            build,
+                            predicted,
+                            job.id());
+            set(ledger, job, State.ACCEPTED);
+            event(ledger, job.id(), job.state() == State.ACCEPTED ? "changed" : "accepted", note);
+        });
+    }
+
+    /** Stations are glued or wrapped: their pieces leave the shelf, and stay in this rod. */
+    public Job glue(Job job, Set<String> stations, Map<String, Integer> pieces) {
+        needAccepted(job);
+        return write(job, "glue", ledger -> {
+            Set<String> glued = new TreeSet<>(job.glued());
+            glued.addAll(stations);
+            new Promises(ledger, job.id(), today, null).use(pieces);
+            ledger.sql().run("UPDATE job SET glued = ? WHERE id = ?", String.join(" ", glued), job.id());
+            set(ledger, job, State.ACCEPTED);
+            event(ledger, job.id(), "glued", String.join(" ", new TreeSet<>(stations)));
+        });
+    }
+
+    /** The rod is built: all its pieces leave the shelf. */
+    public Job built(Job job) {
+        needAccepted(job);
+        return write(job, "built", ledger -> {
+            Promises promises = new Promises(ledger, job.id(), today, null);
+            promises.use(promises.unused());
+            set(ledger, job, State.BUILT);
+            event(ledger, job.id(), "built", "");
+        });
+    }
+
+    /** The finished rod was weighed. */
+    public Job weighed(Job job, long weightMg, @Nullable Double balanceMm) {
+        if (job.state() != State.BUILT && job.state() != State.WEIGHED) {
+            throw wrongState(job, "is " + job.state().word() + ": only a built rod is weighed");
+        }
+        return write(job, "as built", ledger -> {
+            ledger.sql()
+                    .run(
+                            "INSERT INTO as_built (job, batch, weight_mg, balance_mm) VALUES (?, ?, ?, ?)"
+                                    + " ON CONFLICT (job) DO UPDATE SET batch = excluded.batch,"
+                                    + " weight_mg = excluded.weight_mg, balance_mm = excluded.balance_mm",
+                            job.id(),
+                            ledger.batch(),
+                            weightMg,
+                            balanceMm);
+            set(ledger, job, State.WEIGHED);
+            event(ledger, job.id(), "weighed", weightMg / 1000.0 + " g");
+        });
+    }
+
+    /** The customer has his rod. */
+    public Job close(Job job) {
+        if (job.state() != State.BUILT && job.state() != State.WEIGHED) {
+            throw wrongState(job, "is " + job.state().word() + ": only a built rod is handed over");
+        }
+        return write(job, "close", ledger -> {
+            set(ledger, job, State.CLOSED);
+            event(ledger, job.id(), "closed", "");
+        });
+    }
+
+    /** The customer does not want it any more: what is not built in is free again. */
+    public Job cancel(Job job, String note) {
+        if (!job.open()) {
+            throw wrongState(job, "is " + job.state().word() + " and can't be cancelled");
+        }
+        return write(job, "cancel", ledger -> {
+            new Promises(ledger, job.id(), today, null).release();
+            set(ledger, job, State.CANCELLED);
+            event(ledger, job.id(), "cancelled", note);
+        });
+    }
+
+    /** As-built rods with what was foretold of them: job, prediction as JSON, weight in g, balance in mm or null. */
+    public List<Finished> finished() {
+        return database.read(Jobs::finished);
+    }
+
+    /**
+     * A finished rod beside what was foretold.
+     *
+     * @param job the job's number
+     * @param predicted what was foretold, as JSON
+     * @param asBuilt what came of it
+     */
+    public record Finished(long job, String predicted, Job.AsBuilt asBuilt) {}
+
+    static List<Finished> finished(Sql sql) throws SQLException {
+        return sql.rows(
+                row -> new Finished(
+                        row.getLong(1), row.getString(2), new Job.AsBuilt(row.getLong(3) / 1000.0, real(row, 4))),
+                "SELECT j.id, j.predicted, a.weight_mg, a.balance_mm FROM as_built a JOIN job j ON j.id = a.job"
+                        + " WHERE j.predicted IS NOT NULL ORDER BY j.id");
+    }
+
+    private interface Step {
+        void in(Ledger ledger) throws SQLException;
+    }
+
+    private Job write(Job job, String what, Step step) {
+        return database.write(sql -> {
+            Job now = need(sql, job.id());
+            if (now.revision() != job.revision()) {
+                throw new ShopFault(
+                        ShopFault.Kind.STALE,
+                        "job " + job.id() + " was changed meanwhile: it is "
+                                + now.state().word() + ", revision " + now.revision() + ", not " + job.revision()
+                                + ". Nothing was changed.",
+                        "look at it again: withy job " + job.id() + ".");
+            }
+            step.in(new Ledger(sql, today.toString(), what));
+            return need(sql, job.id());
+        });
+    }
+
+    private static void set(Ledger ledger, Job job, State state) throws SQLException {
+        ledger.sql().run("UPDATE job SET state = ?, revision = revision + 1 WHERE id = ?", state.word(), job.id());
+    }
+
+    private static void event(Ledger ledger, long job, String what, String note) throws SQLException {
+        ledger.sql()
+                .run("INSERT INTO event (job, batch, what, note) VALUES (?, ?, ?, ?)", job, ledger.batch(), what, note);
+    }
+
+    private static void needAccepted(Job job) {
+        if (job.state() != State.ACCEPTED) {
+            throw wrongState(job, "is " + job.state().word() + ": only an accepted build is built");
+        }
+    }
+
+    private static ShopFault wrongState(Job job, String problem) {
+        return ShopFault.refused(
+                "job " + job.id() + " " + problem + ".", "another job is meant: withy job lists them.");
+    }
+
+    private static Job need(Sql sql, long id) throws SQLException {
+        Job job = sql.row(Jobs::job, ALL + "WHERE id = ?", id);
+        if (job == null) {
+            long last = sql.number("SELECT coalesce(max(id), 0) FROM job");
+            throw ShopFault.refused(
+                    "There is no job " + id + "; there are 1 to " + last + ".", "withy job lists them.");
+        }
+        return job;
+    }
+
+    private static Job.@Nullable AsBuilt asBuilt(Sql sql, long id) throws SQLException {
+        return sql.row(
+                row -> new Job.AsBuilt(row.getLong(1) / 1000.0, real(row, 2)),
+                "SELECT weight_mg, balance_mm FROM as_built WHERE job = ?",
+                id);
+    }
+
+    private static @Nullable Double real(ResultSet row, int column) throws SQLException {
+        double value = row.getDouble(column);
+        return row.wasNull() ? null : value;
+    }
+
+    private static Job job(ResultSet row) throws SQLException {
+        Set<String> glued = new TreeSet<>(Arrays.asList(row.getString(7).split(" ", -1)));
+        glued.remove("");
+        return new Job(
+                row.getLong(1),
+                row.getString(2),
+                State.of(row.getString(3)),
+                row.getString(4),
+                row.getString(5),
+                row.getString(6),
+                glued,
+                row.getString(8),
+                row.getInt(9));
+    }
+}

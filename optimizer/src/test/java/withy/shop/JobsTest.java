@@ -1,0 +1,236 @@
+package withy.shop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import withy.catalog.Catalog;
+import withy.fixture.Fixtures;
+
+/** Promises, offers and the steps of a job, in a real file. */
+class JobsTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    @TempDir
+    private Path folder;
+
+    private final Catalog lists = Fixtures.legal().catalog();
+    private Shop shop;
+
+    @BeforeEach
+    void open() {
+        shop = Shop.beginning(folder, lists, DAY);
+        shop.stock().count("seat", 1, "");
+        shop.stock().count("cap", 3, "");
+    }
+
+    @AfterEach
+    void soundAndClosed() {
+        shop.close();
+        assertEquals(List.of(), Doctor.look(folder, lists, DAY).faults());
+    }
+
+    private Job job() {
+        return shop.jobs().add("a rod", "{}", null);
+    }
+
+    private Job accepted(Need... needs) {
+        return shop.jobs().accept(job(), "{}", "{}", List.of(needs), "");
+    }
+
+    private static Need none(String part, int pieces) {
+        return new Need(part, pieces, null, 1);
+    }
+
+    private static String names(List<Piece> pieces) {
+        return pieces.stream().map(Piece::name).collect(Collectors.joining(" "));
+    }
+
+    @Test
+    void acceptancePromisesVeryPiecesAndOffersPromiseNothing() {
+        Job job = shop.jobs().offer(job(), "hash", "{\"builds\":[]}", "as shown");
+        assertEquals(1, shop.stock().level("seat").free());
+        shop.jobs().accept(job, "{}", "{}", List.of(none("seat", 1), none("cap", 2)), "");
+        Job.File file = shop.jobs().file(job.id());
+        assertEquals(
+                2, file.pieces().stream().filter(p -> p.part().equals("cap")).count());
+        assertTrue(names(file.pieces()).endsWith("seat#1"), names(file.pieces()));
+        Level level = shop.stock().level("seat");
+        assertEquals(1, level.shelf());
+        assertEquals(1, level.promised());
+        assertEquals(0, level.free());
+        assertEquals("as shown", file.offers().get(0).shown());
+        assertEquals(
+                List.of("new", "offered", "accepted"),
+                file.history().stream().map(Job.Event::what).toList());
+        assertEquals(0, shop.snapshot(lists).catalog().find("seat").facts().stock());
+    }
+
+    @Test
+    void aPromiseNeverCreatesAShortageAndAllOfItIsRefused() {
+        accepted(none("seat", 1));
+        ShopFault fault = assertThrows(ShopFault.class, () -> accepted(none("cap", 2), none("seat", 1)));
+        assertTrue(fault.getMessage().contains("seat: 1 needed, 0 free, and none can be ordered"), fault.getMessage());
+        assertEquals(3, shop.stock().level("cap").free());
+        Job hurry = shop.jobs().add("in a hurry", "{}", DAY.plusDays(6));
+        ShopFault late = assertThrows(
+                ShopFault.class, () -> shop.jobs().accept(hurry, "{}", "{}", List.of(new Need("seat", 1, 7, 1)), ""));
+        assertTrue(late.getMessage().contains("an order would come on 2026-03-09"), late.getMessage());
+    }
+
+    @Test
+    void whatIsMissingIsNotedToBeOrderedInWholePacks() {
+        Job job = accepted(new Need("seat", 3, 7, 5));
+        Level level = shop.stock().level("seat");
+        assertEquals(5, level.ordered());
+        assertEquals(5, level.toOrder());
+        assertEquals(3, level.promised());
+        assertEquals(Map.of("2026-03-09", 3), level.freeDue());
+        shop.stock().order("seat", 5, DAY.plusDays(9), "");
+        assertEquals(0, shop.stock().level("seat").toOrder());
+        assertEquals(5, shop.stock().level("seat").ordered());
+        assertThrows(ShopFault.class, () -> shop.jobs().built(job));
+        shop.stock().receive("seat", 5, "");
+        shop.jobs().built(job);
+        assertEquals(3, shop.stock().level("seat").shelf());
+        assertEquals(3, shop.stock().level("seat").free());
+    }
+
+    @Test
+    void anotherBuildLetsGoWhatItDoesNotNeedAndKeepsTheRest() {
+        Job job = accepted(none("seat", 1), none("cap", 1), new Need("check", 30, 7, 1));
+        int ordered = shop.stock().level("check").toOrder();
+        assertTrue(ordered > 0);
+        Job changed = shop.jobs().accept(job, "{}", "{}", List.of(none("seat", 1), none("cap", 2)), "");
+        assertEquals(0, shop.stock().level("check").ordered());
+        assertEquals(0, shop.stock().level("check").promised());
+        assertEquals(2, shop.stock().level("cap").promised());
+        shop.jobs().cancel(changed, "");
+        assertEquals(1, shop.stock().level("seat").free());
+        assertEquals(3, shop.stock().level("cap").free());
+    }
+
+    @Test
+    void whatIsGluedLeavesTheShelfAndStaysInTheRod() {
+        Job job = accepted(none("seat", 1), none("cap", 1));
+        Job glued = shop.jobs().glue(job, Set.of("seat"), Map.of("seat", 1));
+        assertEquals(0, shop.stock().level("seat").shelf());
+        assertEquals(Set.of("seat"), glued.glued());
+        Job cancelled = shop.jobs().cancel(glued, "");
+        assertEquals(0, shop.stock().level("seat").shelf());
+        assertEquals(3, shop.stock().level("cap").free());
+        assertEquals("seat#1", names(shop.jobs().file(cancelled.id()).pieces()));
+    }
+
+    @Test
+    void aLossNamesTheJobsItHitsAndIsMadeGood() {
+        Job first = accepted(none("cap", 2));
+        Job second = accepted(none("cap", 1));
+        Change loss = shop.stock().count("cap", 1, "");
+        // the younger job loses first
+        assertEquals(
+                List.of(first.id(), second.id()),
+                loss.hits().stream().map(Change.Hit::job).toList());
+        assertTrue(loss.movements().stream().anyMatch(m -> m.job() != null && m.job() == second.id()));
+        Level level = shop.stock().level("cap");
+        assertEquals(1, level.promised());
+        assertEquals(2, level.missing());
+        assertThrows(ShopFault.class, () -> shop.jobs().built(second));
+        shop.stock().receive("cap", 1, "");
+        assertEquals(
+                List.of(second.id()),
+                shop.stock().hits().stream().map(Change.Hit::job).toList());
+        shop.stock().receive("cap", 1, "");
+        assertEquals(List.of(), shop.stock().hits());
+        shop.jobs().built(first);
+    }
+
+    @Test
+    void aBrokenPieceIsReplacedByAFreeOne() {
+        Job job = accepted(none("cap", 1));
+        assertEquals("cap#1", names(shop.jobs().file(job.id()).pieces()));
+        Change broken = shop.stock().brokenPiece("cap", 1, "");
+        assertEquals(List.of(), broken.hits());
+        assertEquals("cap#2", names(shop.jobs().file(job.id()).pieces()));
+    }
+
+    @Test
+    void anOlderRevisionIsRefusedAndNothingIsLost() {
+        Job job = job();
+        shop.jobs().accept(job, "{}", "{}", List.of(none("cap", 1)), "");
+        ShopFault stale =
+                assertThrows(ShopFault.class, () -> shop.jobs().accept(job, "{}", "{}", List.of(none("cap", 3)), ""));
+        assertEquals(ShopFault.Kind.STALE, stale.kind());
+        assertEquals(1, shop.stock().level("cap").promised());
+    }
+
+    @Test
+    void stepsComeInTheirOrder() {
+        Job job = job();
+        assertThrows(ShopFault.class, () -> shop.jobs().built(job));
+        assertThrows(ShopFault.class, () -> shop.jobs().weighed(job, 80_000, null));
+        assertThrows(ShopFault.class, () -> shop.jobs().close(job));
+        Job built = shop.jobs().built(shop.jobs().accept(job, "{}", "{}", List.of(none("cap", 1)), ""));
+        assertThrows(ShopFault.class, () -> shop.jobs().accept(built, "{}", "{}", List.of(), ""));
+        assertThrows(ShopFault.class, () -> shop.jobs().cancel(built, ""));
+        Job weighed = shop.jobs().weighed(built, 84_600, 97.0);
+        assertEquals(84.6, shop.jobs().file(job.id()).asBuilt().weightG());
+        shop.jobs().close(weighed);
+        assertEquals(Job.State.CLOSED, shop.jobs().get(job.id()).state());
+        assertThrows(ShopFault.class, () -> shop.jobs().get(99));
+    }
+
+    @Test
+    void offersAndHistoryCannotBeRewritten() {
+        shop.jobs().offer(job(), "hash", "{\"builds\":[]}", "as shown");
+        try (Database database = Database.open(Shop.file(folder))) {
+            for (String sql : List.of(
+                    "UPDATE offer SET shown = ''",
+                    "DELETE FROM offer",
+                    "UPDATE event SET note = ''",
+                    "DELETE FROM event")) {
+                assertThrows(ShopFault.class, () -> database.write(s -> s.run(sql)), sql);
+            }
+        }
+    }
+
+    @Test
+    void twoWhoWriteAtOnceLoseNothingAndPromiseNoPieceTwice() throws InterruptedException {
+        shop.stock().count("cap", 20, "");
+        Thread[] hands = new Thread[2];
+        java.util.concurrent.atomic.AtomicInteger got = new java.util.concurrent.atomic.AtomicInteger();
+        for (int h = 0; h < hands.length; h++) {
+            hands[h] = new Thread(() -> {
+                try (Shop own = Shop.writing(folder, DAY)) {
+                    for (int i = 0; i < 15; i++) {
+                        own.stock().receive("seat", 1, "");
+                        try {
+                            Job job = own.jobs().add("rod", "{}", null);
+                            own.jobs().accept(job, "{}", "{}", List.of(none("cap", 1)), "");
+                            got.incrementAndGet();
+                        } catch (ShopFault none) {
+                            assertEquals(ShopFault.Kind.REFUSED, none.kind());
+                        }
+                    }
+                }
+            });
+            hands[h].start();
+        }
+        for (Thread hand : hands) {
+            hand.join();
+        }
+        assertEquals(31, shop.stock().level("seat").shelf());
+        assertEquals(20, got.get());
+        assertEquals(20, shop.stock().level("cap").promised());
+    }
+}
