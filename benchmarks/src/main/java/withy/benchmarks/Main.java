@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/** {@code benchmarks/bin/run}: measures all and writes the page, or with {@code --quick} checks a few optima. */
+/**
+ * {@code benchmarks/bin/run}: measures all and writes the page, with {@code --quick} checks a few optima, with
+ * {@code --mechanics} times the mechanics. */
 public final class Main {
     /** Longest the warm part of each shop may take, s; with the cold part a run stays below four minutes. */
     private static final int[] WARM_SECONDS = {60, 140};
@@ -25,8 +27,10 @@ public final class Main {
             List<String> faults = new Quick(home, System.out).faults();
             faults.forEach(System.err::println);
             System.exit(faults.isEmpty() ? 0 : 1);
+        } else if (args.length == 1 && args[0].equals("--mechanics")) {
+            Mechanics.tell(home, System.out);
         } else {
-            System.err.println("unknown: " + String.join(" ", args) + ". Allowed: nothing, or --quick.");
+            System.err.println("unknown: " + String.join(" ", args) + ". Allowed: nothing, --quick or --mechanics.");
             System.err.println("Maybe run: benchmarks/bin/run --quick");
             System.exit(2);
         }

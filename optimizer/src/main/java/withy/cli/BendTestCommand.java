@@ -20,6 +20,7 @@ import withy.app.PartIds;
 import withy.app.TraceReader;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
+import withy.catalog.Part;
 import withy.mechanics.StiffnessFit.DropFrom;
 import withy.mechanics.StiffnessFit.Reading;
 import withy.mechanics.TraceFit;
@@ -107,14 +108,15 @@ final class BendTestCommand implements Callable<Integer> {
         Surroundings surroundings = main.surroundings();
         PrintWriter err = spec.commandLine().getErr();
         Catalog catalog = catalogs.read(catalogs.folder(null, surroundings), surroundings, err);
-        if (!(catalog.find(blank) instanceof Blank tested)) {
+        Part part = catalog.find(blank);
+        if (!(part instanceof Blank tested)) {
             throw new Stop(
                     Exit.BAD_DATA,
                     "BLANK " + blank + ": allowed is the id of a blank of the catalogue.",
-                    catalog.find(blank) == null
+                    part == null
                             ? PartIds.maybe(blank, catalog)
                             : "Maybe another part's id was copied: this is a "
-                                    + catalog.find(blank).kind().word() + ".");
+                                    + part.kind().word() + ".");
         }
         BendTest.Question question = question(tested, surroundings);
         BendTest.Outcome outcome = BendTest.run(catalog, tested, question);

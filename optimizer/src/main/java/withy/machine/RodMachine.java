@@ -65,7 +65,10 @@ public record RodMachine(
         }
         List<Hung> hung = new ArrayList<>();
         for (double share : CURVE) {
-            hung.add(new Hung(share * step, bend.hung(share * step)));
+            BendResult shape = share == 1 && third instanceof OneThirdDrop.Outcome.Found found
+                    ? found.shape()
+                    : bend.hung(share * step);
+            hung.add(new Hung(share * step, shape));
         }
         return new RodMachine(
                 rod,

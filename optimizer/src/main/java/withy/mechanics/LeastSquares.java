@@ -16,6 +16,29 @@ final class LeastSquares {
 
     private LeastSquares() {}
 
+    /** A model's value and its slopes, a row a value. */
+    @SuppressWarnings("ArrayRecordComponent") // handed straight to the solver
+    record Value(double[] value, double[][] slopes) {}
+
+    /** Brings a model with known slopes as near to nought as it goes. */
+    static double[] fit(double[] start, Function<double[], Value> model, int mostEvaluations) {
+        return new LevenbergMarquardtOptimizer()
+                .optimize(new LeastSquaresBuilder()
+                        .start(start)
+                        .model(point -> {
+                            Value value = model.apply(point.toArray());
+                            return new Pair<>(
+                                    new ArrayRealVector(value.value(), false),
+                                    new Array2DRowRealMatrix(value.slopes(), false));
+                        })
+                        .target(new double[start.length])
+                        .maxEvaluations(mostEvaluations)
+                        .maxIterations(mostEvaluations)
+                        .build())
+                .getPoint()
+                .toArray();
+    }
+
     static double[] fit(double[] start, Function<double[], double[]> model, double[] target) {
         MultivariateJacobianFunction withSlopes = point -> {
             double[] at = point.toArray();

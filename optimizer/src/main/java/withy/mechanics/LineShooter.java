@@ -1,20 +1,18 @@
 package withy.mechanics;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Integrates a rod with a line through its rings from tip to clamp for an assumed direction of the tip.
+ * Integrates a rod with a line through its rings from tip to clamp for assumed directions of the tip and of the line in each span.
  *
  * <p>Angles count from the direction of the pull. Between two rings the line pulls all that lies outboard with T·(1 − cosφ, −sinφ), φ the
- * direction of the line there, whatever happens at the rings ahead, because inner forces cancel. φ of each span is the one unknown of
- * that span: the line must end in the next ring. It is found span by span from the tip inward, by secants. Offsets of the rings enter as couples.
+ * direction of the line there, whatever happens at the rings ahead, because inner forces cancel. Offsets of the rings enter as couples. What
+ * was assumed is right where the line of each span ends in its next ring, the last at the reel, and the blank meets the clamp.
  */
 final class LineShooter {
     private static final int ANGLE = 0;
@@ -29,21 +27,8 @@ final class LineShooter {
     private static final int LONG = 8;
     private static final double ABSOLUTE = 1e-13;
     private static final double RELATIVE = 1e-10;
-
-    /** Enough to tell on which side of the clamp's direction a trial ends. */
-    private static final double ROUGH_RELATIVE = 1e-6;
-
     private static final double LEAST_STEP = 1e-13;
-    private static final double DIRECTION_RAD = 1e-13;
-
-    /** A direction that can't be had better than this is none. */
-    private static final double WORST_DIRECTION_RAD = 1e-11;
-
-    private static final double ROUGH_DIRECTION_RAD = 1e-7;
-    private static final int MOST_SECANTS = 40;
-    private static final double WIDEST_SECANT_RAD = 0.4;
-    private static final double FIRST_BRACKET_RAD = 0.01;
-    private static final double WIDEST_BRACKET_RAD = 0.7;
+    private static final double DIFFERENCE_RAD = 1e-7;
 
     /** Nodes a span, so that the line's distance from the blank is seen and a drawn curve looks round. */
     private static final int NODES_A_SPAN = 10;
@@ -51,154 +36,124 @@ final class LineShooter {
     private final LineCase line;
     private final LineSpans spans;
     private final double tension;
-    private final double[] directions;
+    private final double turn;
+    private final int count;
+    private final DormandPrince853Integrator integrator =
+            new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, RELATIVE);
 
-    /** How fast each span's miss falls with its direction, from the last trial; −1 to begin with, as if the rod were stiff. */
-    private final double[] slopes;
-
-    private final DormandPrince853Integrator fine = new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, RELATIVE);
-    private final DormandPrince853Integrator coarse =
-            new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, ROUGH_RELATIVE);
-    private boolean rough;
-
-    /** No line runs through the rings for a tip direction. */
-    static final class NoPath extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        NoPath(String reason) {
-            super(reason);
-        }
-    }
-
-    /** One trial: the state at the clamp and, where asked for, rows along the rod. */
+    /**
+     * The rod for directions that are right.
+     *
+     * @param clamp state at the clamp
+     * @param rows along the rod from the tip
+     * @param touched each ring from the tip: place, direction of the line ahead and behind; last the reel's place
+     */
+    @SuppressWarnings("ArrayRecordComponent") // lives for one assembly
     record Trial(double[] clamp, List<double[]> rows, List<double[]> touched) {}
 
-    LineShooter(LineCase line) {
+    /** The line's rod, its clamp at an angle from the pull's direction. */
+    LineShooter(LineCase line, double turn) {
         this.line = line;
         this.spans = new LineSpans(line);
         this.tension = line.tensionN() / spans.forceN();
-        this.directions = new double[line.rings().size()];
-        Arrays.fill(directions, Double.NaN);
-        this.slopes = new double[directions.length];
-        Arrays.fill(slopes, -1.0);
+        this.turn = turn;
+        this.count = line.rings().size();
     }
 
     LineSpans spans() {
         return spans;
     }
 
-    /** Angle at the clamp from the pull's direction, for a tip direction from it. */
-    double clampAngle(double tipRad) {
-        rough = false;
-        return shoot(tipRad, SHORT).clamp()[ANGLE];
+    /** By how much each span's line misses its next ring, and the blank the clamp, radians. Assumed: tip, then each span from the tip. */
+    double[] misses(double[] assumed) {
+        double[] misses = new double[count + 1];
+        double[] state = new double[SHORT];
+        state[ANGLE] = assumed[0];
+        misses(assumed, 0, state, misses);
+        return misses;
     }
 
-    /** The same to about five digits, for a search. */
-    double roughClampAngle(double tipRad) {
-        rough = true;
-        return shoot(tipRad, SHORT).clamp()[ANGLE];
+    /** How the misses change with what is assumed, by differences; a span's direction changes nothing ahead of it. */
+    double[][] slopes(double[] assumed, double[] misses) {
+        double[][] slopes = new double[count + 1][count + 1];
+        double[] state = new double[SHORT];
+        state[ANGLE] = assumed[0];
+        double[] moved = assumed.clone();
+        moved[0] += DIFFERENCE_RAD;
+        double[] other = misses(moved);
+        for (int i = 0; i <= count; i++) {
+            slopes[i][0] = (other[i] - misses[i]) / DIFFERENCE_RAD;
+        }
+        for (int span = 0; span < count; span++) {
+            moved = assumed.clone();
+            moved[span + 1] += DIFFERENCE_RAD;
+            System.arraycopy(misses, 0, other, 0, misses.length);
+            misses(moved, span, state.clone(), other);
+            for (int i = span; i <= count; i++) {
+                slopes[i][span + 1] = (other[i] - misses[i]) / DIFFERENCE_RAD;
+            }
+            state = step(assumed, span, state);
+        }
+        return slopes;
     }
 
-    /** The whole rod for a tip direction. */
-    Trial shape(double tipRad) {
-        rough = false;
-        return shoot(tipRad, LONG);
+    private void misses(double[] assumed, int from, double[] start, double[] into) {
+        double[] state = start;
+        for (int span = from; span < count; span++) {
+            double[] here = place(state, ring(span).offsetMm());
+            state = step(assumed, span, state);
+            double[] next = span + 1 < count ? place(state, ring(span + 1).offsetMm()) : reel(state);
+            double direction = Math.atan2(here[1] - next[1], here[0] - next[0]);
+            into[span] = Math.IEEEremainder(direction - assumed[span + 1], 2.0 * Math.PI);
+        }
+        into[count] = state[ANGLE] - turn;
     }
 
-    private Trial shoot(double tipRad, int size) {
+    private double[] step(double[] assumed, int span, double[] state) {
+        double ahead = span == 0 ? 0.0 : assumed[span];
+        double here = assumed[span + 1];
+        return run(span, with(state, ahead, here, ring(span).offsetMm() / spans.lengthMm()), here, null);
+    }
+
+    /** The whole rod for directions that are right. */
+    Trial shape(double[] assumed) {
         List<double[]> rows = new ArrayList<>();
         List<double[]> touched = new ArrayList<>();
-        double[] state = new double[size];
-        state[ANGLE] = tipRad;
-        double ahead = 0.0;
-        for (int span = 0; span < directions.length; span++) {
+        double[] state = new double[LONG];
+        state[ANGLE] = assumed[0];
+        for (int span = 0; span < count; span++) {
+            double ahead = span == 0 ? 0.0 : assumed[span];
+            double here = assumed[span + 1];
+            double[] at = place(state, ring(span).offsetMm());
+            touched.add(new double[] {at[0], at[1], ahead, here});
             double offset = ring(span).offsetMm() / spans.lengthMm();
-            double here = solve(span, state, ahead, offset);
-            directions[span] = here;
-            touched.add(new double[] {
-                state[X] - offset * Math.sin(state[ANGLE]), state[Y] + offset * Math.cos(state[ANGLE]), ahead, here
-            });
-            state = run(span, with(state, ahead, here, offset), here, size == LONG ? rows : null);
-            ahead = here;
+            state = run(span, with(state, ahead, here, offset), here, rows);
         }
         touched.add(reel(state));
         return new Trial(state, rows, touched);
     }
 
+    /** Directions of the tip and of the line in each span on a rod bent by the pull alone: where to begin. */
+    double[] guess(BentAxis axis) {
+        double[] assumed = new double[count + 1];
+        double pull = line.pullRad();
+        assumed[0] = about(axis.at(spans.tipMm()).angleRad() - pull);
+        for (int span = 0; span < count; span++) {
+            double[] front = axis.beside(ring(span).sMm(), ring(span).offsetMm());
+            LineCase.Ring next = span + 1 < count ? ring(span + 1) : line.reel();
+            double[] rear = axis.beside(next.sMm(), next.offsetMm());
+            assumed[span + 1] = about(Math.atan2(front[1] - rear[1], front[0] - rear[0]) - pull);
+        }
+        return assumed;
+    }
+
+    private static double about(double angle) {
+        return Math.IEEEremainder(angle, 2.0 * Math.PI);
+    }
+
     /** Ring counted from the tip. */
     private LineCase.Ring ring(int span) {
-        return line.rings().get(directions.length - 1 - span);
-    }
-
-    /** The direction of the line in a span that leads into the next ring, or to the reel. */
-    private double solve(int span, double[] state, double ahead, double offset) {
-        double enough = rough ? ROUGH_DIRECTION_RAD : DIRECTION_RAD;
-        double here = Double.isNaN(directions[span]) ? state[ANGLE] : directions[span];
-        double miss = miss(span, state, ahead, here, offset);
-        double best = here;
-        double least = Math.abs(miss);
-        for (int step = 0; step < MOST_SECANTS && least > enough; step++) {
-            double change = -miss / slopes[span];
-            if (!(Math.abs(change) <= WIDEST_SECANT_RAD)) {
-                change = Math.copySign(Math.min(Math.abs(miss), WIDEST_SECANT_RAD), miss) / 2.0;
-            }
-            double missNext = miss(span, state, ahead, here + change, offset);
-            if (missNext != miss && Math.abs(change) > WORST_DIRECTION_RAD) {
-                slopes[span] = (missNext - miss) / change;
-            }
-            here += change;
-            miss = missNext;
-            if (Math.abs(miss) >= least && least < WORST_DIRECTION_RAD) {
-                return best;
-            }
-            if (Math.abs(miss) < least) {
-                best = here;
-                least = Math.abs(miss);
-            }
-        }
-        return least <= Math.max(enough, WORST_DIRECTION_RAD) ? best : bracketed(span, state, ahead, offset, enough);
-    }
-
-    /** The same by brackets, nearest to the blank's own direction first, where secants run astray. */
-    private double bracketed(int span, double[] state, double ahead, double offset, double enough) {
-        slopes[span] = -1.0;
-        double low = state[ANGLE];
-        double high = low;
-        double atLow = miss(span, state, ahead, low, offset);
-        double atHigh = atLow;
-        for (double step = FIRST_BRACKET_RAD; step < WIDEST_BRACKET_RAD; step *= 1.5) {
-            double lower = low - step;
-            double atLower = miss(span, state, ahead, lower, offset);
-            if (atLower * atLow <= 0.0) {
-                return between(span, state, ahead, offset, enough, lower, low);
-            }
-            double higher = high + step;
-            double atHigher = miss(span, state, ahead, higher, offset);
-            if (atHigher * atHigh <= 0.0) {
-                return between(span, state, ahead, offset, enough, high, higher);
-            }
-            low = lower;
-            atLow = atLower;
-            high = higher;
-            atHigh = atHigher;
-        }
-        throw new NoPath("The line finds no way from ring " + (directions.length - span) + " of " + directions.length
-                + " back to the next.");
-    }
-
-    private double between(
-            int span, double[] state, double ahead, double offset, double enough, double low, double high) {
-        return new BracketingNthOrderBrentSolver(1e-14, enough, enough, 5)
-                .solve(MOST_SECANTS, at -> miss(span, state, ahead, at, offset), low, high);
-    }
-
-    private double miss(int span, double[] state, double ahead, double here, double offset) {
-        double[] end = run(span, with(Arrays.copyOf(state, SHORT), ahead, here, offset), here, null);
-        double fromX = state[X] - offset * Math.sin(state[ANGLE]);
-        double fromY = state[Y] + offset * Math.cos(state[ANGLE]);
-        double[] to = span + 1 < directions.length ? place(end, ring(span + 1).offsetMm()) : reel(end);
-        double direction = Math.atan2(fromY - to[1], fromX - to[0]);
-        return Math.IEEEremainder(direction - here, 2.0 * Math.PI);
+        return line.rings().get(count - 1 - span);
     }
 
     private double[] place(double[] state, double offsetMm) {
@@ -239,7 +194,6 @@ final class LineShooter {
             for (int part = 1; part <= parts; part++) {
                 double a = piece.u0() + (piece.u1() - piece.u0()) * (part - 1) / parts;
                 double b = part == parts ? piece.u1() : piece.u0() + (piece.u1() - piece.u0()) * part / parts;
-                DormandPrince853Integrator integrator = rough ? coarse : fine;
                 integrator.setInitialStepSize(b - a);
                 state = integrator
                         .integrate(equations, new ODEState(a, state), b)

@@ -4,65 +4,123 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
-import org.hipparchus.analysis.UnivariateFunction;
-import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.QRDecomposition;
+import org.hipparchus.linear.RealVector;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Large deflection of a rod under a line that runs through its rings to the reel: the elastica of {@link BendUnderLoad} with the line's forces
  * at the rings.
  *
- * <p>One unknown, the tip's direction, is searched near that of the same rod pulled at its tip alone; the rings change the shape little, since
- * rod and line together carry the outer pull only. A shape is believed only when the clamp's direction is met to 1e-8 and the root moment
- * equals the lever moments of pull, line and weights to 1e-6. Frictionless rings; the blank does not push the line aside where they touch.
+ * <p>The directions of the tip and of the line in each span are found together (Levenberg–Marquardt), from those of the same rod pulled at its
+ * tip alone; the rings change the shape little, since rod and line together carry the outer pull only. Where that fails, the pull is raised in
+ * steps. A shape is believed only when the clamp's direction and every ring are met to 1e-8, the root moment equals the lever moments
+ * of pull, line and weights to 1e-6, and the blank does not coil. Frictionless rings; the blank does not push the line aside where they touch.
  */
 public final class LineThroughRings {
     private static final double ANGLE_TOLERANCE_RAD = 1e-8;
     private static final double LEVER_TOLERANCE = 1e-6;
+    private static final double ENOUGH_RAD = 1e-11;
 
-    /** First step away from the guess, as a share of the angle between pull and clamp; later ones grow. */
-    private static final double FIRST_STEP = 0.01;
+    /** How far a bent blank may point beyond pull and clamp; farther is a coil. */
+    private static final double COILED_RAD = 0.7;
 
-    /** Tip direction the rough search is content with, radians. */
-    private static final double ROUGHNESS = 1e-6;
+    /** Shares of the pull it is raised by where the whole can't be met at once. */
+    private static final double[] STEPS = {0.15, 0.3, 0.45, 0.6, 0.7, 0.8, 0.9, 1.0};
 
-    private static final double GROWTH = 2.0;
-    private static final int MOST_STEPS_OUT = 12;
-    private static final int MOST_SOLVER_STEPS = 60;
+    private static final int MOST_EVALUATIONS = 60;
+    private static final int MOST_NEWTONS = 6;
 
     private LineThroughRings() {}
 
     public static LineResult solve(LineCase line) {
-        BendCase held = line.held();
-        double turn = Math.IEEEremainder(held.clampAngleRad() - line.pullRad(), 2.0 * Math.PI);
-        try {
-            LineShooter shooter = new LineShooter(line);
-            OptionalDouble near = root(
-                    tip -> shooter.roughClampAngle(tip) - turn,
-                    guess(line),
-                    Math.max(Math.abs(turn), 0.1) * FIRST_STEP,
-                    ROUGHNESS);
-            OptionalDouble tip = near.isEmpty()
-                    ? near
-                    : root(t -> shooter.clampAngle(t) - turn, near.getAsDouble(), 10.0 * ROUGHNESS, 1e-15);
-            if (tip.isEmpty()) {
-                return new LineResult.NotConverged(String.format(
-                        Locale.ROOT,
-                        "No direction of the tip meets the handle under a pull of %.1f N; it may be too much for this"
-                                + " blank.",
-                        line.tensionN()));
+        double turn = Math.IEEEremainder(line.held().clampAngleRad() - line.pullRad(), 2.0 * Math.PI);
+        LineResult straight = attempt(line, turn, null);
+        if (straight instanceof LineResult.Held) {
+            return straight;
+        }
+        double[] assumed = null;
+        for (double share : STEPS) {
+            LineCase eased =
+                    new LineCase(line.held(), line.rings(), line.reel(), share * line.tensionN(), line.pullRad());
+            LineShooter shooter = new LineShooter(eased, turn);
+            assumed = found(eased, shooter, assumed);
+            if (assumed == null) {
+                return straight;
             }
-            return believed(line, turn, new Assembly(line, shooter).of(tip.getAsDouble()));
-        } catch (LineShooter.NoPath e) {
-            return new LineResult.NotConverged(String.valueOf(e.getMessage()));
+        }
+        return attempt(line, turn, assumed);
+    }
+
+    private static LineResult attempt(LineCase line, double turn, double @Nullable [] start) {
+        LineShooter shooter = new LineShooter(line, turn);
+        double[] assumed = found(line, shooter, start);
+        if (assumed == null) {
+            return new LineResult.NotConverged(String.format(
+                    Locale.ROOT,
+                    "No way of the line through the rings meets the handle under a pull of %.1f N; it may be too much"
+                            + " for this blank.",
+                    line.tensionN()));
+        }
+        try {
+            return believed(line, turn, new Assembly(line, shooter).of(assumed));
         } catch (MathRuntimeException e) {
             return new LineResult.NotConverged("The integration failed: " + e.getMessage());
         }
     }
 
-    /** Direction of the tip, from the pull's, of the rod pulled at its tip without rings and weights. */
-    private static double guess(LineCase line) {
+    /** The directions that meet all rings and the clamp, or null. */
+    private static double @Nullable [] found(LineCase line, LineShooter shooter, double @Nullable [] start) {
+        double[] from = start == null ? guess(line, shooter) : start;
+        if (from == null) {
+            return null;
+        }
+        try {
+            double[] near = LeastSquares.fit(
+                    from,
+                    at -> {
+                        double[] misses = shooter.misses(at);
+                        return new LeastSquares.Value(misses, shooter.slopes(at, misses));
+                    },
+                    MOST_EVALUATIONS);
+            return polished(shooter, near);
+        } catch (MathRuntimeException e) {
+            return null;
+        }
+    }
+
+    /** Newton's last steps, or null where they don't arrive. */
+    private static double @Nullable [] polished(LineShooter shooter, double[] near) {
+        double[] at = near;
+        double[] misses = shooter.misses(at);
+        for (int step = 0; step < MOST_NEWTONS && largest(misses) > ENOUGH_RAD; step++) {
+            RealVector change = new QRDecomposition(new Array2DRowRealMatrix(shooter.slopes(at, misses), false))
+                    .getSolver()
+                    .solve(new ArrayRealVector(misses, false));
+            double[] next = new ArrayRealVector(at).subtract(change).toArray();
+            double[] nextMisses = shooter.misses(next);
+            if (!(largest(nextMisses) < largest(misses))) {
+                break;
+            }
+            at = next;
+            misses = nextMisses;
+        }
+        return largest(misses) <= ANGLE_TOLERANCE_RAD ? at : null;
+    }
+
+    private static double largest(double[] misses) {
+        double largest = 0.0;
+        for (double miss : misses) {
+            largest = Math.max(largest, Double.isNaN(miss) ? Double.POSITIVE_INFINITY : Math.abs(miss));
+        }
+        return largest;
+    }
+
+    /** Directions on the rod pulled at its tip without rings and weights. */
+    private static double @Nullable [] guess(LineCase line, LineShooter shooter) {
         BendCase held = line.held();
         BendCase bare = new BendCase(
                 held.stiffness(),
@@ -71,43 +129,8 @@ public final class LineThroughRings {
                 null,
                 List.of(PointLoad.pull(held.stiffness().tipMm(), line.tensionN(), line.pullRad())));
         return BendUnderLoad.solve(bare) instanceof BendResult.Bent bent
-                ? Math.IEEEremainder(bent.tip().angleRad() - line.pullRad(), 2.0 * Math.PI)
-                : 0.0;
-    }
-
-    private static OptionalDouble root(UnivariateFunction miss, double guess, double firstStep, double exact) {
-        double at = miss.value(guess);
-        if (at == 0.0) {
-            return OptionalDouble.of(guess);
-        }
-        double low = guess;
-        double high = guess;
-        double atLow = at;
-        double atHigh = at;
-        double step = firstStep;
-        for (int i = 0; i < MOST_STEPS_OUT; i++) {
-            double lower = low - step;
-            double atLower = miss.value(lower);
-            if (atLower * atLow <= 0.0) {
-                return OptionalDouble.of(between(miss, lower, low, exact));
-            }
-            double higher = high + step;
-            double atHigher = miss.value(higher);
-            if (atHigher * atHigh <= 0.0) {
-                return OptionalDouble.of(between(miss, high, higher, exact));
-            }
-            low = lower;
-            atLow = atLower;
-            high = higher;
-            atHigh = atHigher;
-            step *= GROWTH;
-        }
-        return OptionalDouble.empty();
-    }
-
-    private static double between(UnivariateFunction miss, double low, double high, double exact) {
-        return new BracketingNthOrderBrentSolver(1e-14, exact, Math.max(exact, 1e-10), 5)
-                .solve(MOST_SOLVER_STEPS, miss, low, high);
+                ? shooter.guess(new BentAxis(bent.nodes()))
+                : null;
     }
 
     private static LineResult believed(LineCase line, double turn, LineResult.Held held) {
@@ -117,6 +140,10 @@ public final class LineThroughRings {
         for (BendResult.Node node : held.nodes()) {
             if (!Double.isFinite(node.xMm() + node.yMm() + node.angleRad() + node.momentNmm())) {
                 return new LineResult.NotConverged("The shape ran out of numbers at " + node.sMm() + " mm.");
+            }
+            double from = node.angleRad() - line.pullRad();
+            if (from < Math.min(0.0, turn) - COILED_RAD || from > Math.max(0.0, turn) + COILED_RAD) {
+                return new LineResult.NotConverged("The blank would have to coil at " + node.sMm() + " mm.");
             }
             scale = Math.max(scale, Math.abs(node.momentNmm()));
         }
@@ -133,8 +160,8 @@ public final class LineThroughRings {
 
     /** Turns a trial's rows into places about the clamp, and sums levers and energy. */
     private record Assembly(LineCase line, LineShooter shooter) {
-        LineResult.Held of(double tipRad) {
-            LineShooter.Trial trial = shooter.shape(tipRad);
+        LineResult.Held of(double[] assumed) {
+            LineShooter.Trial trial = shooter.shape(assumed);
             double[] root = trial.clamp();
             double length = shooter.spans().lengthMm();
             double force = shooter.spans().forceN();

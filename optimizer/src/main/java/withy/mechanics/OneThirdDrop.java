@@ -63,7 +63,7 @@ public final class OneThirdDrop {
                     return new Outcome.None("No weight drops the tip by a third.");
                 }
             }
-            double weight = new BracketingNthOrderBrentSolver(1e-12, 1e-9, 1e-10 * length, 5)
+            double weight = new BracketingNthOrderBrentSolver(1e-9, 1e-7, 1e-9 * length, 5)
                     .solve(MOST_STEPS, w -> drops.missMm(w, wantedMm), low, high);
             return drops.bend(weight) instanceof BendResult.Bent bent
                     ? new Outcome.Found(weight, bent)
