@@ -18,6 +18,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import withy.brief.Brief;
 import withy.brief.BriefContext;
@@ -35,6 +36,8 @@ import withy.rod.Build;
 import withy.rod.Rod;
 import withy.rules.Judge;
 import withy.rules.Rulebook;
+import withy.search.Offer;
+import withy.search.Proposal;
 import withy.search.Search;
 
 /** Measuring and judging against the second implementation of every figure and every rule, on legal and illegal builds. */
@@ -77,6 +80,35 @@ class SecondLookTest {
             }
         }
         return tests.stream();
+    }
+
+    /** Every build that would be shown to a customer, on both catalogues. */
+    @TestFactory
+    @Tag("long")
+    Stream<DynamicTest> everyBuildOfTheAnswer() throws IOException {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (String name : List.of("bench", "wide")) {
+            Catalog catalog = Objects.requireNonNull(
+                    CatalogReader.read(HOME.resolve("catalog-samples").resolve(name), DAY)
+                            .catalog());
+            Search search = new Search(catalog);
+            for (Path folder : folders()) {
+                Brief brief = BriefReader.read(folder.resolve("brief.json"), new BriefContext(catalog.rates(), DAY))
+                        .orThrow();
+                tests.add(DynamicTest.dynamicTest(
+                        name + " " + folder.getFileName(), () -> everyBuild(search, catalog, brief)));
+            }
+        }
+        return tests.stream();
+    }
+
+    private static void everyBuild(Search search, Catalog catalog, Brief brief) {
+        SecondLook look = new SecondLook(catalog, brief);
+        for (Proposal proposal : Offer.three(search, Query.of(brief, Rulebook.standard()), Watch.NONE)) {
+            Build build = proposal.build();
+            assertTrue(Judge.legal(Rod.measure(catalog, brief, build), Rulebook.standard()), build::signature);
+            assertEquals(List.of(), look.differences(build), build::signature);
+        }
     }
 
     private static List<Path> folders() throws IOException {

@@ -1,0 +1,180 @@
+package withy.search;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import withy.brief.Objective;
+import withy.catalog.Blank;
+import withy.catalog.Part;
+import withy.catalog.ReelSeat;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.objectives.Style;
+import withy.rod.BlankShape;
+import withy.rod.Build;
+import withy.rod.Layout;
+import withy.rod.LoadBearing;
+import withy.rod.Rod;
+import withy.rod.Station;
+import withy.rules.Rulebook;
+
+/**
+ * The bounds that decide what is worth an exact completion are never above what a legal build really costs: every sum is worked out here from the
+ * measured rod alone. Builds are the best for many weightings, reel positions and missing parts, so that they press on the bounds; prices are the
+ * score's and others, with slopes and multipliers drawn from a seed.
+ */
+class BoundsHoldTest {
+    private static final int BUILDS = 8;
+    private static final int PRICES = 4;
+    private static final Set<Station.Place> TRAIN = Set.of(Station.Place.GUIDE, Station.Place.TIP_TOP);
+
+    private static int handles;
+    private static int trains;
+
+    @TestFactory
+    Stream<DynamicTest> neverAboveALegalBuild() {
+        return LongStream.range(0, 16)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+                    SmallShop shop = SmallShop.of(seed);
+                    Random random = new Random(seed);
+                    Query plain = shop.query(Rulebook.standard());
+                    Set<String> refused = new TreeSet<>();
+                    for (int i = 0; i < BUILDS; i++) {
+                        Query query = asked(plain, refused, random);
+                        Solution solution = new Search(shop.catalog()).solve(query, Watch.NONE);
+                        if (solution.build() == null) {
+                            refused.clear();
+                        } else {
+                            check(shop, query, solution.build(), random, "seed " + seed + ", build " + i);
+                            refused.add(used(solution.build(), random));
+                        }
+                    }
+                }));
+    }
+
+    /** Both kinds of bound were asked often enough to mean something. */
+    @AfterAll
+    static void enoughWereAsked() {
+        assertTrue(handles >= 300, "handles: " + handles);
+        assertTrue(trains >= 150, "trains: " + trains);
+    }
+
+    private static Query asked(Query plain, Set<String> refused, Random random) {
+        Map<Objective, Double> priorities = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            priorities.put(objective, (double) random.nextInt(4));
+        }
+        return plain.withPriorities(priorities).refusing(refused);
+    }
+
+    /** A part of the build, to be left out next time. */
+    private static String used(Build build, Random random) {
+        List<String> ids = new ArrayList<>();
+        build.choices().forEach((station, choice) -> {
+            if (!Set.of(Station.THREAD, Station.FINISH, Station.ADHESIVE).contains(station)) {
+                ids.add(choice.partId());
+            }
+        });
+        return ids.get(random.nextInt(ids.size()));
+    }
+
+    private static void check(SmallShop shop, Query query, Build build, Random random, String told) {
+        Task task = new Task(shop.catalog(), query, new Style(shop.catalog(), query.brief()));
+        Rod rod = Rod.measure(shop.catalog(), query.brief(), build);
+        int weakest = LoadBearing.weakestClass(rod);
+        for (int i = 0; i < PRICES; i++) {
+            Prices prices = i == 0 ? Prices.start(task.scoring) : prices(task, random);
+            int leastClass = weakest - random.nextInt(2);
+            Linear k = prices.linear(task, leastClass - (long) query.brief().durabilityClass());
+            floors(task, rod, k, leastClass, told + ", prices " + prices + ", class " + leastClass);
+        }
+    }
+
+    private static void floors(Task task, Rod rod, Linear k, int leastClass, String told) {
+        Layout layout = rod.build().layout();
+        BlankShape shape = BlankShape.of((Blank) Objects.requireNonNull(task.catalog.find(layout.blankId())));
+        Costs costs = new Costs(task, rod, k);
+        Floors floors = new Floors(task, k, leastClass);
+        long handle = floors.handle(shape, layout.form(), layout.reelFootMm());
+        assertTrue(handle <= costs.handle(), () -> told + ": handle " + handle + " above " + costs.handle());
+        long besides = floors.besidesBlank(shape, layout.form(), layout.reelFootMm());
+        long both = costs.handle() + costs.train();
+        assertTrue(besides <= both, () -> told + ": besides the blank " + besides + " above " + both);
+        handles++;
+        if (TrainFloors.works(k)) {
+            List<Integer> feet =
+                    Search.feet(task.brief.reachMinMm() - 60, task.brief.reachMaxMm(), Layout.GRID_MM);
+            Stations any = new Stations(Map.of(), Set.of(), Set.of());
+            long train = new TrainFloors(task)
+                    .of(shape, any, leastClass, layout.guideCount(), 0, k, feet, List.of(rod.with()))[0];
+            assertTrue(train <= costs.train(), () -> told + ": train " + train + " above " + costs.train());
+            trains++;
+        }
+    }
+
+    private static Prices prices(Task task, Random random) {
+        long own = task.scoring.perOutsideMgMm();
+        long slope = Math.round(own * (2 * random.nextDouble() - 1));
+        return new Prices(
+                slope,
+                multiplier(Prices.scale(task.scoring, Prices.Kind.WEIGHT), random),
+                multiplier(Prices.scale(task.scoring, Prices.Kind.INERTIA), random),
+                multiplier(Prices.scale(task.scoring, Prices.Kind.COST), random),
+                multiplier(Prices.scale(task.scoring, Prices.Kind.STYLE), random));
+    }
+
+    private static long multiplier(long scale, Random random) {
+        return random.nextBoolean() ? 0 : Math.round(scale * 2 * random.nextDouble());
+    }
+
+    /** What a measured rod costs under linear prices, part by part. */
+    private record Costs(Task task, Rod rod, Linear k) {
+        long train() {
+            int n = rod.setting().guideCount();
+            long cost = sum(true);
+            Part thread = rod.with().thread();
+            return cost
+                    - k.perStyleCenti()
+                            * task.style.part(
+                                    rod.setting().blank(), rod.setting().layout().form(), Station.THREAD, thread, n)
+                    + k.perMilliStep() * task.wishes.part(Station.THREAD, thread, n);
+        }
+
+        long handle() {
+            long cost = sum(false);
+            Part seat = Objects.requireNonNull(rod.partAt(Station.SEAT));
+            Part rear = Objects.requireNonNull(rod.partAt(Station.REAR_GRIP));
+            cost -= k.perStyleCenti() * task.style.gripAndSeat(rear, seat);
+            cost += k.perMilliStep() * task.wishes.seat((ReelSeat) seat);
+            cost += k.perMilliStep() * task.wishes.keeper(rod.partAt(Station.KEEPER) != null);
+            return cost + k.perMilliStep() * task.wishes.foreGrip(rod.partAt(Station.FORE_GRIP) != null);
+        }
+
+        private long sum(boolean ofTrain) {
+            long[] cost = {0};
+            int n = rod.setting().guideCount();
+            rod.shares().forEach((station, share) -> {
+                if (!station.equals(Station.BLANK) && TRAIN.contains(station.place()) == ofTrain) {
+                    Part part = Objects.requireNonNull(rod.partAt(station));
+                    long style = task.style.part(
+                            rod.setting().blank(), rod.setting().layout().form(), station, part, n);
+                    cost[0] += k.of(share, style, task.wishes.part(station, part, n));
+                }
+            });
+            return cost[0];
+        }
+    }
+}
