@@ -128,10 +128,10 @@ record Page(Machine machine, String commit, double loadAfter, double seconds, Li
                 text.append(line(
                         way.way(),
                         way.targetMs() + "",
-                        number(spread.medianMs()),
+                        way.capped() ? moreThanCap() : number(spread.medianMs()),
                         number(spread.leastMs()),
-                        number(spread.mostMs()),
-                        spread.medianMs() <= way.targetMs() ? "met" : MISSED));
+                        way.capped() ? moreThanCap() : number(spread.mostMs()),
+                        !way.capped() && spread.medianMs() <= way.targetMs() ? "met" : MISSED));
             }
         }
     }

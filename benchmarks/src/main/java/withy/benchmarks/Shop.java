@@ -47,7 +47,12 @@ record Shop(int parts, String origin, Catalog catalog) {
 
     /** A generated one of 20,000. */
     static Shop large() {
-        Catalog catalog = SampleCatalogs.generated(LARGE_SIZE, LARGE_SEED);
+        return generated(LARGE_SIZE);
+    }
+
+    /** A generated one of any size from 1,000, with the same seed. */
+    static Shop generated(int size) {
+        Catalog catalog = SampleCatalogs.generated(size, LARGE_SEED);
         return new Shop(catalog.size(), "generated (seed " + LARGE_SEED + ")", catalog);
     }
 

@@ -115,8 +115,7 @@ class BoundsHoldTest {
         assertTrue(besides <= both, () -> told + ": besides the blank " + besides + " above " + both);
         handles++;
         if (TrainFloors.works(k)) {
-            List<Integer> feet =
-                    Search.feet(task.brief.reachMinMm() - 60, task.brief.reachMaxMm(), Layout.GRID_MM);
+            List<Integer> feet = Search.feet(task.brief.reachMinMm() - 60, task.brief.reachMaxMm(), Layout.GRID_MM);
             Stations any = new Stations(Map.of(), Set.of(), Set.of());
             long train = new TrainFloors(task)
                     .of(shape, any, leastClass, layout.guideCount(), 0, k, feet, List.of(rod.with()))[0];
@@ -149,7 +148,11 @@ class BoundsHoldTest {
             return cost
                     - k.perStyleCenti()
                             * task.style.part(
-                                    rod.setting().blank(), rod.setting().layout().form(), Station.THREAD, thread, n)
+                                    rod.setting().blank(),
+                                    rod.setting().layout().form(),
+                                    Station.THREAD,
+                                    thread,
+                                    n)
                     + k.perMilliStep() * task.wishes.part(Station.THREAD, thread, n);
         }
 
