@@ -57,12 +57,16 @@ public final class BendSpacing {
     /** Bends the bare blank once; the spacings of any count follow. */
     public static BendSpacing of(Setting setting, BlankStiffness stiffness) {
         double clamp = setting.footMm() + FOOT_TO_FRONT_MM;
+        double stripper = setting.footMm() + GuidePlan.stripperDistanceMm(setting.brief());
+        if (stripper >= setting.blank().lengthMm()) {
+            return new BendSpacing(setting, null, stripper);
+        }
         OneThirdDrop.Outcome bend =
                 OneThirdDrop.of(stiffness.profile(), clamp, setting.shape().tube(), List.of());
         BentAxis axis = bend instanceof OneThirdDrop.Outcome.Found found
                 ? new BentAxis(found.shape().nodes())
                 : null;
-        return new BendSpacing(setting, axis, setting.footMm() + GuidePlan.stripperDistanceMm(setting.brief()));
+        return new BendSpacing(setting, axis, stripper);
     }
 
     /** Ring positions from the butt, stripper first; empty where this count can't be spaced. */

@@ -64,6 +64,10 @@ public record Quickness(
     /** Works it out. */
     public static Quickness of(Rod rod, BlankStiffness stiffness) {
         double held = rod.handleFrontMm();
+        String unbendable = RodBend.unbendable(rod);
+        if (unbendable != null) {
+            return new Quickness(held, 0, 0, List.of(), List.of(), 0, unbendable);
+        }
         List<Carried> carried = Carried.of(rod);
         TubeMass tube = rod.setting().shape().tube();
         Work work = new Work(stiffness, held, tube, carried);
@@ -103,6 +107,9 @@ public record Quickness(
 
     /** Lowest frequency of the finished rod alone, or NaN where none can be trusted: for comparing trains. */
     static double finishedHz(Rod rod, BlankStiffness stiffness) {
+        if (RodBend.unbendable(rod) != null) {
+            return Double.NaN;
+        }
         Work work =
                 new Work(stiffness, rod.handleFrontMm(), rod.setting().shape().tube(), Carried.of(rod));
         return work.without(null) instanceof Outcome.Modes modes ? modes.firstHz() : Double.NaN;

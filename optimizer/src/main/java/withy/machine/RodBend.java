@@ -2,8 +2,11 @@ package withy.machine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.catalog.Guide;
+import withy.catalog.PartKind;
 import withy.catalog.TipTop;
 import withy.mechanics.BendCase;
 import withy.mechanics.BendResult;
@@ -31,14 +34,45 @@ public final class RodBend {
     /** Wall of a tip-top's tube, mm. ASSUMED. */
     private static final double TUBE_WALL_MM = 0.3;
 
+    /** Least blank ahead of the handle that is bent, mm. ASSUMED. */
+    private static final double LEAST_FREE_MM = 200;
+
     private final Rod rod;
+    private final @Nullable String unbendable;
     private final BlankStiffness stiffness;
     private final List<PointLoad> weights;
 
     public RodBend(Rod rod, BlankStiffness stiffness) {
         this.rod = rod;
+        this.unbendable = unbendable(rod);
         this.stiffness = stiffness;
         this.weights = Carried.of(rod).stream().map(Carried::load).toList();
+    }
+
+    /** Why a rod can't be bent at all, or null: a handle that leaves no blank free, or guides that don't stand on it in order. */
+    static @Nullable String unbendable(Rod rod) {
+        double tip = rod.setting().blank().lengthMm();
+        double before = rod.handleFrontMm();
+        if (before > tip - LEAST_FREE_MM) {
+            return String.format(Locale.ROOT, "The handle reaches to %.0f mm of a blank of %.0f mm.", before, tip);
+        }
+        for (Placed placed : rod.placed().values()) {
+            if (placed.part() instanceof Guide) {
+                if (placed.fromMm() <= before || placed.fromMm() >= tip) {
+                    return String.format(
+                            Locale.ROOT,
+                            "A guide at %.0f mm does not stand between %.0f mm and the tip at %.0f mm.",
+                            placed.fromMm(),
+                            before,
+                            tip);
+                }
+                before = placed.fromMm();
+            } else if (placed.part().kind() != PartKind.BLANK && placed.fromMm() > tip) {
+                return String.format(
+                        Locale.ROOT, "A part lies at %.0f mm, beyond the tip at %.0f mm.", placed.fromMm(), tip);
+            }
+        }
+        return null;
     }
 
     /** Where the blank is held fast, mm from the butt. */
@@ -48,6 +82,9 @@ public final class RodBend {
 
     /** Level, with a weight hung on its tip. */
     public BendResult hung(double grams) {
+        if (unbendable != null) {
+            return new BendResult.NotConverged(unbendable);
+        }
         List<PointLoad> loads = new ArrayList<>(weights);
         if (grams > 0) {
             loads.add(PointLoad.hung(stiffness.profile().tipMm(), grams));
@@ -57,11 +94,17 @@ public final class RodBend {
 
     /** The weight that drops the tip of the finished rod by a third of what is free ahead of the handle. */
     public OneThirdDrop.Outcome oneThirdDrop() {
+        if (unbendable != null) {
+            return new OneThirdDrop.Outcome.None(unbendable);
+        }
         return OneThirdDrop.of(stiffness.profile(), clampMm(), tube(), weights);
     }
 
     /** With a line through the rings. */
     public LineBend line(Pose pose) {
+        if (unbendable != null) {
+            return new LineBend(pose, null, List.of(), Double.NaN, unbendable);
+        }
         List<LineCase.Ring> rings = rings();
         LineResult result = rings.isEmpty()
                 ? new LineResult.NotConverged("There is no tip-top for the line to run through.")

@@ -34,6 +34,10 @@ public record TrainDesign(
     private static final double STRIPPER_LEAST = 0.35;
 
     private static final double STRIPPER_MOST = 0.5;
+    /** First ring of a casting rod, sizes 8–12 of the trade table (rough), clear inner diameter, mm. */
+    private static final double CASTING_LEAST_MM = 5.8;
+
+    private static final double CASTING_MOST_MM = 9.1;
     private static final double REDUCER_LEAST = 0.55;
     private static final double REDUCER_MOST = 0.75;
 
@@ -148,12 +152,12 @@ public record TrainDesign(
         List<Want> wants = new ArrayList<>();
         Brief brief = setting.brief();
         boolean spinning = brief.rodType().spinningReel();
-        double least = spinning ? STRIPPER_LEAST * brief.reel().lipDiameterMm() : 0;
-        double most = spinning ? STRIPPER_MOST * brief.reel().lipDiameterMm() : 0;
+        double least = spinning ? STRIPPER_LEAST * brief.reel().lipDiameterMm() : CASTING_LEAST_MM;
+        double most = spinning ? STRIPPER_MOST * brief.reel().lipDiameterMm() : CASTING_MOST_MM;
         double choke = LineOffSpool.chokeMm(setting);
         for (int i = 0; i < xMm.length; i++) {
-            boolean runner = !spinning || xMm[i] >= choke;
-            double height = runner ? 0 : LineOffSpool.heightMm(setting, xMm[i]) - setting.odAt(xMm[i]) / 2;
+            boolean runner = spinning ? xMm[i] >= choke : i > 0;
+            double height = runner || !spinning ? 0 : LineOffSpool.heightMm(setting, xMm[i]) - setting.odAt(xMm[i]) / 2;
             wants.add(new Want(i + 1, xMm[i], Math.max(0, height), runner ? 0 : least, runner ? 0 : most));
             least *= REDUCER_LEAST;
             most *= REDUCER_MOST;
