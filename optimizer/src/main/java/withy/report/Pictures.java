@@ -20,7 +20,10 @@ public final class Pictures {
         td.number { white-space: nowrap; }
         th { font-weight: normal; }
         thead th { border-bottom: 1px solid #1c1c1c; font-weight: bold; }
-        @media screen and (max-width: 50rem) { .pair { grid-template-columns: minmax(0, 1fr); } }
+        @media screen and (max-width: 50rem) {
+          .pair { grid-template-columns: minmax(0, 1fr); }
+          td.number { white-space: normal; }
+        }
         @page { margin: 15mm; }
         @media print {
           body { margin: 0; max-width: none; padding: 0; font-size: 0.8rem; }
