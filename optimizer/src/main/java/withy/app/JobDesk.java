@@ -241,7 +241,18 @@ public final class JobDesk {
     /** The finished rod on the scale. */
     public JobAnswer weighed(long job, long weightMg, @Nullable Double balanceMm) {
         try (Shop shop = workshop.open()) {
-            shop.jobs().weighed(shop.jobs().get(job), weightMg, balanceMm);
+            Job.File file = shop.jobs().file(job);
+            String told = file.job().predicted();
+            JobAnswer.Foretold foretold = told == null
+                    ? new JobAnswer.Foretold(0, 0, 0, 0)
+                    : JobAnswer.foretold(Prediction.read(told), file.pieces());
+            shop.jobs()
+                    .weighed(
+                            file.job(),
+                            weightMg,
+                            balanceMm,
+                            Math.round(foretold.weightOfPiecesG() * 1000),
+                            Math.round(foretold.toleranceG() * 1000));
             return answer(shop, job, List.of());
         }
     }

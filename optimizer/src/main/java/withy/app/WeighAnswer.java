@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
+import withy.shop.Experience;
 import withy.shop.Scale;
 import withy.shop.Shop;
 import withy.shop.Weights;
@@ -19,10 +20,19 @@ import withy.shop.Weights;
  * @param weightG what the scale said, g, or null
  * @param parts parts weighed: the one, or all
  * @param drift how far scale and lists differ, by maker and kind; empty where one piece was weighed
+ * @param kinds how far listed weights are off by kind, and what their ± is worth
+ * @param rods the same of finished rods; null where there are none
  */
 public record WeighAnswer(
-        int schema, @Nullable String piece, @Nullable Double weightG, List<Line> parts, List<Drift> drift) {
+        int schema,
+        @Nullable String piece,
+        @Nullable Double weightG,
+        List<Line> parts,
+        List<Drift> drift,
+        List<KindLine> kinds,
+        @Nullable KindLine rods) {
     public WeighAnswer {
+        kinds = List.copyOf(kinds);
         parts = List.copyOf(parts);
         drift = List.copyOf(drift);
     }
@@ -65,6 +75,20 @@ public record WeighAnswer(
      */
     public record Drift(String maker, String kind, int parts, int pieces, double meanPercent, int outside) {}
 
+    /**
+     * What was seen of one kind.
+     *
+     * @param kind word for the kind, or rod
+     * @param count parts weighed, or rods
+     * @param meanErrorG mean of what was seen less what was foretold, g
+     * @param factor the stated ± times this is used from now on
+     */
+    public record KindLine(String kind, int count, double meanErrorG, double factor) {}
+
+    private static KindLine kind(String word, Experience.Seen seen) {
+        return new KindLine(word, seen.count(), seen.meanErrorG(), seen.factor());
+    }
+
     /** Of one piece just weighed. */
     public static WeighAnswer of(Workshop workshop, Scale.Weighed weighed, double weightG) {
         String id = weighed.piece().part();
@@ -73,17 +97,25 @@ public record WeighAnswer(
             throw new IllegalStateException("weighed a part of no list: " + id);
         }
         return new WeighAnswer(
-                Answer.SCHEMA, weighed.piece().name(), weightG, List.of(line(part, weighed.weights())), List.of());
+                Answer.SCHEMA,
+                weighed.piece().name(),
+                weightG,
+                List.of(line(part, weighed.weights())),
+                List.of(),
+                List.of(),
+                null);
     }
 
     /** Of everything weighed so far. */
     public static WeighAnswer all(Workshop workshop) {
         if (!Shop.exists(workshop.folder())) {
-            return new WeighAnswer(Answer.SCHEMA, null, null, List.of(), List.of());
+            return new WeighAnswer(Answer.SCHEMA, null, null, List.of(), List.of(), List.of(), null);
         }
         SortedMap<String, Weights> weights;
+        Experience experience;
         try (Shop shop = Shop.reading(workshop.folder(), workshop.day())) {
             weights = shop.scale().weights();
+            experience = shop.snapshot(workshop.lists()).experience();
         }
         List<Line> lines = new ArrayList<>();
         weights.forEach((id, readings) -> {
@@ -92,7 +124,16 @@ public record WeighAnswer(
                 lines.add(line(part, readings));
             }
         });
-        return new WeighAnswer(Answer.SCHEMA, null, null, lines, drift(workshop.lists(), lines));
+        List<KindLine> kinds = new ArrayList<>();
+        experience.kinds().forEach((kind, seen) -> kinds.add(kind(kind.word(), seen)));
+        return new WeighAnswer(
+                Answer.SCHEMA,
+                null,
+                null,
+                lines,
+                drift(workshop.lists(), lines),
+                kinds,
+                experience.rods().count() == 0 ? null : kind("rod", experience.rods()));
     }
 
     private static Line line(Part part, Weights weights) {

@@ -98,6 +98,11 @@ public final class Catalog {
         return new Catalog(rates, asOf, otherHash, parts);
     }
 
+    /** The same parts under other rates. */
+    public Catalog withRates(Rates other) {
+        return new Catalog(other, asOf, hash, byId.values());
+    }
+
     /** The parts of these ids alone, in their order. */
     public Catalog only(Set<String> ids) {
         List<Part> parts = new ArrayList<>();

@@ -57,6 +57,30 @@ public record Rates(
         usualPriceMinor = Collections.unmodifiableMap(new TreeMap<>(usualPriceMinor));
     }
 
+    /** The same with another ± of thread, finish and glue. */
+    public Rates withWorkmanshipTolerance(double toleranceG) {
+        return new Rates(
+                currency,
+                taxPercent,
+                marginPercent,
+                hourlyRateMinor,
+                labourDiscountPercent,
+                labourMinutes,
+                sundriesMinor,
+                houseFinish,
+                houseAdhesive,
+                threadLetters,
+                finishFilmMm,
+                adhesiveFilmMm,
+                finishMixMinMl,
+                adhesiveMixMl,
+                tapeDensityGMm3,
+                houseToleranceG,
+                toleranceG,
+                steps,
+                usualPriceMinor);
+    }
+
     /**
      * Steps of the six objectives: the least difference worth noticing.
      *

@@ -34,6 +34,7 @@ public final class WeighText {
         }
         if (answer.parts().isEmpty()) {
             page.paragraph("", Phrases.of("text.weigh.none"));
+            experience(page, answer, units);
             return page.toString();
         }
         page.row(
@@ -57,7 +58,31 @@ public final class WeighText {
             }
         }
         drift(page, answer);
+        experience(page, answer, units);
         return page.toString();
+    }
+
+    private static void experience(Page page, WeighAnswer answer, QuantityText units) {
+        WeighAnswer.KindLine rods = answer.rods();
+        if (answer.kinds().isEmpty() && rods == null) {
+            return;
+        }
+        page.heading(Phrases.of("text.weigh.experience"));
+        for (WeighAnswer.KindLine kind : answer.kinds()) {
+            page.paragraph(
+                    "· ", Phrases.of("text.weigh.kind", kind.kind(), kind.count(), mean(kind, units), factor(kind)));
+        }
+        if (rods != null) {
+            page.paragraph("· ", Phrases.of("text.weigh.rods", rods.count(), mean(rods, units), factor(rods)));
+        }
+    }
+
+    private static String mean(WeighAnswer.KindLine kind, QuantityText units) {
+        return (kind.meanErrorG() > 0 ? "+" : "") + units.fineMass(kind.meanErrorG());
+    }
+
+    private static String factor(WeighAnswer.KindLine kind) {
+        return String.format(Locale.ROOT, "%.2f", kind.factor());
     }
 
     private static void drift(Page page, WeighAnswer answer) {

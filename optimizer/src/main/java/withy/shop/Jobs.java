@@ -166,21 +166,30 @@ public final class Jobs {
         });
     }
 
-    /** The finished rod was weighed. */
-    public Job weighed(Job job, long weightMg, @Nullable Double balanceMm) {
+    /**
+     * The finished rod was weighed.
+     *
+     * @param foretoldMg what it should weigh by the very pieces in it, mg
+     * @param toleranceMg ± that was stated with it, mg
+     */
+    public Job weighed(Job job, long weightMg, @Nullable Double balanceMm, long foretoldMg, long toleranceMg) {
         if (job.state() != State.BUILT && job.state() != State.WEIGHED) {
             throw wrongState(job, "is " + job.state().word() + ": only a built rod is weighed");
         }
         return write(job, "as built", ledger -> {
             ledger.sql()
                     .run(
-                            "INSERT INTO as_built (job, batch, weight_mg, balance_mm) VALUES (?, ?, ?, ?)"
-                                    + " ON CONFLICT (job) DO UPDATE SET batch = excluded.batch,"
-                                    + " weight_mg = excluded.weight_mg, balance_mm = excluded.balance_mm",
+                            "INSERT INTO as_built (job, batch, weight_mg, balance_mm, foretold_mg, tolerance_mg)"
+                                    + " VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (job) DO UPDATE SET"
+                                    + " batch = excluded.batch, weight_mg = excluded.weight_mg,"
+                                    + " balance_mm = excluded.balance_mm, foretold_mg = excluded.foretold_mg,"
+                                    + " tolerance_mg = excluded.tolerance_mg",
                             job.id(),
                             ledger.batch(),
                             weightMg,
-                            balanceMm);
+                            balanceMm,
+                            foretoldMg,
+                            toleranceMg);
             set(ledger, job, State.WEIGHED);
             event(ledger, job.id(), "weighed", weightMg / 1000.0 + " g");
         });
@@ -209,26 +218,10 @@ public final class Jobs {
         });
     }
 
-    /** As-built rods with what was foretold of them: job, prediction as JSON, weight in g, balance in mm or null. */
-    public List<Finished> finished() {
-        return database.read(Jobs::finished);
-    }
-
-    /**
-     * A finished rod beside what was foretold.
-     *
-     * @param job the job's number
-     * @param predicted what was foretold, as JSON
-     * @param asBuilt what came of it
-     */
-    public record Finished(long job, String predicted, Job.AsBuilt asBuilt) {}
-
-    static List<Finished> finished(Sql sql) throws SQLException {
+    static List<Experience.Rod> finished(Sql sql) throws SQLException {
         return sql.rows(
-                row -> new Finished(
-                        row.getLong(1), row.getString(2), new Job.AsBuilt(row.getLong(3) / 1000.0, real(row, 4))),
-                "SELECT j.id, j.predicted, a.weight_mg, a.balance_mm FROM as_built a JOIN job j ON j.id = a.job"
-                        + " WHERE j.predicted IS NOT NULL ORDER BY j.id");
+                row -> new Experience.Rod(row.getLong(1) - row.getLong(2), row.getLong(3)),
+                "SELECT weight_mg, foretold_mg, tolerance_mg FROM as_built WHERE tolerance_mg > 0 ORDER BY job");
     }
 
     private interface Step {

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -24,11 +25,13 @@ import withy.catalog.PartKind;
 public final class Snapshot {
     private final Catalog lists;
     private final @Nullable SortedMap<String, Held> held;
+    private final Experience experience;
     private final String hash;
 
-    private Snapshot(Catalog lists, @Nullable SortedMap<String, Held> held, String hash) {
+    private Snapshot(Catalog lists, @Nullable SortedMap<String, Held> held, Experience experience, String hash) {
         this.lists = lists;
         this.held = held;
+        this.experience = experience;
         this.hash = hash;
     }
 
@@ -64,11 +67,28 @@ public final class Snapshot {
 
     /** The lists alone. */
     public static Snapshot of(Catalog lists) {
-        return new Snapshot(lists, null, lists.hash());
+        return new Snapshot(lists, null, Experience.NONE, lists.hash());
     }
 
-    static Snapshot of(Catalog lists, SortedMap<String, Held> held) {
-        return new Snapshot(lists, Collections.unmodifiableSortedMap(new TreeMap<>(held)), hash(lists, held));
+    static Snapshot of(Catalog lists, SortedMap<String, Held> held, List<Experience.Rod> finished) {
+        SortedMap<String, Weights> weights = new TreeMap<>();
+        held.forEach((part, one) -> {
+            Weights seen = one.weights();
+            if (seen != null) {
+                weights.put(part, seen);
+            }
+        });
+        Experience experience = Experience.of(lists, weights, finished);
+        return new Snapshot(
+                lists,
+                Collections.unmodifiableSortedMap(new TreeMap<>(held)),
+                experience,
+                hash(lists, held, experience));
+    }
+
+    /** How far what was foretold and what was seen lay apart so far. */
+    public Experience experience() {
+        return experience;
     }
 
     /** Hash of lists and memory together. */
@@ -109,12 +129,16 @@ public final class Snapshot {
             Integer mine = own.get(part.id());
             facts.put(part.id(), facts(part, day, mine == null ? 0 : mine));
         }
-        return lists.changed(facts, hash);
+        double work = lists.rates().workmanshipToleranceG() * experience.rods().factor();
+        return lists.changed(facts, hash).withRates(lists.rates().withWorkmanshipTolerance(work));
     }
 
     private PartFacts facts(Part part, @Nullable LocalDate day, int own) {
         Held one = held == null ? null : held.get(part.id());
-        PartFacts facts = part.facts().withStock(own + (one == null ? 0 : one.freeBy(day)));
+        double listedTol = part.facts().weightTolG() * experience.factor(part.kind());
+        PartFacts facts = part.facts()
+                .withStock(own + (one == null ? 0 : one.freeBy(day)))
+                .withTolerance(Math.round(listedTol * 1000) / 1000.0);
         if (one == null) {
             return facts;
         }
@@ -177,10 +201,11 @@ public final class Snapshot {
         return kind == PartKind.THREAD || kind == PartKind.FINISH || kind == PartKind.ADHESIVE;
     }
 
-    private static String hash(Catalog lists, SortedMap<String, Held> held) {
+    private static String hash(Catalog lists, SortedMap<String, Held> held, Experience experience) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             digest.update((lists.hash() + "\n" + lists.asOf() + "\n").getBytes(StandardCharsets.UTF_8));
+            digest.update((experience.rods() + "\n").getBytes(StandardCharsets.UTF_8));
             held.forEach((part, one) -> digest.update((part + " " + one + "\n").getBytes(StandardCharsets.UTF_8)));
             return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchAlgorithmException e) {

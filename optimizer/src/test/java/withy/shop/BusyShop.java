@@ -256,7 +256,7 @@ final class BusyShop {
             case 1, 2 -> jobs.accept(job, "{}", "{}", needs, "");
             case 3 -> jobs.glue(job, Set.of("buttCap"), Map.of("cap", 1));
             case 4 -> jobs.built(job);
-            case 5 -> jobs.weighed(job, 80_000, null);
+            case 5 -> jobs.weighed(job, 80_000, null, 83_000, 2_000);
             default -> {
                 if (random.nextBoolean()) {
                     jobs.cancel(job, "");

@@ -178,16 +178,38 @@ class JobsTest {
     void stepsComeInTheirOrder() {
         Job job = job();
         assertThrows(ShopFault.class, () -> shop.jobs().built(job));
-        assertThrows(ShopFault.class, () -> shop.jobs().weighed(job, 80_000, null));
+        assertThrows(ShopFault.class, () -> shop.jobs().weighed(job, 80_000, null, 83_000, 2_000));
         assertThrows(ShopFault.class, () -> shop.jobs().close(job));
         Job built = shop.jobs().built(shop.jobs().accept(job, "{}", "{}", List.of(none("cap", 1)), ""));
         assertThrows(ShopFault.class, () -> shop.jobs().accept(built, "{}", "{}", List.of(), ""));
         assertThrows(ShopFault.class, () -> shop.jobs().cancel(built, ""));
-        Job weighed = shop.jobs().weighed(built, 84_600, 97.0);
+        Job weighed = shop.jobs().weighed(built, 84_600, 97.0, 83_000, 2_000);
         assertEquals(84.6, shop.jobs().file(job.id()).asBuilt().weightG());
         shop.jobs().close(weighed);
         assertEquals(Job.State.CLOSED, shop.jobs().get(job.id()).state());
         assertThrows(ShopFault.class, () -> shop.jobs().get(99));
+    }
+
+    /** By hand: t = 4; rods 1.5 g off a ± of 2 g: (2·1.5/2)² = 2.25, √((4 + 2.25)/5) = 1.118. */
+    @Test
+    void theStatedToleranceFollowsWhatWasSeen() {
+        double work = lists.rates().workmanshipToleranceG();
+        Job built = shop.jobs().built(accepted(none("cap", 1)));
+        shop.jobs().weighed(built, 84_500, null, 83_000, 2_000);
+        Snapshot snapshot = shop.snapshot(lists);
+        assertEquals(new Experience.Seen(1, 1.5, 1.118), snapshot.experience().rods());
+        assertEquals(work * 1.118, snapshot.catalog().rates().workmanshipToleranceG(), 1e-9);
+        double listed = lists.find("seat").facts().weightG();
+        double tolerance = lists.find("seat").facts().weightTolG();
+        // one seat three tolerances off: √((4 + 36)/5) = 2.828 for every seat that was not weighed
+        shop.scale().weigh("seat", null, Math.round((listed + 3 * tolerance) * 1000));
+        Experience.Seen seats = shop.snapshot(lists).experience().kinds().get(withy.catalog.PartKind.REEL_SEAT);
+        assertEquals(2.828, seats.factor(), 0.01);
+        Catalog two = Fixtures.legal().copy("seat", "seat-b").catalog();
+        assertEquals(
+                tolerance * seats.factor(),
+                shop.snapshot(two).catalog().find("seat-b").facts().weightTolG(),
+                0.001);
     }
 
     @Test

@@ -1,0 +1,188 @@
+package withy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import withy.cli.Terminal.Shown;
+
+/** A job from wish to finished rod, as typed, on a copy of the sample shop. */
+class JobCommandsTest {
+    @TempDir
+    private Path folder;
+
+    private final Terminal terminal = new Terminal().choosing(Demo::replay);
+
+    @BeforeEach
+    void aShopWithAJob() throws IOException {
+        ShopCommandsTest.copySample(folder);
+        terminal.with("WITHY_CATALOG", folder.toString());
+        answer(0, "job", "job", "--new", Terminal.brief("kayak-estuary"), "--json");
+    }
+
+    private JsonNode answer(int code, String schema, String... args) {
+        Shown shown = terminal.run(args);
+        assertEquals(code, shown.code(), shown.err() + shown.out());
+        assertEquals(List.of(), Terminal.faults(schema, shown.out()), shown.out());
+        return shown.json();
+    }
+
+    private void told(int code, String word, String... args) {
+        Shown shown = terminal.run(args);
+        assertEquals(code, shown.code(), shown.err() + shown.out());
+        assertTrue(shown.err().contains(word), shown.err());
+    }
+
+    private void narrow(String... args) {
+        Shown shown = terminal.run(args);
+        assertTrue(shown.out().lines().allMatch(line -> line.codePointCount(0, line.length()) <= 80), shown.out());
+        assertFalse(shown.out().isEmpty(), shown.err());
+    }
+
+    private static String partAt(JsonNode job, String station) {
+        return StreamSupport.stream(job.path("build").path("parts").spliterator(), false)
+                .filter(at -> at.path("station").asText().equals(station))
+                .map(at -> at.path("part").asText())
+                .findFirst()
+                .orElse("");
+    }
+
+    @Test
+    void fromWishToFinishedRod() {
+        told(4, "no offer", "job", "1", "--accept", "1");
+        JsonNode offered = answer(0, "job", "job", "1", "--offer", "--json");
+        assertEquals("offered", offered.path("state").asText());
+        assertEquals(3, offered.path("offers").get(0).path("builds").size());
+        JsonNode given = answer(0, "answer", "job", "1", "--read-offer", "--json");
+        assertEquals(offered.path("offers").get(0).path("catalogHash"), given.path("catalogHash"));
+        assertTrue(terminal.run("job", "1", "--read-offer").out().contains("split EVA"));
+        JsonNode accepted = answer(0, "job", "job", "1", "--accept", "1", "--json");
+        String tip = partAt(accepted, "tipTop");
+        JsonNode level =
+                answer(0, "stock", "stock", tip, "--json").path("parts").get(0);
+        assertEquals(1, level.path("promised").asInt());
+        answer(0, "job", "job", "1", "--glue", "seat,guides", "--json");
+        JsonNode reading = answer(0, "weigh", "weigh", tip + "#1", "0.25 g", "--json");
+        double heavier = reading.path("parts").get(0).path("differenceG").asDouble();
+        told(3, "1 needed, 0 here", "job", "1", "--built");
+        answer(0, "stock", "stock", partAt(accepted, "blank"), "--receive", "1", "--json");
+        JsonNode built = answer(0, "job", "job", "1", "--built", "--json");
+        JsonNode foretold = built.path("predicted");
+        assertEquals(
+                0.25 - 0.15,
+                foretold.path("weightOfPiecesG").asDouble()
+                        - foretold.path("weightG").asDouble(),
+                1e-6);
+        JsonNode weighed = answer(0, "job", "job", "1", "--weighed", "85.1g", "--balance", "97mm", "--json");
+        assertEquals(85.1, weighed.path("asBuilt").path("weightG").asDouble());
+        assertEquals(97, weighed.path("asBuilt").path("balanceMm").asDouble());
+        answer(0, "job", "job", "1", "--close", "--json");
+        told(3, "is closed", "job", "1", "--cancel");
+        assertEquals(
+                "closed",
+                answer(0, "jobs", "job", "--json")
+                        .path("jobs")
+                        .get(0)
+                        .path("state")
+                        .asText());
+        assertTrue(answer(0, "folder", "doctor", "--json").path("sound").asBoolean());
+        narrow("job", "1");
+        narrow("job");
+    }
+
+    @Test
+    void aSecondCustomerIsWarnedAndThePromisedPieceIsNotHis() {
+        answer(0, "job", "job", "1", "--offer", "--json");
+        answer(0, "job", "job", "--new", Terminal.brief("kayak-estuary"), "--json");
+        String blank = "ostermoor-saltlane-206-2";
+        answer(0, "stock", "stock", blank, "--count", "1", "--json");
+        JsonNode second = answer(0, "job", "job", "2", "--offer", "--json");
+        assertTrue(
+                second.path("warnings").toString().contains(blank),
+                second.path("warnings").toString());
+        answer(0, "job", "job", "1", "--accept", "1", "--json");
+        JsonNode late = answer(0, "job", "job", "2", "--accept", "1", "--json");
+        // the second blank has to be ordered
+        JsonNode level =
+                answer(0, "stock", "stock", blank, "--json").path("parts").get(0);
+        assertEquals(1, level.path("toOrder").asInt());
+        assertEquals("accepted", late.path("state").asText());
+        JsonNode plan = answer(0, "plan", "plan", "--json");
+        assertTrue(plan.path("shopping").toString().contains(blank), plan.toString());
+        assertTrue(plan.path("proven").asBoolean());
+        narrow("plan");
+    }
+
+    @Test
+    void aPartThatRanOutIsChosenAgainAndNothingChangesUntilAccepted() throws IOException {
+        answer(0, "job", "job", "1", "--offer", "--json");
+        JsonNode accepted = answer(0, "job", "job", "1", "--accept", "1", "--json");
+        String tip = partAt(accepted, "tipTop");
+        JsonNode ladder = answer(0, "out", "out", tip, "--json");
+        JsonNode rung = ladder.path("jobs").get(0).path("rungs").get(0);
+        assertEquals(1, rung.path("changes").asInt());
+        assertTrue(rung.path("proven").asBoolean());
+        assertEquals(tip, rung.path("swaps").get(0).path("from").asText());
+        assertEquals(
+                accepted.path("revision"),
+                answer(0, "job", "job", "1", "--json").path("revision"));
+        JsonNode applied = answer(0, "out", "out", tip, "--job", "1", "--accept", "1", "--json");
+        assertEquals(1, applied.path("applied").path("rung").asInt());
+        JsonNode changed = answer(0, "job", "job", "1", "--json");
+        assertEquals(rung.path("swaps").get(0).path("to").asText(), partAt(changed, "tipTop"));
+        assertEquals(
+                0,
+                answer(0, "stock", "stock", tip, "--json")
+                        .path("parts")
+                        .get(0)
+                        .path("promised")
+                        .asInt());
+        JsonNode none = answer(0, "out", "out", tip, "--json");
+        assertEquals(0, none.path("jobs").size());
+        narrow("out", partAt(changed, "tipTop"));
+        told(2, "Neither a part nor a brief", "out");
+        told(2, "No job is named", "out", tip, "--accept", "1");
+        told(4, "no build with 3 parts", "out", tip, "--job", "1", "--accept", "3");
+        Path brief = folder.resolve("other.json");
+        Files.writeString(
+                brief,
+                Files.readString(Path.of(Terminal.brief("kayak-estuary"))).replace("\"min\": 220", "\"min\": 225"));
+        JsonNode other = answer(0, "out", "out", "--job", "1", "--brief", brief.toString(), "--json");
+        assertEquals(
+                0,
+                other.path("jobs").get(0).path("rungs").get(0).path("changes").asInt());
+        JsonNode dearer = answer(0, "out", "out", partAt(changed, "seat"), "--price", "80", "--json");
+        assertTrue(
+                dearer.path("jobs")
+                                .get(0)
+                                .path("rungs")
+                                .get(0)
+                                .path("priceMinor")
+                                .asLong()
+                        > 0,
+                dearer.toString());
+    }
+
+    @Test
+    void slipsAreTold() {
+        told(3, "There is no job 9", "job", "9");
+        told(2, "No job is named", "job", "--built");
+        told(3, "is new", "job", "1", "--built");
+        told(4, "no build was accepted", "job", "1", "--glue", "seat");
+        told(2, "--balance", "job", "1", "--weighed", "80g", "--balance", "80 g");
+        for (String command : List.of("job", "out", "plan")) {
+            String help = terminal.run(command, "--help").out();
+            assertTrue(help.startsWith("Examples:"), help);
+            assertTrue(help.lines().allMatch(line -> line.length() <= 80), help);
+        }
+    }
+}
