@@ -71,14 +71,15 @@ class JobCommandsTest {
                 answer(0, "stock", "stock", tip, "--json").path("parts").get(0);
         assertEquals(1, level.path("promised").asInt());
         answer(0, "job", "job", "1", "--glue", "seat,guides", "--json");
-        JsonNode reading = answer(0, "weigh", "weigh", tip + "#1", "0.25 g", "--json");
-        double heavier = reading.path("parts").get(0).path("differenceG").asDouble();
+        JsonNode reckoned = answer(0, "parts", "parts", "--liked", tip, "--json").path("parts");
+        double heavier = 0.25 - reckoned.get(0).path("weightG").asDouble();
+        answer(0, "weigh", "weigh", tip + "#1", "0.25 g", "--json");
         told(3, "1 needed, 0 here", "job", "1", "--built");
         answer(0, "stock", "stock", partAt(accepted, "blank"), "--receive", "1", "--json");
         JsonNode built = answer(0, "job", "job", "1", "--built", "--json");
         JsonNode foretold = built.path("predicted");
         assertEquals(
-                0.25 - 0.15,
+                heavier,
                 foretold.path("weightOfPiecesG").asDouble()
                         - foretold.path("weightG").asDouble(),
                 1e-6);
