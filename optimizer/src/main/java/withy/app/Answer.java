@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import withy.app.Reasons.ImpossibleLines;
 
 /**
  * What {@code propose} answers; its fields in this order are the published JSON.
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param lightestLegal the lightest build that breaks no rule, or null where there is none
  * @param reasons why there are fewer than three builds; empty where there are three
  * @param cautions what to mind at the bench and at the water
+ * @param impossible why nothing can be built; null where something can, or where the search was stopped
  * @param interrupted true where the search was stopped before its end
  */
 public record Answer(
@@ -31,6 +33,7 @@ public record Answer(
         @Nullable Lightest lightestLegal,
         List<String> reasons,
         List<String> cautions,
+        @Nullable ImpossibleLines impossible,
         boolean interrupted) {
     /** Format of every answer. */
     public static final int SCHEMA = 1;

@@ -98,23 +98,13 @@ final class Offers {
             for (Weighed other : all) {
                 if (other != mine) {
                     List<TradeOff> tradeOffs = TradeOffs.between(mine.side(), other.side(), units);
-                    tradeOffs.forEach(t -> lines.add(line(t)));
+                    tradeOffs.forEach(t -> lines.add(Reasons.tradeOff(t)));
                     summaries.add(new Summary(other.side().rank(), TradeOffs.gist(tradeOffs)));
                 }
             }
             sheets.add(mine.sheet().compared(lines, summaries));
         }
         return sheets;
-    }
-
-    private static TradeOffLine line(TradeOff t) {
-        return new TradeOffLine(
-                t.against(),
-                t.objective().key(),
-                Sheets.rounded(t.difference(), 8),
-                t.unit(),
-                t.noticeable(),
-                t.sentence());
     }
 
     private static String firstFault(List<VerdictLine> verdicts) {

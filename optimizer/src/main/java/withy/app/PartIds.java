@@ -27,6 +27,13 @@ public final class PartIds {
         return faults;
     }
 
+    /** Those of a list that the catalogue does not know. */
+    public static List<BriefFault> unknown(String where, List<String> ids, Catalog catalog) {
+        List<BriefFault> faults = new ArrayList<>();
+        ids.forEach(id -> check(where, id, catalog, faults));
+        return faults;
+    }
+
     /** A guess at the id that was meant. */
     public static String maybe(String id, Catalog catalog) {
         String near = NearWord.to(id, catalog.byId().keySet());

@@ -11,6 +11,7 @@ import withy.app.Answer.Count;
 import withy.app.Answer.Lightest;
 import withy.app.Chooser.Fit;
 import withy.app.Offers.Weighed;
+import withy.app.Reasons.ImpossibleLines;
 import withy.brief.Brief;
 import withy.brief.BriefWriter;
 import withy.brief.Objective;
@@ -70,6 +71,7 @@ public final class Propose {
                 lightest,
                 reasons(weighed.size(), fits, interrupted),
                 Cautions.of(weighed.stream().map(w -> w.side().rod()).toList()),
+                weighed.isEmpty() && !interrupted ? impossible() : null,
                 interrupted);
     }
 
@@ -85,6 +87,10 @@ public final class Propose {
                 progress.better(objectives.weightMg() / 1000.0, tariff.priceMinor(objectives.costMilli()));
             }
         });
+    }
+
+    private @Nullable ImpossibleLines impossible() {
+        return Explain.impossible(Explain.inquiry(catalog, brief, any -> chooser, units, progress));
     }
 
     /** Weight counts, all else breaks ties. */
@@ -126,9 +132,6 @@ public final class Propose {
                     reasons.add(nothingFits(place, fit));
                 }
             });
-            if (reasons.size() == 1) {
-                reasons.add(Phrases.of("reason.together"));
-            }
         }
         return reasons;
     }

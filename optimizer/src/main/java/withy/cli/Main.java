@@ -25,6 +25,8 @@ import withy.shop.ShopFault;
             MeasureCommand.class,
             BendCommand.class,
             BendTestCommand.class,
+            WhyNotCommand.class,
+            LighterCommand.class,
             CheckCommand.class,
             PartsCommand.class,
             JobCommand.class,
@@ -46,6 +48,8 @@ import withy.shop.ShopFault;
                 + "  withy measure build.json --brief brief.json     your own pick of parts%n"
                 + "  withy bend build.json --brief brief.json        how it bends and how quick it is%n"
                 + "  withy bendtest BLANK --reading 340g=690mm       a blank on your own wall%n"
+                + "  withy whynot brief.json seat-tarn-17            why not that seat%n"
+                + "  withy lighter brief.json                        can it be lighter?%n"
                 + "  withy check shop                                what is wrong with the lists%n"
                 + "  withy parts shop --kind seat --max-weight 20g   what is there%n"
                 + "  withy stock PART --receive 6                    six came in%n"

@@ -34,16 +34,20 @@ final class SchemaCommand implements Callable<Integer> {
             "brief",
             "build",
             "check",
+            "drawer",
             "folder",
             "import",
             "job",
             "jobs",
+            "lighter",
             "measure",
             "out",
             "parts",
             "plan",
             "stock",
-            "weigh");
+            "weigh",
+            "why",
+            "whynot");
 
     @Spec
     private CommandSpec spec;
@@ -53,8 +57,8 @@ final class SchemaCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "NAME",
             description =
-                    "answer (of propose), bend, bendtest, brief, build, check, folder (of doctor, backup, restore),"
-                            + " import, job, jobs, measure, out, parts, plan, stock or weigh.")
+                    "answer (of propose), bend, bendtest, brief, build, check, drawer, folder (of doctor,"
+                            + " backup, restore), import, job, jobs, lighter, measure, out, parts, plan, stock, weigh, why or whynot.")
     private @Nullable String name;
 
     /** picocli sets its fields afterwards. */

@@ -1,5 +1,6 @@
 package withy.explain;
 
+import java.util.List;
 import withy.rules.Sentences;
 
 /** The words of answers, by key, from the one file of the language; facts are already text in the reader's units when they come here. */
@@ -20,5 +21,20 @@ public final class Phrases {
             from = close + 1;
         }
         return text.append(phrase.substring(from)).toString();
+    }
+
+    /** Words joined as in speech: "a", "a and b", "a, b and c". */
+    public static String list(List<String> words) {
+        if (words.size() < 2) {
+            return words.isEmpty() ? "" : words.get(0);
+        }
+        String most = String.join(", ", words.subList(0, words.size() - 1));
+        return of("list.and", most, words.get(words.size() - 1));
+    }
+
+    /** The first letter as at the start of a sentence. */
+    public static String sentence(String words) {
+        int first = words.codePointAt(0);
+        return Character.toString(Character.toUpperCase(first)) + words.substring(Character.charCount(first));
     }
 }

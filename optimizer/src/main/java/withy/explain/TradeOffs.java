@@ -3,6 +3,7 @@ package withy.explain;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.regex.Pattern;
 import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.objectives.ObjectiveVector;
@@ -17,6 +18,9 @@ import withy.units.QuantityText;
  */
 public final class TradeOffs {
     private static final double KGM2_PER_MGMM2 = 1e-12;
+
+    /** A number that is not nought. */
+    private static final Pattern SHOWN = Pattern.compile("[1-9]");
 
     private TradeOffs() {}
 
@@ -38,7 +42,8 @@ public final class TradeOffs {
      * @param unit unit of the difference
      * @param noticeable true from one step on and, in weight, beyond the tolerance
      * @param better true where this build has the better value, however little
-     * @param sentence the same in words
+     * @param plain the same in words
+     * @param sentence the words, with a remark where it is too little to notice
      */
     public record TradeOff(
             int against,
@@ -47,7 +52,14 @@ public final class TradeOffs {
             String unit,
             boolean noticeable,
             boolean better,
-            String sentence) {}
+            String plain,
+            String sentence) {
+
+        /** True where the difference is none, or would be told as nought. */
+        public boolean same() {
+            return plain.equals(Phrases.of("tradeOff." + objective.key() + ".same"));
+        }
+    }
 
     /** All six objectives of one build against another, in their order. */
     public static List<TradeOff> between(Side mine, Side other, QuantityText units) {
@@ -78,12 +90,13 @@ public final class TradeOffs {
         boolean inTolerance =
                 objective == Objective.WEIGHT && Math.abs(difference) <= toleranceG(mine.rod(), other.rod());
         boolean better = mine.objectives().loss(objective) < other.objectives().loss(objective);
+        String plain = sentence(objective, mine, other, difference, units);
+        String same = Phrases.of("tradeOff." + objective.key() + ".same");
         String sentence = inTolerance && difference != 0
                 ? Phrases.of("tradeOff.weight.equal", units.mass(toleranceG(mine.rod(), other.rod())))
-                : sentence(objective, mine, other, difference, units)
-                        + (large || difference == 0 ? "" : Phrases.of("tradeOff.small"));
-        return new TradeOff(
-                other.rank(), objective, difference, objective.unit(), large && !inTolerance, better, sentence);
+                : plain + (large || plain.equals(same) ? "" : Phrases.of("tradeOff.small"));
+        boolean noticeable = large && !inTolerance;
+        return new TradeOff(other.rank(), objective, difference, objective.unit(), noticeable, better, plain, sentence);
     }
 
     /** This build less the other, in the objective's unit; prices are those the customer pays. */
@@ -104,6 +117,15 @@ public final class TradeOffs {
     private static String sentence(Objective objective, Side mine, Side other, double difference, QuantityText units) {
         String way = difference == 0 ? "same" : difference < 0 ? "less" : "more";
         double size = Math.abs(difference);
+        String words = words(objective, mine, other, way, size, units);
+        boolean shown =
+                objective == Objective.DURABILITY || SHOWN.matcher(words).find();
+        return shown ? words : Phrases.of("tradeOff." + objective.key() + ".same");
+    }
+
+    /** What would be told as a difference of nought is told as none. */
+    private static String words(
+            Objective objective, Side mine, Side other, String way, double size, QuantityText units) {
         return switch (objective) {
             case WEIGHT -> Phrases.of("tradeOff.weight." + way, units.mass(size));
             case BALANCE -> Phrases.of("tradeOff.balance." + way + side(mine, other, way), units.moment(size));

@@ -21,14 +21,16 @@ import withy.units.QuantityText;
 public final class AnswerText {
     private final Page page = new Page();
     private final QuantityText units;
+    private final Currency currency;
 
-    private AnswerText(QuantityText units) {
+    private AnswerText(QuantityText units, Currency currency) {
         this.units = units;
+        this.currency = currency;
     }
 
     /** Text of an answer, lines ended by {@code \n}. */
-    public static String of(Answer answer, QuantityText units) {
-        AnswerText text = new AnswerText(units);
+    public static String of(Answer answer, QuantityText units, Currency currency) {
+        AnswerText text = new AnswerText(units, currency);
         text.write(answer);
         return text.page.toString();
     }
@@ -38,6 +40,9 @@ public final class AnswerText {
         List<BuildSheet> builds = answer.builds();
         headlines(builds);
         reasons(page, answer.reasons());
+        if (answer.impossible() != null) {
+            WhyNotText.impossible(page, answer.impossible(), units, currency);
+        }
         if (!builds.isEmpty()) {
             List<String> titles =
                     builds.stream().map(b -> Phrases.of("text.build", b.rank())).toList();

@@ -6,14 +6,12 @@ import withy.catalog.Catalog;
 import withy.catalog.Part;
 
 /**
- * A fish lifted aboard is a dead load: the blank's lift rating is at least {@value #DEAD_LOAD} times the fish, and so is the leader less its
+ * A fish lifted aboard is a dead load: the blank's lift rating is at least {@value DeadLoad#TIMES} times the fish, and so is the leader less its
  * knot; a blank without a rating is refused, not passed.
  *
  * <p>The builder's own rating goes before the maker's. Without a leader the main line takes its place. Common practice.
  */
 final class Lift implements Rule {
-    static final double DEAD_LOAD = 1.5;
-
     @Override
     public String code() {
         return "lift";
@@ -29,7 +27,7 @@ final class Lift implements Rule {
             bench.notApplicable("leader");
             return;
         }
-        double load = brief.largestFishKg() * DEAD_LOAD;
+        double load = DeadLoad.ofKg(brief);
         Double own = blank.ownLiftKg();
         Double rating = own != null ? own : blank.liftKg();
         if (rating == null) {

@@ -318,6 +318,8 @@ class CommandsTest {
                 "measure",
                 "bend",
                 "bendtest",
+                "whynot",
+                "lighter",
                 "check",
                 "parts",
                 "stock",

@@ -67,6 +67,8 @@ final class Enumeration {
     private long measured;
     private long bestScore = Long.MAX_VALUE;
     private @Nullable Build best;
+    private final List<Legal> legal = new ArrayList<>();
+    private int keep;
 
     /**
      * @param prune true to judge a handle once with one train and to leave out its other trains where its own rules refuse it
@@ -81,7 +83,9 @@ final class Enumeration {
         this.scoring = Scoring.of(brief, catalog.rates(), query.priorities());
         this.prune = prune;
         forced.addAll(query.forced());
-        brief.insisted().stream().filter(PartWish::hard).forEach(wish -> forced.add(wish.partId()));
+        if (query.rulebook().rules().stream().anyMatch(rule -> rule.code().equals("must"))) {
+            brief.insisted().stream().filter(PartWish::hard).forEach(wish -> forced.add(wish.partId()));
+        }
     }
 
     /**
@@ -93,6 +97,25 @@ final class Enumeration {
      * @param measured builds measured one by one
      */
     record Found(@Nullable Build best, long score, long builds, long measured) {}
+
+    /** A legal build with its objectives. */
+    record Legal(Build build, ObjectiveVector vector) {}
+
+    /** Every legal build that answers the question. */
+    List<Legal> legal() {
+        legal.clear();
+        keep = Integer.MAX_VALUE;
+        run();
+        return List.copyOf(legal);
+    }
+
+    /** One of them, or none. */
+    List<Legal> some() {
+        legal.clear();
+        keep = 1;
+        run();
+        return List.copyOf(legal);
+    }
 
     /** One layout with everything that may stand on it. */
     private record Table(
@@ -129,6 +152,9 @@ final class Enumeration {
         for (Table table : tables()) {
             builds += table.builds();
             List<List<Choice>> trains = new ArrayList<>();
+            if (keep == 1 && !legal.isEmpty()) {
+                break;
+            }
             guides(table.setting, new ArrayList<>(), trains);
             handle(table, trains, List.copyOf(table.handle.keySet()), 0, new TreeMap<>());
         }
@@ -343,6 +369,9 @@ final class Enumeration {
         }
         ObjectiveVector vector = ObjectiveVector.of(rod, style, wishes);
         long score = scoring.score(vector);
+        if (legal.size() < keep && asked(build, vector) && Judge.legal(rod, query.rulebook())) {
+            legal.add(new Legal(build, vector));
+        }
         ObjLongConsumer<Build> told = visitor;
         if (told != null) {
             if (asked(build, vector) && Judge.legal(rod, query.rulebook())) {

@@ -1,0 +1,238 @@
+package withy.app;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.app.BuildSheet.VerdictLine;
+import withy.app.DrawerAnswer.DrawerLine;
+import withy.app.LighterAnswer.PartLine;
+import withy.app.LighterAnswer.PointLine;
+import withy.app.Reasons.BuildLine;
+import withy.app.Reasons.ImpossibleLines;
+import withy.app.WhyAnswer.BindingLine;
+import withy.app.WhyAnswer.ShareLine;
+import withy.app.WhyAnswer.SwapLine;
+import withy.brief.Brief;
+import withy.brief.BriefWriter;
+import withy.catalog.Catalog;
+import withy.explain.Breach;
+import withy.explain.Curve;
+import withy.explain.Drawer;
+import withy.explain.Finding;
+import withy.explain.Found;
+import withy.explain.Impossible;
+import withy.explain.Inquiry;
+import withy.explain.Ledger;
+import withy.explain.Lighter;
+import withy.explain.Phrases;
+import withy.explain.Sensitivity;
+import withy.explain.WhyNot;
+import withy.objectives.Scoring;
+import withy.objectives.Solver;
+import withy.rod.Build;
+import withy.rod.Station;
+import withy.search.Proposal;
+import withy.units.QuantityText;
+
+/** Answers the questions a customer asks of an offer. */
+public final class Explain {
+    private Explain() {}
+
+    /** Everything a question is asked with. */
+    public static Inquiry inquiry(
+            Catalog catalog,
+            Brief brief,
+            Function<Catalog, ? extends Solver> shops,
+            QuantityText units,
+            Progress progress) {
+        return new Inquiry(catalog, brief, shops, Propose.watch(catalog, brief, progress), units);
+    }
+
+    /** Why parts are not in the best build. */
+    public static WhyNotAnswer whyNot(Inquiry inquiry, Set<String> parts) {
+        Finding finding = WhyNot.of(inquiry, parts);
+        List<VerdictLine> breaks = new ArrayList<>();
+        for (Breach breach : breaches(finding)) {
+            VerdictLine line = Reasons.breach(breach);
+            if (line != null) {
+                breaks.add(line);
+            }
+        }
+        return new WhyNotAnswer(
+                Answer.SCHEMA,
+                inquiry.catalog().hash(),
+                BriefWriter.write(inquiry.brief()),
+                List.copyOf(new TreeSet<>(parts)),
+                finding.outcome().key(),
+                finding.sentence(),
+                Reasons.build(finding.first()),
+                Reasons.build(finding.opponent()),
+                Reasons.build(finding.better()),
+                breaks,
+                finding.forcedBy().stream().map(Reasons::asked).toList(),
+                finding.tradeOffs().stream().map(Reasons::tradeOff).toList(),
+                finding.missed().stream()
+                        .map(m -> new Reasons.AskedLine(m.field(), "", m.words()))
+                        .toList(),
+                finding.flips().stream().map(Reasons::flip).toList(),
+                finding.grounds().stream().map(Reasons::ground).toList(),
+                finding.first() == null ? impossible(inquiry) : null,
+                inquiry.stopped());
+    }
+
+    /** Whether the best build could be lighter. */
+    public static LighterAnswer lighter(Inquiry inquiry, Progress progress) {
+        Lighter lighter = Lighter.of(
+                inquiry,
+                point -> progress.better(
+                        point.found().rod().figures().weightG(),
+                        point.found().rod().figures().priceMinor()));
+        if (lighter == null) {
+            return new LighterAnswer(
+                    Answer.SCHEMA,
+                    inquiry.catalog().hash(),
+                    BriefWriter.write(inquiry.brief()),
+                    null,
+                    null,
+                    "",
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    impossible(inquiry),
+                    inquiry.stopped());
+        }
+        return new LighterAnswer(
+                Answer.SCHEMA,
+                inquiry.catalog().hash(),
+                BriefWriter.write(inquiry.brief()),
+                Reasons.build(lighter.first()),
+                Reasons.build(lighter.lightest()),
+                lighter.sentence(),
+                lighter.tradeOffs().stream().map(Reasons::tradeOff).toList(),
+                lighter.curve().stream().map(Explain::point).toList(),
+                lighter.ledger().stream()
+                        .map(line -> part(lighter.first(), line))
+                        .toList(),
+                null,
+                inquiry.stopped());
+    }
+
+    private static PointLine point(Curve.Point point) {
+        return new PointLine(
+                point.mostG(),
+                Objects.requireNonNull(Reasons.build(point.found())),
+                point.tradeOffs().stream().map(Reasons::tradeOff).toList(),
+                point.sentence());
+    }
+
+    private static PartLine part(Found first, Ledger.Line line) {
+        Found found = line.found();
+        return new PartLine(
+                line.station().key(),
+                Objects.requireNonNull(first.build().partAt(line.station())),
+                line.part(),
+                line.name(),
+                line.partSavesG(),
+                Reasons.number(line.savesG()),
+                Reasons.breach(line.breach()),
+                found == null ? null : BuildFile.of(found.build()),
+                line.tradeOffs().stream().map(Reasons::tradeOff).toList(),
+                line.sentence());
+    }
+
+    /** How firm the offer is. */
+    public static WhyAnswer why(Inquiry inquiry, Chooser chooser, Progress progress) {
+        List<Proposal> offer =
+                chooser.offer(inquiry.query(), Propose.watch(inquiry.catalog(), inquiry.brief(), progress));
+        List<Found> builds =
+                offer.stream().map(p -> inquiry.measured(p.build())).toList();
+        Sensitivity firm = builds.isEmpty() ? null : Sensitivity.of(inquiry, builds);
+        List<ShareLine> shares = new ArrayList<>();
+        for (int i = 0; i < builds.size() && firm != null; i++) {
+            BuildLine line = Objects.requireNonNull(Reasons.build(builds.get(i)));
+            double off = Sheets.rounded(Scoring.steps(offer.get(i).gap()), 6);
+            shares.add(new ShareLine(
+                    i + 1,
+                    Sheets.rounded(firm.shares().get(i), 4),
+                    line.proven(offer.get(i).proven(), off)));
+        }
+        return new WhyAnswer(
+                Answer.SCHEMA,
+                inquiry.catalog().hash(),
+                BriefWriter.write(inquiry.brief()),
+                shares,
+                firm == null ? null : swap(firm.swap()),
+                firm == null
+                        ? List.of()
+                        : firm.binding().stream().map(Explain::binding).toList(),
+                builds.isEmpty() ? impossible(inquiry) : null,
+                inquiry.stopped());
+    }
+
+    private static @Nullable SwapLine swap(Sensitivity.@Nullable Swap swap) {
+        return swap == null
+                ? null
+                : new SwapLine(
+                        swap.rank(),
+                        swap.objective().key(),
+                        swap.now(),
+                        swap.keeps(),
+                        swap.swaps(),
+                        Phrases.sentence(swap.sentence()));
+    }
+
+    private static BindingLine binding(Sensitivity.Binding binding) {
+        return new BindingLine(
+                Reasons.asked(binding.wish()),
+                Objects.requireNonNull(Reasons.build(binding.without())),
+                binding.tradeOffs().stream().map(Reasons::tradeOff).toList(),
+                Phrases.sentence(binding.sentence()));
+    }
+
+    /** The drawer of one station: of a build of the builder's own, or of the best for the brief; null where there is none. */
+    public static @Nullable DrawerAnswer drawer(Inquiry inquiry, @Nullable Build own, Station station) {
+        Found build = own == null ? inquiry.first() : inquiry.measured(own);
+        if (build == null) {
+            return null;
+        }
+        Drawer drawer = Drawer.of(inquiry, build, station);
+        return new DrawerAnswer(
+                Answer.SCHEMA,
+                inquiry.catalog().hash(),
+                BriefWriter.write(inquiry.brief()),
+                station.key(),
+                Objects.requireNonNull(Reasons.build(build)),
+                drawer.lines().stream().map(Explain::drawerLine).toList(),
+                inquiry.stopped());
+    }
+
+    private static DrawerLine drawerLine(Drawer.Line line) {
+        Found found = line.found();
+        return new DrawerLine(
+                line.part(),
+                line.name(),
+                line.here(),
+                Reasons.breach(line.breach()),
+                found == null ? null : BuildFile.of(found.build()),
+                line.tradeOffs().stream().map(Reasons::tradeOff).toList(),
+                line.sentence());
+    }
+
+    /** Why nothing can be built, or null where the question was stopped. */
+    static @Nullable ImpossibleLines impossible(Inquiry inquiry) {
+        return inquiry.stopped() ? null : Reasons.impossible(Impossible.of(inquiry));
+    }
+
+    private static List<Breach> breaches(Finding finding) {
+        List<Breach> all = new ArrayList<>();
+        if (finding.breach() != null) {
+            all.add(finding.breach());
+            all.addAll(finding.alsoBroken());
+        }
+        return all;
+    }
+}

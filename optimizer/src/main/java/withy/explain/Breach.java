@@ -1,0 +1,43 @@
+package withy.explain;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Catalog;
+import withy.rod.Rod;
+import withy.rules.Judge;
+import withy.rules.Rulebook;
+import withy.rules.Sentences;
+import withy.rules.Verdict;
+
+/**
+ * A rule broken, as the judge has it.
+ *
+ * @param verdict rule, check, measured, limit, unit, parts
+ * @param sentence the same in words
+ */
+public record Breach(Verdict verdict, String sentence) {
+
+    static Breach of(Verdict verdict, Catalog catalog) {
+        return new Breach(verdict, new Sentences(catalog).of(verdict));
+    }
+
+    /** Everything a rod breaks, in the order of the rules. */
+    static List<Breach> all(Rod rod) {
+        Sentences sentences = new Sentences(rod.setting().catalog());
+        return Judge.judge(rod, Rulebook.standard()).stream()
+                .filter(verdict -> !verdict.outcome().legal())
+                .map(verdict -> new Breach(verdict, sentences.of(verdict)))
+                .toList();
+    }
+
+    /** The first thing a rod breaks, of a rule where one is named; null where it breaks nothing. */
+    static @Nullable Breach first(Rod rod, @Nullable String rule) {
+        List<Breach> all = all(rod);
+        for (Breach breach : all) {
+            if (breach.verdict.rule().equals(rule)) {
+                return breach;
+            }
+        }
+        return all.isEmpty() ? null : all.get(0);
+    }
+}

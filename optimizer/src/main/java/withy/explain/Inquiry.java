@@ -1,0 +1,252 @@
+package withy.explain;
+
+import java.util.Currency;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief;
+import withy.brief.Objective;
+import withy.catalog.Catalog;
+import withy.catalog.Part;
+import withy.objectives.NiceWishes;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
+import withy.objectives.Solver;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.objectives.Style;
+import withy.rod.Build;
+import withy.rod.Rod;
+import withy.rules.Rulebook;
+import withy.units.Money;
+import withy.units.QuantityText;
+
+/**
+ * One brief on one catalogue with a search to ask: what every explanation works with. Each question is put to the search once. For one thread.
+ */
+public final class Inquiry {
+    private static final Solution NONE = new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, true, 0);
+
+    private final Catalog catalog;
+    private final Brief brief;
+    private final Function<Catalog, ? extends Solver> shops;
+    private final Solver solver;
+    private final Watch watch;
+    private final QuantityText units;
+    private final Style style;
+    private final NiceWishes wishes;
+    private final Scoring scoring;
+    private final Map<Query, Solution> known = new LinkedHashMap<>();
+    private final Map<Query, Boolean> possible = new LinkedHashMap<>();
+    private final Map<String, Rulebook> without = new TreeMap<>();
+    private boolean open;
+
+    /**
+     * @param catalog the shop
+     * @param brief the wishes
+     * @param shops makes a search over a catalogue: this one, or this one with a part at another price or weight
+     * @param watch progress and interruption of every question
+     * @param units the reader's units
+     */
+    public Inquiry(
+            Catalog catalog, Brief brief, Function<Catalog, ? extends Solver> shops, Watch watch, QuantityText units) {
+        this.catalog = catalog;
+        this.brief = brief;
+        this.shops = shops;
+        this.solver = shops.apply(catalog);
+        this.watch = watch;
+        this.units = units;
+        this.style = new Style(catalog, brief);
+        this.wishes = new NiceWishes(brief);
+        this.scoring = Scoring.of(brief, catalog.rates());
+    }
+
+    public Catalog catalog() {
+        return catalog;
+    }
+
+    public Brief brief() {
+        return brief;
+    }
+
+    public QuantityText units() {
+        return units;
+    }
+
+    /** True where a question was given up before its end, so that what was said may be off. */
+    public boolean open() {
+        return open;
+    }
+
+    /** True where the asker wants it to stop. */
+    public boolean stopped() {
+        return watch.interrupted().getAsBoolean();
+    }
+
+    /** The plain question. */
+    public Query query() {
+        return Query.of(brief, Rulebook.standard());
+    }
+
+    /** The best legal build for the brief, or null. */
+    public @Nullable Found first() {
+        return best(query());
+    }
+
+    /** The best build for a question, measured for the brief, or null where none is legal. */
+    public @Nullable Found best(Query query) {
+        return found(solved(query));
+    }
+
+    /** What the search says to a question. */
+    Solution solved(Query query) {
+        Solution before = known.get(query);
+        if (before != null) {
+            return before;
+        }
+        Query asked = Split.where(catalog, query);
+        Solution solution = asked == null ? NONE : solver.solve(asked, watch);
+        open |= !solution.proven();
+        known.put(query, solution);
+        return solution;
+    }
+
+    /** The same with the part of one id as if its facts were others. */
+    Solution solvedWith(Part part, Query query) {
+        Map<String, withy.catalog.PartFacts> other = Map.of(part.id(), part.facts());
+        Solution solution = shops.apply(catalog.changed(other, catalog.hash())).solve(query, watch);
+        open |= !solution.proven();
+        return solution;
+    }
+
+    /** True where some build answers a question: the search stops at the first it finds. */
+    boolean possible(Query query) {
+        Boolean before = possible.get(query);
+        if (before != null) {
+            return before;
+        }
+        Solution whole = known.get(query);
+        if (whole != null && whole.proven()) {
+            return whole.build() != null;
+        }
+        AtomicBoolean any = new AtomicBoolean();
+        BooleanSupplier enough = () -> any.get() || watch.interrupted().getAsBoolean();
+        Watch first = new Watch(enough, (build, objectives, score) -> any.set(true));
+        Query asked = Split.where(catalog, query);
+        Solution solution = asked == null ? NONE : solver.solve(asked, first);
+        boolean answered = solution.build() != null;
+        open |= !answered && !solution.proven();
+        possible.put(query, answered);
+        return answered;
+    }
+
+    /** The standard rules without some; the same book each time, so that a question is known again. */
+    Rulebook without(Set<String> codes) {
+        return without.computeIfAbsent(String.join(" ", new TreeSet<>(codes)), key -> {
+            Rulebook book = Rulebook.standard();
+            for (String code : codes) {
+                book = book.without(code);
+            }
+            return book;
+        });
+    }
+
+    private @Nullable Found found(Solution solution) {
+        Build build = solution.build();
+        if (build == null) {
+            return null;
+        }
+        Rod rod = Rod.measure(catalog, brief, build);
+        double off = solution.proven() ? 0 : Scoring.steps(solution.score() - solution.bound());
+        return new Found(build, rod, vector(rod), solution.proven(), off);
+    }
+
+    /** The best build for a question with another brief, measured for that brief, or null where none is legal. */
+    @Nullable
+    Found bestFor(Query query) {
+        Solution solution = solved(query);
+        Build build = solution.build();
+        ObjectiveVector vector = solution.objectives();
+        if (build == null || vector == null) {
+            return null;
+        }
+        double off = solution.proven() ? 0 : Scoring.steps(solution.score() - solution.bound());
+        return new Found(build, Rod.measure(catalog, query.brief(), build), vector, solution.proven(), off);
+    }
+
+    /** Any build measured for the brief. */
+    public Found measured(Build build) {
+        Rod rod = Rod.measure(catalog, brief, build);
+        return new Found(build, rod, vector(rod), true, 0);
+    }
+
+    /** Any build measured for another brief. */
+    Found measuredFor(Brief other, Build build) {
+        Rod rod = Rod.measure(catalog, other, build);
+        Style otherStyle = other.look().equals(brief.look()) ? style : new Style(catalog, other);
+        return new Found(build, rod, ObjectiveVector.of(rod, otherStyle, new NiceWishes(other)), true, 0);
+    }
+
+    ObjectiveVector vector(Rod rod) {
+        return ObjectiveVector.of(rod, style, wishes);
+    }
+
+    /** Score by the brief's own priorities; less is better. */
+    long score(ObjectiveVector vector) {
+        return scoring.score(vector);
+    }
+
+    Scoring scoring() {
+        return scoring;
+    }
+
+    /** Only one objective counts, the others break ties. */
+    static Map<Objective, Double> only(Objective one) {
+        Map<Objective, Double> priorities = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            priorities.put(objective, objective == one ? 1.0 : 0.0);
+        }
+        return priorities;
+    }
+
+    /** True where every one of these parts is in a build. */
+    static boolean holds(Build build, Set<String> parts) {
+        return ids(build).containsAll(parts);
+    }
+
+    /** Every part of a build. */
+    static Set<String> ids(Build build) {
+        Set<String> ids = new TreeSet<>(List.of(build.layout().blankId()));
+        build.choices().values().forEach(choice -> ids.add(choice.partId()));
+        return ids;
+    }
+
+    String money(long minor) {
+        return Money.print(minor, Currency.getInstance(catalog.rates().currency()));
+    }
+
+    String name(String partId) {
+        Part part = catalog.find(partId);
+        return part == null ? partId : part.facts().name();
+    }
+
+    /** A part's name, or a material's word. */
+    String spoken(String about) {
+        Part part = catalog.find(about);
+        return part == null ? Phrases.of("material." + about) : part.facts().name();
+    }
+
+    /** Names of parts, joined as in speech. */
+    String names(Set<String> partIds) {
+        return Phrases.list(partIds.stream().map(this::name).toList());
+    }
+}

@@ -1,0 +1,69 @@
+package withy.explain;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Objective;
+import withy.explain.Curve.Point;
+import withy.explain.TradeOffs.TradeOff;
+import withy.objectives.Solver.Query;
+
+/**
+ * Whether the best rod could be lighter.
+ *
+ * @param first the best rod for the brief
+ * @param lightest the lightest legal rod there is; of equally light ones the best
+ * @param tradeOffs the lightest against the best, all six objectives
+ * @param sentence what the lightest gives up
+ * @param ledger lighter parts station by station
+ * @param curve the best rod at each weight
+ */
+public record Lighter(
+        Found first,
+        Found lightest,
+        List<TradeOff> tradeOffs,
+        String sentence,
+        List<Ledger.Line> ledger,
+        List<Point> curve) {
+    public Lighter {
+        tradeOffs = List.copyOf(tradeOffs);
+        ledger = List.copyOf(ledger);
+        curve = List.copyOf(curve);
+    }
+
+    /** Of the brief; null where nothing can be built. */
+    public static @Nullable Lighter of(Inquiry inquiry, Consumer<Point> told) {
+        Found first = inquiry.first();
+        Found lightest = first == null ? null : lightest(inquiry);
+        if (first == null || lightest == null) {
+            return null;
+        }
+        List<TradeOff> tradeOffs = TradeOffs.between(lightest.side(0), first.side(1), inquiry.units());
+        boolean same = lightest.vector().weightMg() == first.vector().weightMg();
+        String sentence = same
+                ? Phrases.of(
+                        "lighter.same",
+                        inquiry.units().mass(first.rod().figures().weightG()))
+                : Phrases.of(
+                        "lighter.lightest",
+                        inquiry.units().mass(lightest.rod().figures().weightG()),
+                        Ledger.costs(inquiry, first, lightest, tradeOffs));
+        List<Ledger.Line> ledger = Ledger.of(inquiry, first);
+        List<Point> curve = Curve.of(inquiry, first, lightest, told);
+        return new Lighter(first, lightest, tradeOffs, sentence, ledger, curve);
+    }
+
+    /** Where weight counts above all the others still break ties, which can be worth a milligram: so it is asked again below what was found. */
+    private static @Nullable Found lightest(Inquiry inquiry) {
+        Query weight = inquiry.query().withPriorities(Inquiry.only(Objective.WEIGHT));
+        Found lightest = inquiry.best(weight);
+        Found found = lightest;
+        while (found != null && !inquiry.stopped()) {
+            lightest = found;
+            long less = found.vector().weightMg() - 1;
+            found = inquiry.best(weight.under(Map.of(Objective.WEIGHT, less)));
+        }
+        return lightest;
+    }
+}

@@ -1,0 +1,245 @@
+package withy.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.HandleForm;
+import withy.catalog.Arbor;
+import withy.catalog.Grip;
+import withy.catalog.Hood;
+import withy.catalog.Part;
+import withy.catalog.PartKind;
+import withy.catalog.ReelSeat;
+import withy.objectives.Solver.Query;
+import withy.rod.Build;
+import withy.rod.Build.Choice;
+import withy.rod.Layout;
+import withy.rod.SeatSet;
+import withy.rod.Setting;
+import withy.rod.Station;
+import withy.rules.Protocol;
+import withy.rules.Refusal;
+import withy.rules.Rulebook;
+import withy.rules.Verdict;
+
+/**
+ * One station of a build filled otherwise, everything else as it is: but a seat brings the hood and arbors that go with it, and a blank the best
+ * rod that can be built on it, since no other part stays in its place.
+ */
+final class Swaps {
+    private final Inquiry inquiry;
+    private final Build build;
+    private final Station station;
+
+    Swaps(Inquiry inquiry, Build build, Station station) {
+        this.inquiry = inquiry;
+        this.build = build;
+        this.station = station;
+    }
+
+    /**
+     * What came of a swap.
+     *
+     * @param part the part, or null where the station is emptied
+     * @param found the build with it, legal unless there is a breach; null where the brief alone refuses the part, or no rod can be built on a blank
+     * @param breach what is broken, or null
+     */
+    record Swap(
+            @Nullable Part part,
+            @Nullable Found found,
+            @Nullable Breach breach) {
+        boolean legal() {
+            return breach == null && found != null;
+        }
+    }
+
+    /** Every part made for the station but the one that is there, and nothing at all where it may be left empty. */
+    List<Swap> all() {
+        List<Swap> swaps = new ArrayList<>();
+        String now = build.partAt(station);
+        for (Part part : parts()) {
+            if (!part.id().equals(now)) {
+                swaps.add(swap(part));
+            }
+        }
+        if (now != null && !station.equals(Station.BLANK)) {
+            Found found = inquiry.measured(build.without(station));
+            Breach breach = Breach.first(found.rod(), null);
+            if (breach == null) {
+                swaps.add(new Swap(null, found, null));
+            }
+        }
+        return swaps;
+    }
+
+    /** Every part made for the station. */
+    List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        for (PartKind kind : PartKind.values()) {
+            inquiry.catalog().all(kind).stream().filter(this::madeFor).forEach(parts::add);
+        }
+        return parts;
+    }
+
+    Swap swap(Part part) {
+        Breach own = own(part);
+        if (own != null) {
+            return new Swap(part, null, own);
+        }
+        return station.equals(Station.BLANK) ? onBlank(part) : best(part, builds(part));
+    }
+
+    private @Nullable Breach own(Part part) {
+        Protocol protocol = new Protocol();
+        Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, protocol);
+        for (Verdict verdict : protocol.verdicts(Rulebook.standard())) {
+            if (!verdict.outcome().legal()) {
+                return Breach.of(verdict, inquiry.catalog());
+            }
+        }
+        return null;
+    }
+
+    private Swap onBlank(Part blank) {
+        Query forced = inquiry.query().forcing(java.util.Set.of(blank.id()));
+        Found found = inquiry.best(forced);
+        if (found != null) {
+            return new Swap(blank, found, null);
+        }
+        Layout l = build.layout();
+        Build same = new Build(new Layout(blank.id(), l.reelFootMm(), l.form(), l.guideCount()), build.choices());
+        return best(blank, List.of(same));
+    }
+
+    /** The legal one with the best score, else the one that breaks least. */
+    private Swap best(Part part, List<Build> builds) {
+        Found best = null;
+        Found nearest = null;
+        int fewest = Integer.MAX_VALUE;
+        for (Build one : builds) {
+            Found found = inquiry.measured(one);
+            List<Breach> breaches = Breach.all(found.rod());
+            if (breaches.isEmpty()) {
+                boolean better = best == null || inquiry.score(found.vector()) < inquiry.score(best.vector());
+                best = better ? found : best;
+            } else if (breaches.size() < fewest) {
+                fewest = breaches.size();
+                nearest = found;
+            }
+        }
+        if (best != null) {
+            return new Swap(part, best, null);
+        }
+        Found miss = Objects.requireNonNull(nearest);
+        return new Swap(part, miss, Breach.first(miss.rod(), null));
+    }
+
+    private List<Build> builds(Part part) {
+        if (part instanceof ReelSeat seat) {
+            return seats(seat);
+        }
+        if (part instanceof Grip grip) {
+            List<Build> cuts = new ArrayList<>();
+            for (double cut : cuts(grip)) {
+                cuts.add(build.with(station, new Choice(part.id(), cut)));
+            }
+            return cuts;
+        }
+        return List.of(build.with(station, Choice.of(part.id())));
+    }
+
+    /** As long as the grip that is there, and as sold. */
+    private List<Double> cuts(Grip grip) {
+        if (build.layout().form() == HandleForm.FULL && station.equals(Station.REAR_GRIP)) {
+            return List.of(0.0);
+        }
+        Choice now = build.choices().get(station);
+        Part there = now == null ? null : inquiry.catalog().find(now.partId());
+        double length = now == null ? 0 : now.cutMm() > 0 ? now.cutMm() : there instanceof Grip g ? g.lengthMm() : 0;
+        boolean cuttable = length >= grip.shortestMm() && length < grip.lengthMm() && length % Layout.GRID_MM == 0;
+        double shortest = Math.ceil(grip.shortestMm() / Layout.GRID_MM) * Layout.GRID_MM;
+        List<Double> cuts = new ArrayList<>(List.of(0.0));
+        if (cuttable) {
+            cuts.add(length);
+        }
+        if (shortest < grip.lengthMm()) {
+            cuts.add(shortest);
+        }
+        return cuts;
+    }
+
+    private List<Build> seats(ReelSeat seat) {
+        Setting setting = inquiry.measured(build).rod().setting();
+        List<@Nullable Hood> hoods = new ArrayList<>();
+        hoods.add(null);
+        for (Hood hood : inquiry.catalog().all(PartKind.HOOD, Hood.class)) {
+            if (hood.family().equals(seat.hoodFamily()) && hood.size() == seat.size() && own(hood) == null) {
+                hoods.add(hood);
+            }
+        }
+        List<@Nullable Arbor> arbors = new ArrayList<>();
+        arbors.add(null);
+        arbors.addAll(inquiry.catalog().all(PartKind.ARBOR, Arbor.class));
+        List<Build> builds = new ArrayList<>();
+        Refusal refusal = new Refusal();
+        double rear = setting.footMm() - seat.footCentreMm();
+        for (Hood hood : hoods) {
+            for (Arbor arbor : arbors) {
+                Rulebook.standard().onSeat(setting, new SeatSet(seat, hood, arbor, rear), refusal.reset());
+                if (!refusal.refused()) {
+                    builds.add(seated(seat, hood, arbor));
+                }
+            }
+        }
+        return builds.isEmpty() ? List.of(seated(seat, null, null)) : builds;
+    }
+
+    private Build seated(ReelSeat seat, @Nullable Hood hood, @Nullable Arbor arbor) {
+        Build with = build.with(Station.SEAT, Choice.of(seat.id()));
+        with = hood == null ? with.without(Station.HOOD) : with.with(Station.HOOD, Choice.of(hood.id()));
+        return arbor == null
+                ? with.without(Station.SEAT_ARBORS)
+                : with.with(Station.SEAT_ARBORS, Choice.of(arbor.id()));
+    }
+
+    private boolean madeFor(Part part) {
+        return switch (station.place()) {
+            case BUTT_CAP -> part.kind() == PartKind.BUTT_CAP;
+            case BUTT_GRIP -> part instanceof Grip grip && grip.place() == Grip.Place.BUTT;
+            case FORE_GRIP -> part instanceof Grip grip && grip.place() == Grip.Place.FORE;
+            case REAR_GRIP -> part instanceof Grip grip && grip.place() == rear();
+            case REAR_CHECK, FORE_CHECK, WINDING_CHECK -> part.kind() == PartKind.CHECK;
+            case SEAT -> part.kind() == PartKind.REEL_SEAT;
+            case HOOD -> part.kind() == PartKind.HOOD;
+            case SEAT_ARBORS -> part.kind() == PartKind.ARBOR;
+            case KEEPER -> part.kind() == PartKind.KEEPER;
+            case GUIDE -> part.kind() == PartKind.GUIDE;
+            case TIP_TOP -> part.kind() == PartKind.TIP_TOP;
+            case THREAD -> part.kind() == PartKind.THREAD;
+            case FINISH -> part.kind() == PartKind.FINISH;
+            case ADHESIVE -> part.kind() == PartKind.ADHESIVE;
+            case DECAL -> part.kind() == PartKind.DECAL;
+            case BLANK -> part.kind() == PartKind.BLANK;
+        };
+    }
+
+    private Grip.Place rear() {
+        return build.layout().form() == HandleForm.FULL ? Grip.Place.FULL : Grip.Place.REAR;
+    }
+
+    /** Legal ones by the brief's score, best first; then the others by the rule that refuses them. */
+    Comparator<Swap> order() {
+        return Comparator.comparing((Swap swap) -> !swap.legal())
+                .thenComparingLong(this::score)
+                .thenComparing(swap ->
+                        swap.breach() == null ? "" : swap.breach().verdict().rule())
+                .thenComparing(swap -> swap.part() == null ? "" : swap.part().id());
+    }
+
+    private long score(Swap swap) {
+        Found found = swap.found();
+        return swap.breach() == null && found != null ? inquiry.score(found.vector()) : 0;
+    }
+}

@@ -1,0 +1,170 @@
+package withy.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Objective;
+import withy.explain.Finding.Outcome;
+import withy.explain.TradeOffs.TradeOff;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+
+/**
+ * Why a part, or several together, are not in the best build. The opponent is the best legal build that contains them. Where nobody would notice
+ * the difference that is the answer, even where the opponent is a hair worse in everything; then being dominated goes before losing.
+ */
+public final class WhyNot {
+    private final Inquiry inquiry;
+    private final Set<String> parts;
+
+    private WhyNot(Inquiry inquiry, Set<String> parts) {
+        this.inquiry = inquiry;
+        this.parts = new TreeSet<>(parts);
+    }
+
+    /** Answers for parts of the catalogue. */
+    public static Finding of(Inquiry inquiry, Set<String> parts) {
+        WhyNot whyNot = new WhyNot(inquiry, parts);
+        Found first = inquiry.first();
+        Found opponent = inquiry.best(whyNot.forced(inquiry.query()));
+        if (opponent == null) {
+            Finding refused = new Refused(inquiry, whyNot.parts).finding(first);
+            return refused.with(Flips.ofRefused(inquiry, refused));
+        }
+        if (first == null || Inquiry.holds(first.build(), parts)) {
+            return whyNot.chosen(first == null ? "whynot.only" : "whynot.chosen", opponent);
+        }
+        Finding finding = whyNot.compared(first, opponent);
+        return finding.with(Flips.of(inquiry, finding));
+    }
+
+    private Query forced(Query query) {
+        return query.forcing(parts);
+    }
+
+    /** In the best rod, which may be one that is only looked for with parts that are asked for by name. */
+    private Finding chosen(String key, Found first) {
+        String sentence = Phrases.of(key, inquiry.names(parts));
+        return finding(Outcome.CHOSEN, sentence, first, first, List.of(), List.of(), null);
+    }
+
+    private Finding compared(Found first, Found opponent) {
+        List<TradeOff> tradeOffs = TradeOffs.between(opponent.side(0), first.side(1), inquiry.units());
+        List<Missed> missed = Missed.of(opponent.rod(), first.rod());
+        String names = inquiry.names(parts);
+        boolean noticed = !missed.isEmpty() || tradeOffs.stream().anyMatch(TradeOff::noticeable);
+        if (!noticed) {
+            String sentence = Phrases.of("whynot.equal", names, told(differing(tradeOffs)));
+            return finding(Outcome.EQUAL, sentence, first, opponent, tradeOffs, missed, null);
+        }
+        Found better = better(first, opponent);
+        if (better != null) {
+            List<TradeOff> gains = TradeOffs.between(better.side(0), opponent.side(1), inquiry.units()).stream()
+                    .filter(TradeOff::better)
+                    .toList();
+            List<Missed> unmet = Missed.of(opponent.rod(), better.rod());
+            String sentence = Phrases.of("whynot.dominated", names, instead(better, opponent), gained(gains, unmet));
+            return finding(Outcome.DOMINATED, sentence, first, opponent, tradeOffs, missed, better);
+        }
+        return finding(Outcome.LOSES, losing(names, tradeOffs, missed), first, opponent, tradeOffs, missed, null);
+    }
+
+    /** Losses in the order of what the customer ranks first, then gains. */
+    private String losing(String names, List<TradeOff> tradeOffs, List<Missed> missed) {
+        List<TradeOff> ranked = new ArrayList<>(differing(tradeOffs));
+        ranked.sort(Comparator.comparingDouble(t -> -inquiry.brief().priority(t.objective())));
+        List<String> losses = new ArrayList<>();
+        ranked.stream().filter(t -> !t.better() && t.noticeable()).forEach(t -> losses.add(t.sentence()));
+        missed.forEach(wish -> losses.add(Phrases.of("whynot.misses", wish.words())));
+        ranked.stream().filter(t -> !t.better() && !t.noticeable()).forEach(t -> losses.add(t.sentence()));
+        List<String> gains = new ArrayList<>();
+        ranked.stream().filter(t -> t.better() && t.noticeable()).forEach(t -> gains.add(t.sentence()));
+        ranked.stream().filter(t -> t.better() && !t.noticeable()).forEach(t -> gains.add(t.sentence()));
+        String key = gains.isEmpty() ? "whynot.loses.only" : "whynot.loses";
+        return Phrases.of(key, names, Phrases.list(losses), Phrases.list(gains));
+    }
+
+    private static List<TradeOff> differing(List<TradeOff> tradeOffs) {
+        return tradeOffs.stream().filter(t -> !t.same()).toList();
+    }
+
+    private static String told(List<TradeOff> tradeOffs) {
+        return tradeOffs.isEmpty()
+                ? Phrases.of("whynot.same")
+                : Phrases.list(tradeOffs.stream().map(TradeOff::plain).toList());
+    }
+
+    private static String gained(List<TradeOff> gains, List<Missed> unmet) {
+        List<String> words = new ArrayList<>();
+        gains.forEach(t -> words.add(t.sentence()));
+        unmet.forEach(wish -> words.add(Phrases.of("whynot.meets", wish.words())));
+        return words.isEmpty() ? Phrases.of("whynot.hair") : Phrases.list(words);
+    }
+
+    /** What the better build has in the place of what the opponent has: at most three parts, then the build's blank. */
+    private String instead(Found better, Found opponent) {
+        Set<String> other = new LinkedHashSet<>(Inquiry.ids(better.build()));
+        other.removeAll(Inquiry.ids(opponent.build()));
+        return other.isEmpty() || other.size() > 3
+                ? Phrases.of(
+                        "whynot.rodOn", inquiry.name(better.build().layout().blankId()))
+                : Phrases.of("whynot.rodWith", inquiry.names(other));
+    }
+
+    /** A build at least as good in all six and not the opponent itself, or null: rank 1 where it will do. */
+    private @Nullable Found better(Found first, Found opponent) {
+        if (atLeastAsGood(first.vector(), opponent.vector())) {
+            return first;
+        }
+        Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            ceilings.put(objective, opponent.vector().loss(objective));
+        }
+        Query under = inquiry.query().under(ceilings);
+        Solution solution = inquiry.solved(under);
+        boolean less = solution.build() != null && solution.score() < inquiry.score(opponent.vector());
+        Found found = less ? inquiry.best(under) : null;
+        return found != null && atLeastAsGood(found.vector(), opponent.vector()) ? found : null;
+    }
+
+    /** In all six and in what nice wishes count. */
+    private static boolean atLeastAsGood(ObjectiveVector one, ObjectiveVector other) {
+        boolean least = one.missedMilliSteps() <= other.missedMilliSteps();
+        return least && (one.dominates(other) || sixEqual(one, other) && !one.equals(other));
+    }
+
+    private static boolean sixEqual(ObjectiveVector one, ObjectiveVector other) {
+        for (Objective objective : Objective.values()) {
+            if (one.loss(objective) != other.loss(objective)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Finding finding(
+            Outcome outcome,
+            String sentence,
+            Found first,
+            Found opponent,
+            List<TradeOff> tradeOffs,
+            List<Missed> missed,
+            @Nullable Found better) {
+        List<Ground> grounds = new ArrayList<>();
+        parts.forEach(id -> grounds.add(Ground.fact(id)));
+        if (outcome != Outcome.CHOSEN) {
+            grounds.add(Ground.wish("priorities"));
+        }
+        missed.forEach(wish -> grounds.add(Ground.wish(wish.field())));
+        return new Finding(
+                parts, outcome, sentence, first, opponent, null, List.of(), List.of(), tradeOffs, missed, better,
+                List.of(), grounds);
+    }
+}

@@ -1,0 +1,47 @@
+package withy.report;
+
+import java.util.List;
+import withy.app.DrawerAnswer;
+import withy.app.DrawerAnswer.DrawerLine;
+import withy.explain.Phrases;
+
+/** The drawer of one station for a terminal of 80 columns. */
+public final class DrawerText {
+    private DrawerText() {}
+
+    /** Text of an answer, lines ended by {@code \n}. */
+    public static String of(DrawerAnswer answer) {
+        Page page = new Page();
+        String station = answer.station().startsWith("guide-")
+                ? Phrases.of("station.guide") + " " + answer.station().substring(6)
+                : Phrases.of("station." + answer.station());
+        page.paragraph("", answer.brief().path("name").asText());
+        page.paragraph(
+                "",
+                Phrases.of(
+                        "text.drawer.title",
+                        Phrases.sentence(station),
+                        answer.build().name()));
+        page.paragraph("", Phrases.of("text.drawer.as"));
+        lines(
+                page,
+                "text.drawer.fits",
+                answer.parts().stream().filter(line -> line.breaks() == null).toList());
+        lines(
+                page,
+                "text.drawer.refused",
+                answer.parts().stream().filter(line -> line.breaks() != null).toList());
+        return page.toString();
+    }
+
+    private static void lines(Page page, String title, List<DrawerLine> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        page.heading(Phrases.of(title));
+        for (DrawerLine line : lines) {
+            String words = line.breaks() == null ? line.name() + ": " + line.sentence() + "." : line.sentence();
+            page.paragraph(line.here() ? "→ " : "· ", words);
+        }
+    }
+}

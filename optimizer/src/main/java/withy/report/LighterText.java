@@ -1,0 +1,160 @@
+package withy.report;
+
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import withy.app.LighterAnswer;
+import withy.app.LighterAnswer.PartLine;
+import withy.app.LighterAnswer.PointLine;
+import withy.app.Reasons.BuildLine;
+import withy.explain.Phrases;
+import withy.units.QuantityText;
+
+/** The answer of {@code lighter} for a terminal of 80 columns. */
+public final class LighterText {
+    /** Lighter parts told one by one at a station, legal ones and others each. */
+    private static final int MOST_TOLD = 3;
+
+    private final Page page = new Page();
+    private final QuantityText units;
+    private final Currency currency;
+
+    private LighterText(QuantityText units, Currency currency) {
+        this.units = units;
+        this.currency = currency;
+    }
+
+    /** Text of an answer, lines ended by {@code \n}. */
+    public static String of(LighterAnswer answer, QuantityText units, Currency currency) {
+        LighterText text = new LighterText(units, currency);
+        text.write(answer);
+        return text.page.toString();
+    }
+
+    private void write(LighterAnswer answer) {
+        page.paragraph("", answer.brief().path("name").asText());
+        BuildLine first = answer.first();
+        BuildLine lightest = answer.lightest();
+        if (first == null || lightest == null) {
+            if (answer.impossible() != null) {
+                WhyNotText.impossible(page, answer.impossible(), units, currency);
+            }
+            return;
+        }
+        page.gap();
+        page.paragraph("", Phrases.of("text.lighter.best", WhyNotText.figures(first, units, currency)));
+        page.paragraph("", answer.sentence());
+        page.paragraph(
+                "",
+                lightest.proven()
+                        ? Phrases.of("text.lighter.proven", units.mass(lightest.weightG()))
+                        : Phrases.of("text.lighter.open"));
+        curve(answer.curve());
+        ledger(answer.ledger());
+    }
+
+    private void curve(List<PointLine> curve) {
+        if (curve.size() < 2) {
+            return;
+        }
+        page.heading(Phrases.of("text.lighter.curve"));
+        Page.Column[] columns = {new Page.Column(10, true), new Page.Column(69, false)};
+        for (PointLine point : curve) {
+            String words = point.sentence().isEmpty()
+                    ? WhyNotText.figures(point.build(), units, currency)
+                    : Phrases.sentence(point.sentence());
+            page.row(columns, units.mass(point.build().weightG()), words);
+        }
+    }
+
+    private void ledger(List<PartLine> ledger) {
+        if (ledger.isEmpty()) {
+            return;
+        }
+        page.heading(Phrases.of("text.lighter.ledger"));
+        page.paragraph("", Phrases.of("text.lighter.ledger.as"));
+        grouped(ledger).forEach((title, lines) -> {
+            page.gap().paragraph("", title);
+            told(lines);
+        });
+    }
+
+    /** Lines by station; guides in a row that share all their lines are one. */
+    private Map<String, List<PartLine>> grouped(List<PartLine> ledger) {
+        Map<String, List<PartLine>> byStation = new LinkedHashMap<>();
+        ledger.forEach(line -> byStation
+                .computeIfAbsent(line.station(), key -> new ArrayList<>())
+                .add(line));
+        Map<String, List<PartLine>> grouped = new LinkedHashMap<>();
+        String start = "";
+        String last = "";
+        List<PartLine> lines = List.of();
+        for (Map.Entry<String, List<PartLine>> entry : byStation.entrySet()) {
+            boolean joins = entry.getKey().startsWith("guide-") && same(lines, entry.getValue());
+            if (!joins) {
+                put(grouped, start, last, lines);
+                start = entry.getKey();
+                lines = entry.getValue();
+            }
+            last = entry.getKey();
+        }
+        put(grouped, start, last, lines);
+        return grouped;
+    }
+
+    private static void put(Map<String, List<PartLine>> grouped, String start, String last, List<PartLine> lines) {
+        if (!lines.isEmpty()) {
+            grouped.put(title(start, last), lines);
+        }
+    }
+
+    private static String title(String start, String last) {
+        if (!start.startsWith("guide-")) {
+            return Phrases.sentence(Phrases.of("station." + start));
+        }
+        String numbers = start.substring(6) + (start.equals(last) ? "" : "–" + last.substring(6));
+        return Phrases.sentence(Phrases.of("station.guide")) + " " + numbers;
+    }
+
+    private static boolean same(List<PartLine> one, List<PartLine> other) {
+        return words(one).equals(words(other));
+    }
+
+    private static List<String> words(List<PartLine> lines) {
+        return lines.stream().map(line -> line.part() + line.sentence()).toList();
+    }
+
+    private void told(List<PartLine> lines) {
+        List<PartLine> legal =
+                lines.stream().filter(line -> line.breaks() == null).toList();
+        List<PartLine> refused =
+                lines.stream().filter(line -> line.breaks() != null).toList();
+        for (PartLine line : legal) {
+            page.paragraph("· ", line.name() + ": " + line.sentence() + ".");
+        }
+        for (PartLine line : refused.subList(0, Math.min(MOST_TOLD, refused.size()))) {
+            String lighter = units.fineMass(line.partSavesG());
+            page.paragraph("· ", line.name() + ", " + Phrases.of("text.lighter.refused", lighter, line.sentence()));
+        }
+        if (refused.size() > MOST_TOLD) {
+            List<PartLine> rest = refused.subList(MOST_TOLD, refused.size());
+            page.paragraph("· ", Phrases.of("text.lighter.others", rest.size(), byRule(rest)));
+        }
+    }
+
+    private static String byRule(List<PartLine> lines) {
+        Map<String, Integer> counts = new TreeMap<>();
+        for (PartLine line : lines) {
+            if (line.breaks() != null) {
+                counts.merge(line.breaks().rule(), 1, Integer::sum);
+            }
+        }
+        List<String> words = new ArrayList<>();
+        counts.forEach(
+                (rule, count) -> words.add(Phrases.of("text.lighter.other", count, Phrases.of("ruleName." + rule))));
+        return Phrases.list(words);
+    }
+}

@@ -1,0 +1,121 @@
+package withy.report;
+
+import java.util.Currency;
+import java.util.List;
+import withy.app.BuildSheet.TradeOffLine;
+import withy.app.Reasons.BuildLine;
+import withy.app.Reasons.ConflictLine;
+import withy.app.Reasons.FlipLine;
+import withy.app.Reasons.ImpossibleLines;
+import withy.app.Reasons.RepairLine;
+import withy.app.WhyNotAnswer;
+import withy.explain.Phrases;
+import withy.units.Money;
+import withy.units.QuantityText;
+
+/** The answer of {@code whynot} for a terminal of 80 columns. */
+public final class WhyNotText {
+    private final Page page = new Page();
+    private final QuantityText units;
+    private final Currency currency;
+
+    private WhyNotText(QuantityText units, Currency currency) {
+        this.units = units;
+        this.currency = currency;
+    }
+
+    /** Text of an answer, lines ended by {@code \n}. */
+    public static String of(WhyNotAnswer answer, QuantityText units, Currency currency) {
+        WhyNotText text = new WhyNotText(units, currency);
+        text.write(answer);
+        return text.page.toString();
+    }
+
+    private void write(WhyNotAnswer answer) {
+        page.paragraph("", answer.brief().path("name").asText());
+        page.gap().paragraph("", answer.sentence());
+        answer.breaks().stream()
+                .skip(1)
+                .forEach(also -> page.paragraph("", Phrases.of("text.whynot.also", also.sentence())));
+        flips(answer);
+        beside(answer);
+        if (answer.impossible() != null) {
+            impossible(page, answer.impossible(), units, currency);
+        }
+        if (answer.interrupted()) {
+            page.gap().paragraph("", Phrases.of("text.whynot.open"));
+        }
+    }
+
+    private void flips(WhyNotAnswer answer) {
+        List<FlipLine> flips = answer.flips();
+        if (flips.isEmpty()) {
+            return;
+        }
+        page.heading(Phrases.of(answer.breaks().isEmpty() ? "text.whynot.flips" : "text.whynot.lets"));
+        flips.forEach(flip -> page.paragraph("· ", Phrases.sentence(flip.sentence()) + "."));
+    }
+
+    private void beside(WhyNotAnswer answer) {
+        BuildLine first = answer.first();
+        BuildLine opponent = answer.opponent();
+        if (first == null || opponent == null || answer.tradeOffs().isEmpty()) {
+            return;
+        }
+        page.heading(Phrases.of("text.whynot.beside"));
+        Page.Column[] columns = {new Page.Column(10, false), new Page.Column(69, false)};
+        page.row(columns, Phrases.of("text.whynot.best"), build(first));
+        page.row(columns, Phrases.of("text.whynot.with"), build(opponent));
+        for (TradeOffLine line : answer.tradeOffs()) {
+            page.paragraph("· ", Phrases.of("objective." + line.objective()) + ": " + line.sentence());
+        }
+        if (first.proven() && opponent.proven()) {
+            page.gap().paragraph("", Phrases.of("text.whynot.proof"));
+        }
+    }
+
+    private String build(BuildLine build) {
+        return figures(build, units, currency) + " · " + build.name();
+    }
+
+    static String figures(BuildLine build, QuantityText units, Currency currency) {
+        return Money.print(build.priceMinor(), currency) + " · " + units.mass(build.weightG());
+    }
+
+    /** Why nothing can be built, and what would do. */
+    static void impossible(Page page, ImpossibleLines lines, QuantityText units, Currency currency) {
+        page.heading(Phrases.of("text.conflict"));
+        if (!lines.wishesAreToBlame()) {
+            page.paragraph("", Phrases.of("text.conflict.nothing"));
+            return;
+        }
+        for (ConflictLine conflict : lines.conflicts()) {
+            page.paragraph("· ", conflict.sentence());
+            nearest(page, conflict);
+        }
+        if (!lines.allConflicts()) {
+            page.paragraph("", Phrases.of("text.conflict.more"));
+        }
+        page.heading(Phrases.of("text.repairs"));
+        for (RepairLine repair : lines.repairs()) {
+            BuildLine build = repair.build();
+            page.paragraph(
+                    "· ",
+                    Phrases.of(
+                            "text.repair",
+                            repair.sentence(),
+                            Money.print(build.priceMinor(), currency),
+                            units.mass(build.weightG())));
+        }
+        if (lines.repairs().isEmpty()) {
+            page.paragraph("", Phrases.of("text.repairs.none"));
+        }
+    }
+
+    private static void nearest(Page page, ConflictLine conflict) {
+        if (conflict.breaks() != null) {
+            page.paragraph(
+                    "  ", Phrases.of("text.conflict.nearest", conflict.breaks().sentence()));
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package withy.report;
+
+import java.util.Currency;
+import withy.app.Reasons.BuildLine;
+import withy.app.WhyAnswer;
+import withy.app.WhyAnswer.BindingLine;
+import withy.app.WhyAnswer.ShareLine;
+import withy.explain.Phrases;
+import withy.units.QuantityText;
+
+/** How firm an offer is, for a terminal of 80 columns. */
+public final class WhyText {
+    private WhyText() {}
+
+    /** Text of an answer, lines ended by {@code \n}. */
+    public static String of(WhyAnswer answer, QuantityText units, Currency currency) {
+        Page page = new Page();
+        page.paragraph("", answer.brief().path("name").asText());
+        if (answer.builds().isEmpty()) {
+            if (answer.impossible() != null) {
+                WhyNotText.impossible(page, answer.impossible(), units, currency);
+            }
+            return page.toString();
+        }
+        page.heading(Phrases.of("text.why.shares"));
+        for (ShareLine line : answer.builds()) {
+            BuildLine build = line.build();
+            String words = WhyNotText.figures(build, units, currency) + " · " + build.name();
+            page.paragraph("· ", Phrases.of("text.why.share", Math.round(line.share() * 100), line.rank(), words));
+        }
+        page.heading(Phrases.of("text.why.swap"));
+        page.paragraph(
+                "",
+                answer.swap() == null
+                        ? Phrases.of("text.why.swap.none")
+                        : answer.swap().sentence() + ".");
+        page.heading(Phrases.of("text.why.binding"));
+        for (BindingLine line : answer.binding()) {
+            page.paragraph("· ", line.sentence() + ".");
+        }
+        if (answer.binding().isEmpty()) {
+            page.paragraph("", Phrases.of("text.why.binding.none"));
+        }
+        return page.toString();
+    }
+}

@@ -1,0 +1,214 @@
+package withy.oracle;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import withy.brief.Brief;
+import withy.brief.Brief.PartWish;
+import withy.catalog.Catalog;
+import withy.catalog.Part;
+import withy.catalog.PartKind;
+import withy.explain.Conflict;
+import withy.explain.Impossible;
+import withy.explain.Repair;
+import withy.fixture.Changed;
+import withy.objectives.Solver.Query;
+import withy.oracle.Enumeration.Legal;
+import withy.rod.Rod;
+import withy.rules.Judge;
+import withy.rules.Rulebook;
+
+/** Wishes that do not go together, and their repairs, against every build of small catalogues. */
+class ConflictTest {
+    private static final int SEEDS = 4;
+    private static final long MOST_BUILDS = 100;
+
+    private static int asked;
+    private static int conflicts;
+    private static int repairs;
+
+    /** Only judged where all were asked. */
+    @AfterAll
+    static void questionsWereWorthAsking() {
+        if (asked >= SEEDS) {
+            assertTrue(conflicts >= SEEDS && repairs >= SEEDS, "conflicts " + conflicts + ", repairs " + repairs);
+        }
+    }
+
+    @TestFactory
+    Stream<DynamicTest> asksTooMuch() {
+        return LongStream.range(0, SEEDS)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> asksTooMuch(seed)));
+    }
+
+    @TestFactory
+    @Tag("long")
+    Stream<DynamicTest> asksTooMuchOnManyMore() {
+        return LongStream.range(SEEDS, 120)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> asksTooMuch(seed)));
+    }
+
+    /** Without a reel seat nothing can be built whatever is wished. */
+    @Test
+    void aCatalogueThatFitsNothingIsToldApart() {
+        SmallShop.Case shop = SmallShop.of(3, MOST_BUILDS);
+        List<Part> parts = shop.catalog().byId().values().stream()
+                .filter(part -> part.kind() != PartKind.REEL_SEAT)
+                .toList();
+        Catalog none = new Catalog(shop.catalog().rates(), shop.catalog().asOf(), "none", parts);
+        Impossible told = Impossible.of(ExplainedTest.inquiry(none, shop.query().brief()));
+        assertFalse(told.wishesAreToBlame());
+        assertEquals(List.of(), told.conflicts());
+        assertEquals(List.of(), told.repairs());
+    }
+
+    private static void asksTooMuch(long seed) {
+        SmallShop.Case shop = SmallShop.of(seed, MOST_BUILDS);
+        List<Legal> all = new Enumeration(shop.catalog(), shop.query(), true).legal();
+        if (all.isEmpty()) {
+            return;
+        }
+        asked++;
+        Brief brief = tooMuch(shop, all, seed);
+        Impossible told = Impossible.of(ExplainedTest.inquiry(shop.catalog(), brief));
+        String what = "seed " + seed;
+        assertTrue(told.wishesAreToBlame(), what);
+        assertFalse(told.conflicts().isEmpty(), what);
+        for (Conflict conflict : told.conflicts()) {
+            conflicts++;
+            Set<String> kept = new TreeSet<>();
+            conflict.wishes().forEach(wish -> kept.add(wish.field() + " " + wish.about()));
+            assertFalse(possible(shop.catalog(), brief, kept), what + ": together " + kept);
+            for (String wish : kept) {
+                Set<String> rest = new TreeSet<>(kept);
+                rest.remove(wish);
+                assertTrue(possible(shop.catalog(), brief, rest), what + ": " + kept + " without " + wish);
+            }
+        }
+        for (Repair repair : told.repairs()) {
+            repairs++;
+            repair(what + ", " + repair.sentence(), shop, brief, repair);
+        }
+    }
+
+    /** Money just too short, or a class more with a heavier lure than any blank takes. */
+    private static Brief tooMuch(SmallShop.Case shop, List<Legal> all, long seed) {
+        Brief brief = shop.query().brief();
+        if (seed % 2 == 1) {
+            Brief heavy = Changed.with(brief, "lure.heaviestG", 400);
+            return Changed.with(heavy, "durabilityClass", 5);
+        }
+        long cheapest = all.stream()
+                .mapToLong(one -> Rod.measure(shop.catalog(), brief, one.build()).figures().priceMinor())
+                .min()
+                .orElseThrow();
+        return Changed.with(brief, "budgetMinor", cheapest - 1);
+    }
+
+    private static void repair(String told, SmallShop.Case shop, Brief brief, Repair repair) {
+        Rod rod = repair.build().rod();
+        assertTrue(Judge.legal(rod, Rulebook.standard()), told);
+        if (repair.changes().size() != 1 || Double.isNaN(repair.changes().get(0).to())) {
+            return;
+        }
+        Repair.Change change = repair.changes().get(0);
+        Brief enough = Said.of(brief, change.field(), change.from(), change.to());
+        Brief shy = Said.of(brief, change.field(), change.from(), change.shy());
+        assertFalse(some(shop.catalog(), enough).isEmpty(), told);
+        assertTrue(some(shop.catalog(), shy).isEmpty(), told + ", shy");
+    }
+
+    private static List<Legal> some(Catalog catalog, Brief brief) {
+        return new Enumeration(catalog, Query.of(brief, Rulebook.standard()), true).some();
+    }
+
+    /** True where something can be built for a brief that asks only this. */
+    private static boolean possible(Catalog catalog, Brief brief, Set<String> kept) {
+        for (Brief one : Unasked.but(brief, kept)) {
+            if (!some(catalog, one).isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Not asked for: what the program itself means by that, told again. */
+    static final class Unasked {
+        private static final double[] PALMS = {75, 85, 95, 105};
+
+        private Unasked() {}
+
+        static List<Brief> but(Brief brief, Set<String> kept) {
+            Brief one = brief;
+            one = drop(one, kept, "lengthMm", "lengthMinMm", 900.0, "lengthMaxMm", 6000.0);
+            one = drop(one, kept, "pieces", "piecesMin", 1, "piecesMax", 9);
+            one = drop(one, kept, "packedMaxMm", "packedMaxMm", null);
+            one = drop(one, kept, "lure.usual", "lure.usualG", 500.0);
+            one = drop(one, kept, "lure.heaviest", "lure.heaviestG", 0.1);
+            one = drop(one, kept, "line.strength", "line.strengthKg", 0.05, "line.diameterMm", 0.03);
+            one = drop(one, kept, "line.kind", "line.kind", Brief.LineKind.NYLON);
+            one = drop(one, kept, "durabilityClass", "durabilityClass", 1);
+            one = drop(one, kept, "water", "corrosionClass", 1);
+            one = drop(one, kept, "reachMm", "reachMinMm", Math.min(150, brief.reachMinMm()));
+            one = drop(one, kept, "reachMm", "reachMaxMm", Math.max(450, brief.reachMaxMm()));
+            for (String wish : List.of("form", "foreGrip", "trigger", "movingHood", "keeper", "action")) {
+                one = drop(one, kept, "handle." + wish, "handle." + wish, null);
+            }
+            one = drop(one, kept, "handle.mixedGrips", "handle.mixedGrips", true);
+            one = drop(one, kept, "budgetMinor", "budgetMinor", null);
+            one = drop(one, kept, "wantedBy", "wantedBy", null);
+            if (brief.leader() != null) {
+                double thin = brief.leader().diameterMm() * Math.sqrt(0.05 / brief.leader().strengthKg());
+                one = drop(one, kept, "leader.strength", "leader.strengthKg", 0.05, "leader.diameterMm", thin);
+                one = drop(one, kept, "leader.knot", "leader.castThroughRings", false);
+            }
+            one = Changed.with(one, "insisted", asked(one.insisted(), kept, "insisted"));
+            one = Changed.with(one, "refused", asked(one.refused(), kept, "refused"));
+            return bodies(one, kept);
+        }
+
+        private static List<PartWish> asked(List<PartWish> wishes, Set<String> kept, String field) {
+            return wishes.stream()
+                    .filter(wish -> !wish.hard() || kept.contains(field + " " + wish.partId()))
+                    .toList();
+        }
+
+        private static Brief drop(Brief brief, Set<String> kept, String field, Object... values) {
+            Brief one = brief;
+            for (int i = 0; i < values.length && !kept.contains(field + " "); i += 2) {
+                one = Changed.with(one, (String) values[i], values[i + 1]);
+            }
+            return one;
+        }
+
+        private static List<Brief> bodies(Brief brief, Set<String> kept) {
+            List<Brief> palms = new ArrayList<>(List.of(brief));
+            for (double palm : PALMS) {
+                if (!kept.contains("hand ")) {
+                    palms.add(Changed.with(brief, "palmMm", palm));
+                }
+            }
+            List<Brief> all = new ArrayList<>(palms);
+            for (Brief.Reel reel : withy.brief.UsualReels.of(brief.rodType())) {
+                for (Brief palm : palms) {
+                    if (!kept.contains("reel ")) {
+                        all.add(Changed.with(palm, "reel", reel));
+                    }
+                }
+            }
+            return all;
+        }
+    }
+}
