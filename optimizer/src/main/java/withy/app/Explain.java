@@ -224,7 +224,10 @@ public final class Explain {
 
     /** Why nothing can be built, or null where the question was stopped. */
     static @Nullable ImpossibleLines impossible(Inquiry inquiry) {
-        return inquiry.stopped() ? null : Reasons.impossible(Impossible.of(inquiry));
+        return inquiry.stopped()
+                ? null
+                : Reasons.impossible(
+                        Impossible.of(inquiry), inquiry.catalog().rates().currency());
     }
 
     private static List<Breach> breaches(Finding finding) {

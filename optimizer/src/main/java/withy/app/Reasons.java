@@ -137,13 +137,18 @@ public final class Reasons {
     /**
      * Why nothing can be built.
      *
+     * @param currency of the prices
      * @param wishesAreToBlame false where the lists hold nothing that goes together even without any wish
      * @param conflicts smallest first
      * @param allConflicts true where there are no others
      * @param repairs cheapest first
      */
     public record ImpossibleLines(
-            boolean wishesAreToBlame, List<ConflictLine> conflicts, boolean allConflicts, List<RepairLine> repairs) {
+            String currency,
+            boolean wishesAreToBlame,
+            List<ConflictLine> conflicts,
+            boolean allConflicts,
+            List<RepairLine> repairs) {
         public ImpossibleLines {
             conflicts = List.copyOf(conflicts);
             repairs = List.copyOf(repairs);
@@ -210,8 +215,9 @@ public final class Reasons {
                 breach.sentence());
     }
 
-    static ImpossibleLines impossible(Impossible impossible) {
+    static ImpossibleLines impossible(Impossible impossible, String currency) {
         return new ImpossibleLines(
+                currency,
                 impossible.wishesAreToBlame(),
                 impossible.conflicts().stream().map(Reasons::conflict).toList(),
                 impossible.allConflicts(),

@@ -23,7 +23,7 @@ final class Answering {
         Currency currency = Currency.getInstance(catalog.rates().currency());
         ProgressLine progress = new ProgressLine(err, output.units(), currency, surroundings);
         Answer answer = Propose.run(catalog, brief, surroundings.choosers().apply(catalog), output.units(), progress);
-        print(output.json() ? AnswerJson.write(answer) : AnswerText.of(answer, output.units(), currency), out);
+        print(output.json() ? AnswerJson.write(answer) : AnswerText.of(answer, output.units()), out);
         if (answer.interrupted()) {
             err.println("Interrupted: the best so far is shown.");
             return Exit.INTERRUPTED;

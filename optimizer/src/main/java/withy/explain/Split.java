@@ -23,7 +23,8 @@ final class Split {
         }
         Brief brief = query.brief();
         Wish<HandleForm> form = brief.handle().form();
-        boolean ruled = query.rulebook().rules().stream().anyMatch(rule -> rule.code().equals("handle"));
+        boolean ruled =
+                query.rulebook().rules().stream().anyMatch(rule -> rule.code().equals("handle"));
         if (form != null && form.hard() && form.value() == HandleForm.FULL && ruled) {
             return null;
         }

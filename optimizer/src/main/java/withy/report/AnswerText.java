@@ -21,16 +21,14 @@ import withy.units.QuantityText;
 public final class AnswerText {
     private final Page page = new Page();
     private final QuantityText units;
-    private final Currency currency;
 
-    private AnswerText(QuantityText units, Currency currency) {
+    private AnswerText(QuantityText units) {
         this.units = units;
-        this.currency = currency;
     }
 
     /** Text of an answer, lines ended by {@code \n}. */
-    public static String of(Answer answer, QuantityText units, Currency currency) {
-        AnswerText text = new AnswerText(units, currency);
+    public static String of(Answer answer, QuantityText units) {
+        AnswerText text = new AnswerText(units);
         text.write(answer);
         return text.page.toString();
     }
@@ -41,7 +39,7 @@ public final class AnswerText {
         headlines(builds);
         reasons(page, answer.reasons());
         if (answer.impossible() != null) {
-            WhyNotText.impossible(page, answer.impossible(), units, currency);
+            WhyNotText.impossible(page, answer.impossible(), units);
         }
         if (!builds.isEmpty()) {
             List<String> titles =

@@ -40,7 +40,7 @@ public final class LighterText {
         BuildLine lightest = answer.lightest();
         if (first == null || lightest == null) {
             if (answer.impossible() != null) {
-                WhyNotText.impossible(page, answer.impossible(), units, currency);
+                WhyNotText.impossible(page, answer.impossible(), units);
             }
             return;
         }

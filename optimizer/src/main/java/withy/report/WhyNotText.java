@@ -40,7 +40,7 @@ public final class WhyNotText {
         flips(answer);
         beside(answer);
         if (answer.impossible() != null) {
-            impossible(page, answer.impossible(), units, currency);
+            impossible(page, answer.impossible(), units);
         }
         if (answer.interrupted()) {
             page.gap().paragraph("", Phrases.of("text.whynot.open"));
@@ -83,7 +83,8 @@ public final class WhyNotText {
     }
 
     /** Why nothing can be built, and what would do. */
-    static void impossible(Page page, ImpossibleLines lines, QuantityText units, Currency currency) {
+    static void impossible(Page page, ImpossibleLines lines, QuantityText units) {
+        Currency currency = Currency.getInstance(lines.currency());
         page.heading(Phrases.of("text.conflict"));
         if (!lines.wishesAreToBlame()) {
             page.paragraph("", Phrases.of("text.conflict.nothing"));

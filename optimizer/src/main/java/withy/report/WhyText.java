@@ -18,7 +18,7 @@ public final class WhyText {
         page.paragraph("", answer.brief().path("name").asText());
         if (answer.builds().isEmpty()) {
             if (answer.impossible() != null) {
-                WhyNotText.impossible(page, answer.impossible(), units, currency);
+                WhyNotText.impossible(page, answer.impossible(), units);
             }
             return page.toString();
         }

@@ -111,7 +111,9 @@ class ConflictTest {
             return Changed.with(heavy, "durabilityClass", 5);
         }
         long cheapest = all.stream()
-                .mapToLong(one -> Rod.measure(shop.catalog(), brief, one.build()).figures().priceMinor())
+                .mapToLong(one -> Rod.measure(shop.catalog(), brief, one.build())
+                        .figures()
+                        .priceMinor())
                 .min()
                 .orElseThrow();
         return Changed.with(brief, "budgetMinor", cheapest - 1);
@@ -170,7 +172,8 @@ class ConflictTest {
             one = drop(one, kept, "budgetMinor", "budgetMinor", null);
             one = drop(one, kept, "wantedBy", "wantedBy", null);
             if (brief.leader() != null) {
-                double thin = brief.leader().diameterMm() * Math.sqrt(0.05 / brief.leader().strengthKg());
+                double thin = brief.leader().diameterMm()
+                        * Math.sqrt(0.05 / brief.leader().strengthKg());
                 one = drop(one, kept, "leader.strength", "leader.strengthKg", 0.05, "leader.diameterMm", thin);
                 one = drop(one, kept, "leader.knot", "leader.castThroughRings", false);
             }

@@ -121,7 +121,8 @@ class ExplainedTest {
     @TestFactory
     @Tag("long")
     Stream<DynamicTest> lighterOnManyMore() {
-        return LongStream.range(400, 600).mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> lighter(seed)));
+        return LongStream.range(400, 600)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> lighter(seed)));
     }
 
     static Inquiry inquiry(Catalog catalog, Brief brief) {
@@ -134,13 +135,12 @@ class ExplainedTest {
         List<Part> parts = List.copyOf(shop.catalog().byId().values());
         for (int i = 0; i < PARTS; i++) {
             Part part = parts.get(random.nextInt(parts.size()));
-            SmallShop.Case changed =
-                    switch (i) {
-                        case 0 -> refusing(shop, part);
-                        case 1 -> soldOut(shop, part);
-                        case 2 -> sturdier(shop);
-                        default -> shop;
-                    };
+            SmallShop.Case changed = switch (i) {
+                case 0 -> refusing(shop, part);
+                case 1 -> soldOut(shop, part);
+                case 2 -> sturdier(shop);
+                default -> shop;
+            };
             whyNot("seed " + seed + ", " + i + ", part " + part.id(), changed, part.id());
         }
     }
@@ -179,8 +179,7 @@ class ExplainedTest {
     private static SmallShop.Case sturdier(SmallShop.Case shop) {
         Brief brief = shop.query().brief();
         int more = Math.min(5, brief.durabilityClass() + 1);
-        return new SmallShop.Case(
-                shop.catalog(), shop.query().withBrief(Changed.with(brief, "durabilityClass", more)));
+        return new SmallShop.Case(shop.catalog(), shop.query().withBrief(Changed.with(brief, "durabilityClass", more)));
     }
 
     /** Reasons cite wishes of the brief, rules of the book and parts of the catalogue, nothing else and never each other. */
@@ -189,12 +188,11 @@ class ExplainedTest {
         Set<String> rules = new TreeSet<>();
         Rulebook.standard().rules().forEach(rule -> rules.add(rule.code()));
         for (Ground ground : finding.grounds()) {
-            boolean known =
-                    switch (ground.kind()) {
-                        case FACT -> shop.catalog().find(ground.ref()) != null;
-                        case RULE -> rules.contains(ground.ref());
-                        case WISH -> !ground.ref().isEmpty();
-                    };
+            boolean known = switch (ground.kind()) {
+                case FACT -> shop.catalog().find(ground.ref()) != null;
+                case RULE -> rules.contains(ground.ref());
+                case WISH -> !ground.ref().isEmpty();
+            };
             assertTrue(known, told + ": " + ground);
         }
     }
@@ -225,13 +223,10 @@ class ExplainedTest {
         for (String rule : rules) {
             book = book.without(rule);
         }
-        return new Enumeration(
-                        shop.catalog(), shop.query().forcing(parts).withRulebook(book), true)
-                .some();
+        return new Enumeration(shop.catalog(), shop.query().forcing(parts).withRulebook(book), true).some();
     }
 
-    private static void legal(
-            String told, SmallShop.Case shop, Finding finding, List<Legal> all, List<Legal> with) {
+    private static void legal(String told, SmallShop.Case shop, Finding finding, List<Legal> all, List<Legal> with) {
         assertFalse(with.isEmpty(), told);
         Scoring scoring = Scoring.of(shop.query().brief(), shop.catalog().rates());
         Found first = assertNotNullHere(finding.first(), told);
@@ -353,14 +348,24 @@ class ExplainedTest {
                 assertTrue(ties(scaled(shop.catalog(), part, flip.loses()), shop.query(), part), told);
             }
             case WISH -> {
-                Query wins = shop.query().withBrief(Said.of(shop.query().brief(), flip.subject(), flip.now(), flip.wins()));
-                Query loses = shop.query().withBrief(Said.of(shop.query().brief(), flip.subject(), flip.now(), flip.loses()));
+                Query wins =
+                        shop.query().withBrief(Said.of(shop.query().brief(), flip.subject(), flip.now(), flip.wins()));
+                Query loses =
+                        shop.query().withBrief(Said.of(shop.query().brief(), flip.subject(), flip.now(), flip.loses()));
                 if (finding.breach() == null) {
                     assertTrue(wins(shop.catalog(), wins, part), told);
                     assertTrue(ties(shop.catalog(), loses, part), told);
                 } else {
-                    assertFalse(new Enumeration(shop.catalog(), wins.forcing(Set.of(part)), true).some().isEmpty(), told);
-                    assertTrue(new Enumeration(shop.catalog(), loses.forcing(Set.of(part)), true).some().isEmpty(), told);
+                    assertFalse(
+                            new Enumeration(shop.catalog(), wins.forcing(Set.of(part)), true)
+                                    .some()
+                                    .isEmpty(),
+                            told);
+                    assertTrue(
+                            new Enumeration(shop.catalog(), loses.forcing(Set.of(part)), true)
+                                    .some()
+                                    .isEmpty(),
+                            told);
                 }
             }
         }
@@ -406,12 +411,10 @@ class ExplainedTest {
     private static long compare(Catalog catalog, Query query, String part) {
         Scoring scoring = Scoring.of(query.brief(), catalog.rates(), query.priorities());
         List<Legal> all = new Enumeration(catalog, query, true).legal();
-        List<Legal> with = all.stream()
-                .filter(one -> holds(one.build(), Set.of(part)))
-                .toList();
-        List<Legal> rest = all.stream()
-                .filter(one -> !holds(one.build(), Set.of(part)))
-                .toList();
+        List<Legal> with =
+                all.stream().filter(one -> holds(one.build(), Set.of(part))).toList();
+        List<Legal> rest =
+                all.stream().filter(one -> !holds(one.build(), Set.of(part))).toList();
         return Long.compare(least(rest, scoring), least(with, scoring));
     }
 
@@ -429,7 +432,8 @@ class ExplainedTest {
         }
         assertNotNull(lighter, seeded);
         Scoring scoring = Scoring.of(shop.query().brief(), shop.catalog().rates());
-        long lightest = all.stream().mapToLong(one -> one.vector().weightMg()).min().orElseThrow();
+        long lightest =
+                all.stream().mapToLong(one -> one.vector().weightMg()).min().orElseThrow();
         assertEquals(lightest, lighter.lightest().vector().weightMg(), seeded);
         assertEquals(told, lighter.curve(), seeded);
         for (Curve.Point point : lighter.curve()) {
