@@ -11,7 +11,12 @@ import withy.search.Search;
 enum Job {
     RANK_1("rank 1", 5, 40, 350),
     THREE("three builds", 50, 250, 2_000),
-    BINDING("rank 1, budget binding", 50, 400, 3_000);
+    BINDING("rank 1, budget binding", 50, 400, 3_000),
+    REASON("why not this seat", 20, 60, 500),
+    FLIPS("when it would win", 100, 500, 4_000),
+    LEDGER("lighter ledger", 200, 1_000, 8_000),
+    CURVE("weight curve", 1_000, 5_000, 40_000),
+    CONFLICT("conflict and repairs", 150, 500, 3_000);
 
     /** Bar beyond 20,000 parts, ms. */
     private static final int HUGE_MS = 5_000;
@@ -42,6 +47,9 @@ enum Job {
 
     /** Does it once, with nothing kept from before. */
     Sample once(Shop shop, Query query) {
+        if (compareTo(REASON) >= 0) {
+            return Why.once(this, shop, query);
+        }
         Search search = new Search(shop.catalog());
         Cap cap = new Cap(Cap.SECONDS);
         long start = System.nanoTime();

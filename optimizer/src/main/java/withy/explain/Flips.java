@@ -22,9 +22,6 @@ final class Flips {
     /** Of a legal opponent that does not win. */
     static List<Flip> of(Inquiry inquiry, Finding finding) {
         List<Flip> list = new ArrayList<>();
-        if (finding.outcome() == Outcome.EQUAL) {
-            return list;
-        }
         if (finding.outcome() == Outcome.LOSES) {
             list.addAll(new PriorityFlips(inquiry, finding).nearest());
         }

@@ -210,7 +210,7 @@ public final class Inquiry {
     }
 
     /** Only one objective counts, the others break ties. */
-    static Map<Objective, Double> only(Objective one) {
+    public static Map<Objective, Double> only(Objective one) {
         Map<Objective, Double> priorities = new EnumMap<>(Objective.class);
         for (Objective objective : Objective.values()) {
             priorities.put(objective, objective == one ? 1.0 : 0.0);

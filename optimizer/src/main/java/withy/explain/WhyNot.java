@@ -29,20 +29,28 @@ public final class WhyNot {
         this.parts = new TreeSet<>(parts);
     }
 
-    /** Answers for parts of the catalogue. */
+    /** Answers for parts of the catalogue, with what would have to change. */
     public static Finding of(Inquiry inquiry, Set<String> parts) {
+        Finding finding = reason(inquiry, parts);
+        return switch (finding.outcome()) {
+            case CHOSEN, EQUAL -> finding;
+            case DOMINATED, LOSES -> finding.with(Flips.of(inquiry, finding));
+            case BREAKS_RULE, NOT_IN_STOCK -> finding.with(Flips.ofRefused(inquiry, finding));
+        };
+    }
+
+    /** The same without looking for what would have to change. */
+    public static Finding reason(Inquiry inquiry, Set<String> parts) {
         WhyNot whyNot = new WhyNot(inquiry, parts);
         Found first = inquiry.first();
         Found opponent = inquiry.best(whyNot.forced(inquiry.query()));
         if (opponent == null) {
-            Finding refused = new Refused(inquiry, whyNot.parts).finding(first);
-            return refused.with(Flips.ofRefused(inquiry, refused));
+            return new Refused(inquiry, whyNot.parts).finding(first);
         }
         if (first == null || Inquiry.holds(first.build(), parts)) {
             return whyNot.chosen(first == null ? "whynot.only" : "whynot.chosen", opponent);
         }
-        Finding finding = whyNot.compared(first, opponent);
-        return finding.with(Flips.of(inquiry, finding));
+        return whyNot.compared(first, opponent);
     }
 
     private Query forced(Query query) {

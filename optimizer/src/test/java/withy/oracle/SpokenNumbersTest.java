@@ -62,8 +62,7 @@ class SpokenNumbersTest {
 
     @TestFactory
     Stream<DynamicTest> everyNumber() {
-        return LongStream.range(0, SEEDS)
-                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> every(seed)));
+        return LongStream.range(0, SEEDS).mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> every(seed)));
     }
 
     private static void every(long seed) throws Exception {
@@ -93,7 +92,8 @@ class SpokenNumbersTest {
         Page(SmallShop.Case shop, String json) throws Exception {
             this.shop = shop;
             this.brief = shop.query().brief();
-            this.digits = Currency.getInstance(shop.catalog().rates().currency()).getDefaultFractionDigits();
+            this.digits =
+                    Currency.getInstance(shop.catalog().rates().currency()).getDefaultFractionDigits();
             JsonNode answer = new ObjectMapper().readTree(json);
             builds(answer);
             rods.forEach(this::rod);
@@ -107,17 +107,22 @@ class SpokenNumbersTest {
         void holds(String text) {
             String bare = text.replaceAll("\\s+", " ");
             List<String> names = new ArrayList<>();
-            shop.catalog().byId().values().forEach(part -> names.add(part.facts().name()));
+            shop.catalog()
+                    .byId()
+                    .values()
+                    .forEach(part -> names.add(part.facts().name()));
             names.add(brief.name());
             names.sort(Comparator.comparingInt(String::length).reversed());
             for (String name : names) {
                 bare = bare.replace(name, "#");
             }
-            bare = bare.replaceAll("Guide \\d+(–\\d+)?", "").replaceAll("from class \\d|class \\d asks|of size \\d+", "");
+            bare = bare.replaceAll("Guide \\d+(–\\d+)?", "")
+                    .replaceAll("from class \\d|class \\d asks|of size \\d+", "");
             Matcher matcher = NUMBER.matcher(bare);
             while (matcher.find()) {
                 numbers++;
-                String said = bare.substring(Math.max(0, matcher.start() - 60), Math.min(bare.length(), matcher.end() + 30));
+                String said =
+                        bare.substring(Math.max(0, matcher.start() - 60), Math.min(bare.length(), matcher.end() + 30));
                 assertTrue(may.contains(plain(matcher.group())), () -> matcher.group() + " in: " + said);
             }
         }
@@ -125,8 +130,7 @@ class SpokenNumbersTest {
         /** Every build file anywhere in the answer. */
         private void builds(JsonNode node) throws Exception {
             if (node.has("layout") && node.has("parts")) {
-                BuildReader.Reading reading =
-                        BuildReader.read(node.toString(), shop.catalog());
+                BuildReader.Reading reading = BuildReader.read(node.toString(), shop.catalog());
                 assertEquals(List.of(), reading.faults());
                 Build build = Objects.requireNonNull(reading.build());
                 rods.add(Rod.measure(shop.catalog(), brief, build));
@@ -145,7 +149,10 @@ class SpokenNumbersTest {
         private void pair(Rod one, Rod other) {
             say(1, Math.abs(one.figures().weightG() - other.figures().weightG()));
             say(1, Math.hypot(one.figures().weightToleranceG(), other.figures().weightToleranceG()));
-            say(0, Math.abs(one.figures().balanceOutsideZoneNmm() - other.figures().balanceOutsideZoneNmm()));
+            say(
+                    0,
+                    Math.abs(one.figures().balanceOutsideZoneNmm()
+                            - other.figures().balanceOutsideZoneNmm()));
             say(4, Math.abs(one.figures().swingWeightKgM2() - other.figures().swingWeightKgM2()));
             money(Math.abs(one.figures().priceMinor() - other.figures().priceMinor()));
             ObjectiveVector a = vector(one);
@@ -181,7 +188,8 @@ class SpokenNumbersTest {
             for (String which : List.of("now", "wins")) {
                 if (flip.path(which).isNumber()) {
                     double value = flip.path(which).asDouble();
-                    double difference = Math.abs(flip.path("wins").asDouble() - flip.path("now").asDouble());
+                    double difference = Math.abs(
+                            flip.path("wins").asDouble() - flip.path("now").asDouble());
                     for (double one : new double[] {value, difference, value / 1000, difference / 1000}) {
                         for (int decimals = 0; decimals <= 2; decimals++) {
                             say(decimals, one);
@@ -206,9 +214,8 @@ class SpokenNumbersTest {
             if (brief.packedMaxMm() != null) {
                 say(1, brief.packedMaxMm());
             }
-            for (int count : new int[] {
-                brief.piecesMin(), brief.piecesMax(), brief.durabilityClass(), brief.corrosionClass()
-            }) {
+            for (int count :
+                    new int[] {brief.piecesMin(), brief.piecesMax(), brief.durabilityClass(), brief.corrosionClass()}) {
                 say(0, count);
             }
             say(1, brief.lure().usualG());
@@ -223,8 +230,10 @@ class SpokenNumbersTest {
         /** What a part weighs less, and how many more there are by rule. */
         private void ledger(JsonNode lines) {
             for (JsonNode line : lines) {
-                Part now = Objects.requireNonNull(shop.catalog().find(line.path("now").asText()));
-                Part part = Objects.requireNonNull(shop.catalog().find(line.path("part").asText()));
+                Part now = Objects.requireNonNull(
+                        shop.catalog().find(line.path("now").asText()));
+                Part part = Objects.requireNonNull(
+                        shop.catalog().find(line.path("part").asText()));
                 say(2, (now.massMg() - part.massMg()) / 1000.0);
             }
             for (int i = 1; i <= lines.size(); i++) {

@@ -1,0 +1,97 @@
+package withy.benchmarks;
+
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief;
+import withy.brief.BriefDraft;
+import withy.brief.Objective;
+import withy.catalog.Part;
+import withy.catalog.PartKind;
+import withy.explain.Curve;
+import withy.explain.Found;
+import withy.explain.Impossible;
+import withy.explain.Inquiry;
+import withy.explain.Ledger;
+import withy.explain.WhyNot;
+import withy.objectives.Solver.Query;
+import withy.rod.Build;
+import withy.search.Search;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
+
+/** The questions asked of an offer. The best build is known before the clock starts, as it is where they are asked. */
+final class Why {
+    /** A budget nothing can be built for: this share of what the best build costs. */
+    private static final double TOO_LITTLE = 0.25;
+
+    private Why() {}
+
+    static Sample once(Job job, Shop shop, Query query) {
+        Cap before = new Cap(Cap.SECONDS);
+        Search search = new Search(shop.catalog());
+        Inquiry known = inquiry(shop, query.brief(), search, before);
+        Found first = known.first();
+        if (first == null || before.reached()) {
+            return new Sample(0, Sample.NOT_COUNTED, 0, !before.reached(), before.reached());
+        }
+        if (job == Job.CONFLICT) {
+            return conflict(shop, query.brief(), first, search);
+        }
+        Cap cap = new Cap(Cap.SECONDS);
+        Inquiry inquiry = inquiry(shop, query.brief(), search, cap);
+        inquiry.first();
+        Set<String> part = new TreeSet<>(Set.of(other(shop, first.build())));
+        if (job == Job.FLIPS) {
+            WhyNot.reason(inquiry, part);
+        }
+        Found lightest =
+                job == Job.CURVE ? inquiry.best(query.withPriorities(Inquiry.only(Objective.WEIGHT))) : null;
+        long start = System.nanoTime();
+        work(job, inquiry, part, first, lightest);
+        double ms = (System.nanoTime() - start) / (double) TimeUnit.MILLISECONDS.toNanos(1);
+        return new Sample(ms, Sample.NOT_COUNTED, 1, !inquiry.open(), cap.reached());
+    }
+
+    private static void work(Job job, Inquiry inquiry, Set<String> part, Found first, @Nullable Found lightest) {
+        switch (job) {
+            case REASON -> WhyNot.reason(inquiry, part);
+            case FLIPS -> WhyNot.of(inquiry, part);
+            case LEDGER -> Ledger.of(inquiry, first);
+            default -> Curve.of(inquiry, first, lightest == null ? first : lightest, point -> {});
+        }
+    }
+
+    private static Sample conflict(Shop shop, Brief brief, Found first, Search search) {
+        long little = Math.round(first.rod().figures().priceMinor() * TOO_LITTLE);
+        Cap cap = new Cap(Cap.SECONDS);
+        Inquiry inquiry = inquiry(shop, new BriefDraft(brief).budget(little).brief(), search, cap);
+        long start = System.nanoTime();
+        Impossible impossible = Impossible.of(inquiry);
+        double ms = (System.nanoTime() - start) / (double) TimeUnit.MILLISECONDS.toNanos(1);
+        return new Sample(ms, Sample.NOT_COUNTED, impossible.repairs().size(), !inquiry.open(), cap.reached());
+    }
+
+    private static Inquiry inquiry(Shop shop, Brief brief, Search search, Cap cap) {
+        return new Inquiry(
+                shop.catalog(),
+                brief,
+                catalog -> catalog == shop.catalog() ? search : new Search(catalog),
+                cap.watch(),
+                new QuantityText(UnitSystem.METRIC));
+    }
+
+    /** The first seat by id that is not the one chosen. */
+    private static String other(Shop shop, Build build) {
+        return shop.catalog().all(PartKind.REEL_SEAT).stream()
+                .map(Part::id)
+                .filter(id -> !build.choices().values().stream()
+                        .map(Build.Choice::partId)
+                        .toList()
+                        .contains(id))
+                .sorted()
+                .findFirst()
+                .orElse(build.layout().blankId());
+    }
+}
