@@ -46,8 +46,7 @@ final class Why {
         if (job == Job.FLIPS) {
             WhyNot.reason(inquiry, part);
         }
-        Found lightest =
-                job == Job.CURVE ? inquiry.best(query.withPriorities(Inquiry.only(Objective.WEIGHT))) : null;
+        Found lightest = job == Job.CURVE ? inquiry.best(query.withPriorities(Inquiry.only(Objective.WEIGHT))) : null;
         long start = System.nanoTime();
         work(job, inquiry, part, first, lightest);
         double ms = (System.nanoTime() - start) / (double) TimeUnit.MILLISECONDS.toNanos(1);
