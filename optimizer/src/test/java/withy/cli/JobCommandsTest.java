@@ -71,7 +71,8 @@ class JobCommandsTest {
                 answer(0, "stock", "stock", tip, "--json").path("parts").get(0);
         assertEquals(1, level.path("promised").asInt());
         answer(0, "job", "job", "1", "--glue", "seat,guides", "--json");
-        JsonNode reckoned = answer(0, "parts", "parts", "--liked", tip, "--json").path("parts");
+        JsonNode reckoned =
+                answer(0, "parts", "parts", "--liked", tip, "--json").path("parts");
         double heavier = 0.25 - reckoned.get(0).path("weightG").asDouble();
         answer(0, "weigh", "weigh", tip + "#1", "0.25 g", "--json");
         told(3, "1 needed, 0 here", "job", "1", "--built");
