@@ -162,6 +162,14 @@ public final class Fitter {
         return sum.cost(tariff.partMilli(keeper, 1), work(keeper)).share();
     }
 
+    /** The same without the thread and finish that hold it. */
+    public Share keeperAlone(Keeper keeper, double handleFrontMm) {
+        double x = handleFrontMm + KEEPER_AHEAD_MM;
+        return sum().part(MassSum.point(keeper.massMg() / 1000.0, x), keeper.massMg())
+                .cost(tariff.partMilli(keeper, 1), work(keeper))
+                .share();
+    }
+
     /** Guide {@code number} (1 = stripper) with its wraps. */
     public Share guide(Guide guide, int number) {
         long mg = guide.massMg();

@@ -46,8 +46,12 @@ public record GripFit(double boreRearMm, double boreFrontMm, double thickMm, dou
 
     /** The fitted grip as masses along the rod, g; its rear end at {@code fromMm}. */
     public MassSum mass(Grip grip, double fromMm, double lengthMm) {
-        double densityGCm3 = grip.massMg() / 1000.0 / soldCm3(grip);
-        return shape(grip, lengthMm, boreRearMm, boreFrontMm).moved(fromMm).scaled(densityGCm3);
+        return shape(grip, lengthMm, boreRearMm, boreFrontMm).moved(fromMm).scaled(densityGCm3(grip));
+    }
+
+    /** Density as sold, g/cm³. */
+    public static double densityGCm3(Grip grip) {
+        return grip.massMg() / 1000.0 / soldCm3(grip);
     }
 
     /** Volume as sold, cm³. */

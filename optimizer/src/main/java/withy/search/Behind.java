@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -12,47 +13,57 @@ import withy.catalog.ButtCap;
 import withy.catalog.Check;
 import withy.catalog.Grip;
 import withy.catalog.ReelSeat;
-import withy.objectives.Style;
+import withy.rod.BlankShape;
 import withy.rod.Placed;
 import withy.rod.SeatSet;
+import withy.rod.Share;
 import withy.rod.Station;
 
 /**
- * Everything behind the seat under one set of prices: for each rear grip the cheapest way on to the butt end, and for each seat the cheapest
- * way behind it. Prices change by making a new one over the same graph.
+ * Everything behind the seat of one stand under one set of prices: for each rear grip the cheapest way on to the butt end, and for each seat the
+ * cheapest way behind it.
  */
 final class Behind {
     private static final long NONE = TrainGraph.NONE;
 
-    private final HandleGraph graph;
+    private static final Rear NO_REAR = new Rear(null, NONE);
+    private static final Butt NO_BUTT = new Butt(null, NONE);
+
+    private final Stand stand;
     private final Linear k;
-    private final long mostPair;
-    private final long[] rearFloor;
-    private final int[] rearOrder;
-    private final long[] buttFloor;
-    private final Map<BitSet, int[]> buttOrder = new HashMap<>();
-    private final int[] allButts;
-    private final long capFloor;
-    private final long onFloor;
-    private final Map<Long, @Nullable Rear[]> rears = new HashMap<>();
+    private final Ranked rearRanks;
+    private final Ranked buttRanks;
+    private final Ranked checkRanks;
+    private final PriceList list;
+    private final long dearer;
+    private final List<Option<ButtCap>> caps;
+    private final Map<String, Long> capFloors = new HashMap<>();
+    private final Map<BitSet, Long> onFloors = new IdentityHashMap<>();
+    private final Map<Long, Rear> rears = new HashMap<>();
+    private final GripMasses rearMasses;
+    private final double armMm;
     private final @Nullable Butt[] butts;
     private final Map<String, List<Option<ButtCap>>> capsOf = new HashMap<>();
-    private final Map<BestKey, Best> best = new HashMap<>();
-    private final long checkFloor;
+    private final Map<Stand.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
+    private final @Nullable Option<Check> noCheck;
 
-    Behind(HandleGraph graph, Linear k) {
-        this.graph = graph;
-        this.k = k;
-        this.mostPair = k.perStyleCenti() * Style.mostGripAndSeat();
-        double foot = graph.setting.footMm();
-        this.rearFloor = graph.rears().floors(k, -foot, 0);
-        this.rearOrder = Cuts.order(rearFloor);
-        this.buttFloor = graph.butts().floors(k, -foot, 0);
-        this.allButts = Cuts.order(buttFloor);
-        this.butts = new Butt[buttFloor.length];
-        this.capFloor = capFloor();
-        this.checkFloor = graph.checkFloor(k, Station.REAR_CHECK, -foot, 0);
-        this.onFloor = graph.split ? (allButts.length == 0 ? NONE : buttFloor[allButts[0]] + capFloor) : capFloor;
+    Behind(Stand stand, PriceList list) {
+        this.stand = stand;
+        this.k = list.k;
+        BlankShape shape = stand.setting.shape();
+        this.rearRanks = list.rears(shape);
+        this.rearMasses = stand.shelf.rearMasses(shape);
+        double foot = stand.setting.footMm();
+        this.armMm = foot - stand.setting.handMm();
+        this.list = list;
+        this.caps = stand.caps();
+        caps.forEach(cap -> cap.price(k));
+        this.buttRanks = stand.shelf.buttMasses(shape).rankedAt(-foot, k, armMm, this::cheapestCap);
+        this.checkRanks = list.rearChecks();
+        this.butts = new Butt[stand.shelf.butts.length];
+        this.dearer = dearer();
+        this.noCheck =
+                stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Share.NONE, 0, 0) : null;
     }
 
     /**
@@ -79,30 +90,55 @@ final class Behind {
             Option<ButtCap> cap,
             long cost) {}
 
-    private record BestKey(String seatId, double rearFaceMm, BitSet match) {
-        @Override
-        public int hashCode() {
-            // sets are few and shared: the seat tells most
-            return seatId.hashCode() * 31 + Double.hashCode(rearFaceMm);
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof BestKey key
-                    && key.seatId.equals(seatId)
-                    && key.rearFaceMm == rearFaceMm
-                    && (key.match == match || key.match.equals(match));
-        }
-    }
-
     /** Takes ways; gives the cost under which further ones are still of interest. */
     interface Visitor {
         long way(Way way);
     }
 
-    /** A number no way behind any seat costs less than. */
+    /** A number no way behind any seat costs less than, but for what grip and seat are worth side by side. */
     long floor() {
-        return rearOrder.length == 0 ? NONE : Math.min(0, checkFloor) + rearFloor[rearOrder[0]] + onFloor - mostPair;
+        return !rearRanks.has(0) || stand.split && !buttRanks.has(0) || caps.isEmpty() || TrainGraph.none(dearer)
+                ? NONE
+                : Math.min(0, checkRanks.least()) + rearRanks.least() + dearer;
+    }
+
+    /** What the way on from any rear grip costs more here than wherever the reel stands. */
+    private long dearer() {
+        Map<Object, Long> asked = new IdentityHashMap<>();
+        long least = NONE;
+        for (Cut cut : stand.shelf.rears) {
+            Object key = stand.split ? list.buttsBeside(cut) : cut.grip();
+            least = Math.min(
+                    least,
+                    asked.computeIfAbsent(key, any -> {
+                        long here = onward(cut);
+                        long anywhere = list.onward(stand.setting.shape(), cut);
+                        return TrainGraph.none(here) || TrainGraph.none(anywhere) ? NONE : here - anywhere;
+                    }));
+        }
+        return TrainGraph.none(least) ? NONE : Math.max(0, least);
+    }
+
+    /** A number no way on from a rear grip costs less than. */
+    long onward(Cut rear) {
+        return stand.split
+                ? onFloors.computeIfAbsent(list.buttsBeside(rear), may -> list.least(buttRanks, may))
+                : cheapestCap(rear);
+    }
+
+    /** Cheapest cap that may go beside a grip. */
+    long cheapestCap(Cut cut) {
+        return capFloors.computeIfAbsent(cut.grip().id(), id -> {
+            List<ButtCap> all = stand.shelf.capsOn(stand.setting.shape());
+            BitSet may = stand.shelf.capsBeside(stand.setting.shape(), cut.grip());
+            long least = NONE;
+            for (Option<ButtCap> cap : caps) {
+                if (may.get(cap.part == null ? all.size() : all.indexOf(cap.part))) {
+                    least = Math.min(least, cap.cost);
+                }
+            }
+            return least;
+        });
     }
 
     /**
@@ -110,12 +146,12 @@ final class Behind {
      *
      * @param under from here on it is of no interest
      */
-    long best(SeatSet set, BitSet match, long under) {
-        BestKey key = new BestKey(set.seat().id(), set.rearFaceMm(), match);
-        Best known = best.get(key);
+    long best(Stand.SeatGroup seat, BitSet match, long under) {
+        Map<BitSet, Best> of = best.computeIfAbsent(seat, any -> new IdentityHashMap<>());
+        Best known = of.get(match);
         if (known == null || TrainGraph.none(known.cost) && known.under < under) {
-            known = new Best(bestNow(set, match, under), under);
-            best.put(key, known);
+            known = new Best(bestNow(seat.set(), match, under), under);
+            of.put(match, known);
         }
         return known.cost;
     }
@@ -125,16 +161,20 @@ final class Behind {
 
     private long bestNow(SeatSet set, BitSet match, long under) {
         long least = Math.min(NONE, under);
+        Likely likely = new Likely(set, match, least);
         boolean found = false;
-        for (Option<Check> check : graph.rearChecksEndingAt(set.fromMm())) {
-            check.price(k);
+        for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
+            if (c >= 0 && checkRanks.floor(c) + likely.least() >= least) {
+                break;
+            }
+            Option<Check> check = check(c, set.fromMm());
+            if (check == null || check.cost + likely.least() >= least) {
+                continue;
+            }
             double front = set.fromMm() - check.lengthMm;
-            for (int i : rearOrder) {
-                if (check.cost + rearFloor[i] + onFloor - mostPair >= least) {
-                    break;
-                }
-                Rear rear = beside(i, match) ? rear(i, front) : null;
-                if (rear != null && rear.option != null && check.cost + rear.total - mostPair < least) {
+            for (int r = 0; likely.has(r) && check.cost + likely.floor(r) < least; r++) {
+                Rear rear = rear(likely.at(r), front);
+                if (rear.option != null) {
                     long cost = check.cost + rear.total + pair(set.seat(), rear.option);
                     if (cost < least && meets(rear.option, check, set)) {
                         least = cost;
@@ -146,19 +186,81 @@ final class Behind {
         return found ? least : NONE;
     }
 
+    /** Rear grips that may matter behind one seat, the likeliest first, each with a number it and its way on do not cost less than there. */
+    private final class Likely {
+        private final int[] cuts;
+        private final Ranked ranks;
+
+        Likely(SeatSet set, BitSet match, long under) {
+            long most = k.perStyleCenti() * stand.task.gripMatch.bestPair(stand.task.style, set.seat(), stand.split);
+            long room = under - Math.min(0, checkRanks.least());
+            long dear = TrainGraph.none(dearer) ? 0 : dearer;
+            double front = set.fromMm() - stand.setting.footMm();
+            int n = 0;
+            int[] kept = new int[stand.shelf.rears.length];
+            long[] floors = new long[stand.shelf.rears.length];
+            for (int r = 0; rearRanks.floor(r) + dear - most < room && rearRanks.has(r); r++) {
+                int i = rearRanks.at(r);
+                Cut cut = stand.shelf.rears[i];
+                if (match.get(cut.index())) {
+                    long on = cut.fills() ? 0 : onward(cut);
+                    if (TrainGraph.none(on)) {
+                        continue;
+                    }
+                    long floor = cut.fills()
+                            ? rearRanks.floor(r) + dear
+                            : on
+                                    + rearMasses.near(
+                                            i,
+                                            front - stand.shelf.widestCheckMm - cut.lengthMm(),
+                                            front - cut.lengthMm(),
+                                            k,
+                                            armMm);
+                    long pair = k.perStyleCenti() * stand.task.style.gripAndSeat(cut.grip(), set.seat());
+                    if (floor - pair < room) {
+                        kept[n] = i;
+                        floors[n++] = floor - pair;
+                    }
+                }
+            }
+            this.cuts = Arrays.copyOf(kept, n);
+            this.ranks = new Ranked(Arrays.copyOf(floors, n));
+        }
+
+        boolean has(int rank) {
+            return ranks.has(rank);
+        }
+
+        int at(int rank) {
+            return cuts[ranks.at(rank)];
+        }
+
+        long floor(int rank) {
+            return ranks.floor(rank);
+        }
+
+        long least() {
+            return ranks.least();
+        }
+    }
+
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
-        BitSet match = graph.task.gripMatch.rearsBeside(graph.setting, foreGrip, graph.split);
+        Likely likely =
+                new Likely(set, stand.task.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
         long limit = under;
-        for (Option<Check> check : graph.rearChecksEndingAt(set.fromMm())) {
-            check.price(k);
+        for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
+            if (c >= 0 && checkRanks.floor(c) + likely.least() >= limit) {
+                break;
+            }
+            Option<Check> check = check(c, set.fromMm());
+            if (check == null) {
+                continue;
+            }
             double front = set.fromMm() - check.lengthMm;
-            for (int i : rearOrder) {
-                if (check.cost + rearFloor[i] + onFloor - mostPair >= limit) {
-                    break;
-                }
-                Rear rear = beside(i, match) ? rear(i, front) : null;
-                if (rear != null && rear.option != null) {
+            for (int r = 0; likely.has(r) && check.cost + likely.floor(r) < limit; r++) {
+                Rear rear = rear(likely.at(r), front);
+                if (rear.option != null) {
                     long pair = check.cost + pair(set.seat(), rear.option);
                     if (pair + rear.total < limit && meets(rear.option, check, set)) {
                         limit = onward(check, rear.option, pair, limit, visitor);
@@ -168,10 +270,22 @@ final class Behind {
         }
     }
 
+    /** The check of a rank with its front face at the seat, priced; rank -1 stands for none. */
+    private @Nullable Option<Check> check(int rank, double frontMm) {
+        if (rank < 0) {
+            return noCheck;
+        }
+        Option<Check> check = stand.rearCheck(checkRanks.at(rank), frontMm);
+        if (check != null) {
+            check.price(k);
+        }
+        return check;
+    }
+
     private long onward(Option<Check> check, Option<Grip> rear, long before, long under, Visitor visitor) {
         long limit = under;
         long soFar = before + rear.cost;
-        if (!graph.split) {
+        if (!stand.split) {
             for (Option<ButtCap> cap : capsFor(Station.REAR_GRIP, rear)) {
                 if (soFar + cap.cost >= limit) {
                     break;
@@ -180,11 +294,12 @@ final class Behind {
             }
             return limit;
         }
-        for (int i : buttsBeside(rear)) {
-            if (soFar + buttFloor[i] + capFloor >= limit) {
+        BitSet match = buttsBeside(rear);
+        for (int b = 0; buttRanks.has(b); b++) {
+            if (soFar + buttRanks.floor(b) >= limit) {
                 break;
             }
-            Butt butt = butt(i);
+            Butt butt = butt(buttRanks.at(b), match);
             if (butt.option != null && soFar + butt.total < limit && splits(butt.option, rear)) {
                 for (Option<ButtCap> cap : capsFor(Station.BUTT_GRIP, butt.option)) {
                     long cost = soFar + butt.option.cost + cap.cost;
@@ -199,44 +314,42 @@ final class Behind {
     }
 
     private long pair(ReelSeat seat, Option<Grip> rear) {
-        return -k.perStyleCenti() * graph.task.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
-    }
-
-    private boolean beside(int i, BitSet match) {
-        return match.get(graph.task.gripMatch.index(graph.rears().grip(i), graph.split));
+        return -k.perStyleCenti() * stand.task.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
     }
 
     private boolean meets(Option<Grip> rear, Option<Check> check, SeatSet set) {
-        graph.task.seams.behindSeat(graph.setting, rear.part, check.part, set, graph.refusal.reset());
-        return !graph.refusal.refused();
+        stand.task.seams.behindSeat(stand.setting, rear.part, check.part, set, stand.refusal.reset());
+        return !stand.refusal.refused();
     }
 
+    /** A rear grip of the shelf with the cheapest way on. */
     private Rear rear(int i, double frontMm) {
-        @Nullable Rear[] at = rears.computeIfAbsent(HandleGraph.key(frontMm), key -> new Rear[rearFloor.length]);
-        Rear known = at[i];
+        Long key = Stand.key(frontMm) * stand.shelf.rears.length + i;
+        Rear known = rears.get(key);
         if (known == null) {
-            Option<Grip> option = graph.rears().fitted(i, frontMm);
+            Option<Grip> option = stand.rearGrip(i, frontMm);
             if (option != null) {
                 option.price(k);
             }
             long on = option == null ? NONE : wayOn(option);
-            known = option == null || TrainGraph.none(on) ? new Rear(null, NONE) : new Rear(option, option.cost + on);
-            at[i] = known;
+            known = option == null || TrainGraph.none(on) ? NO_REAR : new Rear(option, option.cost + on);
+            rears.put(key, known);
         }
         return known;
     }
 
     private long wayOn(Option<Grip> rear) {
-        if (!graph.split) {
+        if (!stand.split) {
             List<Option<ButtCap>> caps = capsFor(Station.REAR_GRIP, rear);
             return caps.isEmpty() ? NONE : caps.get(0).cost;
         }
         long least = NONE;
-        for (int i : buttsBeside(rear)) {
-            if (buttFloor[i] + capFloor >= least) {
+        BitSet match = buttsBeside(rear);
+        for (int b = 0; buttRanks.has(b); b++) {
+            if (buttRanks.floor(b) >= least) {
                 break;
             }
-            Butt butt = butt(i);
+            Butt butt = butt(buttRanks.at(b), match);
             if (butt.option != null && butt.total < least && splits(butt.option, rear)) {
                 least = butt.total;
             }
@@ -245,33 +358,28 @@ final class Behind {
     }
 
     private boolean splits(Option<Grip> butt, Option<Grip> rear) {
-        graph.task.seams.split(
-                graph.setting, placed(Station.BUTT_GRIP, butt), placed(Station.REAR_GRIP, rear), graph.refusal.reset());
-        return !graph.refusal.refused();
+        stand.task.seams.split(
+                stand.setting, placed(Station.BUTT_GRIP, butt), placed(Station.REAR_GRIP, rear), stand.refusal.reset());
+        return !stand.refusal.refused();
     }
 
     private static Placed placed(Station station, Option<Grip> option) {
         return new Placed(station, Objects.requireNonNull(option.part), option.fromMm, option.lengthMm);
     }
 
-    /** Butt grips that go with a rear grip as grips, least floor first; the bare blank between is still to be asked. */
-    private int[] buttsBeside(Option<Grip> rear) {
-        BitSet match = graph.task.gripMatch.buttsBeside(graph.setting, Objects.requireNonNull(rear.part));
-        int[] order = buttOrder.get(match);
-        if (order == null) {
-            order = Arrays.stream(allButts)
-                    .filter(i -> match.get(
-                            graph.task.gripMatch.buttIndex(graph.butts().grip(i))))
-                    .toArray();
-            buttOrder.put(match, order);
-        }
-        return order;
+    /** Butt grips that go with a rear grip as grips; the bare blank between is still to be asked. */
+    private BitSet buttsBeside(Option<Grip> rear) {
+        return stand.task.gripMatch.buttsBeside(stand.setting, Objects.requireNonNull(rear.part));
+    }
+
+    private Butt butt(int i, BitSet match) {
+        return match.get(stand.shelf.butts[i].index()) ? butt(i) : NO_BUTT;
     }
 
     private Butt butt(int i) {
         Butt known = butts[i];
         if (known == null) {
-            Option<Grip> option = graph.butts().fitted(i, 0);
+            Option<Grip> option = stand.buttGrip(i);
             List<Option<ButtCap>> caps = option == null ? List.of() : capsFor(Station.BUTT_GRIP, option);
             if (option == null || caps.isEmpty()) {
                 known = new Butt(null, NONE);
@@ -284,31 +392,14 @@ final class Behind {
         return known;
     }
 
-    /** Cheapest cap whatever the grip; nothing where a grip may be closed. */
-    private long capFloor() {
-        long least = NONE;
-        boolean closed = false;
-        Cuts last = graph.split ? graph.butts() : graph.rears();
-        for (int i = 0; i < last.size(); i++) {
-            closed |= last.grip(i).rearClosed();
-        }
-        for (Option<ButtCap> cap : graph.caps()) {
-            if (cap.part != null || closed) {
-                cap.price(k);
-                least = Math.min(least, cap.cost);
-            }
-        }
-        return TrainGraph.none(least) ? 0 : least;
-    }
-
     /** Caps that go with the grip nearest the butt, cheapest first. */
     private List<Option<ButtCap>> capsFor(Station station, Option<Grip> first) {
         Grip grip = Objects.requireNonNull(first.part);
         return capsOf.computeIfAbsent(grip.id(), key -> {
             List<Option<ButtCap>> list = new ArrayList<>();
-            for (Option<ButtCap> cap : graph.caps()) {
-                graph.task.seams.butt(graph.setting, cap.part, station, grip, graph.refusal.reset());
-                if (!graph.refusal.refused()) {
+            for (Option<ButtCap> cap : caps) {
+                stand.task.seams.butt(stand.setting, cap.part, station, grip, stand.refusal.reset());
+                if (!stand.refusal.refused()) {
                     cap.price(k);
                     list.add(cap);
                 }

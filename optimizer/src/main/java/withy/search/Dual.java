@@ -18,9 +18,6 @@ final class Dual {
     /** Builds measured in one walk before it is given up (and said so). */
     private static final int MOST_BUILDS = 20_000;
 
-    /** Low enough to leave nothing out, high enough to be added to. */
-    private static final long NO_FLOOR = Long.MIN_VALUE / 4;
-
     private final Task task;
     private final Completion completion;
     private final BlankShape shape;
@@ -58,14 +55,14 @@ final class Dual {
      */
     record Outcome(Task.@Nullable Judged best, long bound, Prices prices, boolean whole) {}
 
-    Outcome solve(Prices start, long known, long handleFloor) {
+    Outcome solve(Prices start, long known) {
         limit = known;
         Brackets brackets = new Brackets(task, start);
         Prices prices = start;
         pricesSoFar = start;
         boolean checkedFeasible = false;
         for (int round = 0; round < ROUNDS; round++) {
-            long bound = completion.price(prices.linear(task, margin), limit, round == 0 ? handleFloor : NO_FLOOR);
+            long bound = completion.price(prices.linear(task, margin), limit);
             if (bound > boundSoFar) {
                 boundSoFar = bound;
                 pricesSoFar = prices;
@@ -100,7 +97,7 @@ final class Dual {
     private boolean feasible(ObjectiveVector v) {
         for (Prices.Kind kind : Prices.Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
-                    && completion.price(Prices.only(kind), Long.MAX_VALUE, NO_FLOOR)
+                    && completion.price(Prices.only(kind), Long.MAX_VALUE)
                             > Prices.ceiling(task.bounds, kind)) {
                 return false;
             }
@@ -113,14 +110,14 @@ final class Dual {
     private long leastAhead() {
         Balance reel = Balance.of(task.brief, 0, 0);
         Linear ahead = new Linear(-reel.farMm(), 1, 0, 0, 0, 0, 0, reel.aheadMgMm());
-        return completion.price(ahead, Long.MAX_VALUE, NO_FLOOR);
+        return completion.price(ahead, Long.MAX_VALUE);
     }
 
     /** Least moment behind the zone's near edge. */
     private long leastBehind() {
         Balance reel = Balance.of(task.brief, 0, 0);
         Linear behind = new Linear(reel.nearMm(), -1, 0, 0, 0, 0, 0, reel.behindMgMm());
-        return completion.price(behind, Long.MAX_VALUE, NO_FLOOR);
+        return completion.price(behind, Long.MAX_VALUE);
     }
 
     private Task.@Nullable Measured cheapest(long bound) {
@@ -150,7 +147,7 @@ final class Dual {
     }
 
     private Outcome walk() {
-        completion.price(pricesSoFar.linear(task, margin), limit, NO_FLOOR);
+        completion.price(pricesSoFar.linear(task, margin), limit);
         int[] count = {0};
         boolean[] gaveUp = {false};
         completion.builds(limit, (Build build, long cost) -> {

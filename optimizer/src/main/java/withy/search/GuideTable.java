@@ -3,11 +3,14 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.Guide;
 import withy.catalog.PartKind;
+import withy.catalog.RingMaterial;
 import withy.catalog.TipTop;
 import withy.rod.Placed;
 import withy.rod.Setting;
@@ -24,11 +27,11 @@ final class GuideTable {
 
     private final Task task;
     private final List<Group> groups = new ArrayList<>();
+    private final List<Feet> footShapes = new ArrayList<>();
 
     GuideTable(Task task) {
         this.task = task;
-        boolean oneFinish =
-                task.rules.rules().stream().anyMatch(rule -> rule.code().equals("guide-train"));
+        boolean oneFinish = task.ruled("guide-train");
         Map<String, List<Guide>> byFinish = new LinkedHashMap<>();
         for (Guide guide : task.candidates.of(PartKind.GUIDE, Guide.class)) {
             String key = oneFinish ? guide.frameFinish() + "|" + guide.ringMaterial() : "";
@@ -51,19 +54,51 @@ final class GuideTable {
         return groups;
     }
 
-    /** Guides and tip-tops of which one train can be made. */
+    /** Foot shapes (feet, foot length) of all guides: what thread a guide takes depends on its feet and number only. */
+    List<Feet> footShapes() {
+        return footShapes;
+    }
+
+    /** Feet of a guide. */
+    record Feet(int count, double lengthMm) {}
+
+    /** What a rule between guides may look at: guides that agree in it are asked for one another. */
+    private record Ring(double size, String finish, RingMaterial material) {
+        static Ring of(Guide guide) {
+            return new Ring(guide.ringSize(), guide.frameFinish(), guide.ringMaterial());
+        }
+
+        static Ring of(TipTop tip) {
+            return new Ring(tip.ringSize(), tip.frameFinish(), tip.ringMaterial());
+        }
+    }
+
+    /**
+     * Guides and tip-tops of which one train can be made. Guides fall into rings (equal ring size, frame finish and ring material); which may follow
+     * which is told by ring.
+     */
     final class Group {
         final Guide[] guides;
         final TipTop[] tipTops;
         final long[] massMg;
         final long[] costMilli;
-        /** Index of the guide's foot shape (feet, foot length) in {@link #footShapes}. */
+        /** Index of the guide's foot shape in {@link #footShapes()}. */
         final int[] footShape;
 
-        final List<double[]> footShapes = new ArrayList<>();
-        private final Map<Integer, boolean[][]> follows = new LinkedHashMap<>();
-        private final Map<Integer, int[]> standing = new LinkedHashMap<>();
-        private boolean[][] tipFollows = new boolean[0][0];
+        /** Index of the guide's ring, and of the tip-top's. */
+        final int[] ring;
+
+        final int[] tipRing;
+        final int rings;
+        final int tipRings;
+        private final Guide[] guideOfRing;
+        private final TipTop[] tipOfRing;
+        private final Map<Integer, boolean[][]> follows = new HashMap<>();
+        private final Map<Integer, int[]> standing = new HashMap<>();
+        private final Map<Integer, long[]> styles = new HashMap<>();
+        private final Map<Integer, long[]> missed = new HashMap<>();
+        private final Map<String, int[]> tipsOn = new HashMap<>();
+        private boolean @Nullable [][] tipFollows;
 
         Group(List<Guide> members, List<TipTop> tips) {
             List<Guide> sorted = new ArrayList<>(members);
@@ -73,11 +108,36 @@ final class GuideTable {
             massMg = new long[guides.length];
             costMilli = new long[guides.length];
             footShape = new int[guides.length];
+            ring = new int[guides.length];
+            tipRing = new int[tipTops.length];
+            Map<Ring, Guide> guideRings = new LinkedHashMap<>();
+            Map<Ring, TipTop> tipTopRings = new LinkedHashMap<>();
+            List<Ring> order = new ArrayList<>();
             for (int g = 0; g < guides.length; g++) {
                 massMg[g] = guides[g].massMg();
                 footShape[g] = shapeOf(guides[g]);
                 costMilli[g] = task.tariff.partMilli(guides[g], 1) + task.tariff.workMilli(guides[g]);
+                ring[g] = index(order, Ring.of(guides[g]));
+                guideRings.putIfAbsent(Ring.of(guides[g]), guides[g]);
             }
+            rings = order.size();
+            order.clear();
+            for (int t = 0; t < tipTops.length; t++) {
+                tipRing[t] = index(order, Ring.of(tipTops[t]));
+                tipTopRings.putIfAbsent(Ring.of(tipTops[t]), tipTops[t]);
+            }
+            tipRings = order.size();
+            guideOfRing = guideRings.values().toArray(Guide[]::new);
+            tipOfRing = tipTopRings.values().toArray(TipTop[]::new);
+        }
+
+        private static int index(List<Ring> order, Ring ring) {
+            int known = order.indexOf(ring);
+            if (known < 0) {
+                order.add(ring);
+                return order.size() - 1;
+            }
+            return known;
         }
 
         /** Guides that may stand at a number, each at least of a class; asked of the rules once a question. */
@@ -100,15 +160,15 @@ final class GuideTable {
             });
         }
 
-        /** Whether guide j may stand at number + 1 where guide i stands at number. */
+        /** Whether a guide with ring j may stand at number + 1 where one with ring i stands at number. */
         synchronized boolean[][] follows(Setting any, int number) {
             int asked = Math.min(number, RUNNER);
             return follows.computeIfAbsent(asked, key -> {
                 Refusal refusal = new Refusal();
-                boolean[][] may = new boolean[guides.length][guides.length];
-                for (int i = 0; i < guides.length; i++) {
-                    for (int j = 0; j < guides.length; j++) {
-                        task.rules.onGuides(any, guides[i], asked, guides[j], refusal.reset());
+                boolean[][] may = new boolean[rings][rings];
+                for (int i = 0; i < rings; i++) {
+                    for (int j = 0; j < rings; j++) {
+                        task.rules.onGuides(any, guideOfRing[i], asked, guideOfRing[j], refusal.reset());
                         may[i][j] = !refusal.refused();
                     }
                 }
@@ -116,30 +176,72 @@ final class GuideTable {
             });
         }
 
-        /** Whether tip-top j may stand ahead of guide i. */
+        /** Whether a tip-top with ring j may stand ahead of a guide with ring i. */
         synchronized boolean[][] tipFollows(Setting any) {
-            if (tipFollows.length != guides.length) {
+            boolean[][] may = tipFollows;
+            if (may == null) {
                 Refusal refusal = new Refusal();
-                boolean[][] may = new boolean[guides.length][tipTops.length];
-                for (int i = 0; i < guides.length; i++) {
-                    for (int j = 0; j < tipTops.length; j++) {
-                        task.rules.onTip(any, guides[i], tipTops[j], refusal.reset());
+                may = new boolean[rings][tipRings];
+                for (int i = 0; i < rings; i++) {
+                    for (int j = 0; j < tipRings; j++) {
+                        task.rules.onTip(any, guideOfRing[i], tipOfRing[j], refusal.reset());
                         may[i][j] = !refusal.refused();
                     }
                 }
                 tipFollows = may;
             }
-            return tipFollows;
+            return may;
+        }
+
+        /** Tip-tops that fit a blank. */
+        synchronized int[] tipsOn(Setting setting) {
+            return tipsOn.computeIfAbsent(setting.blank().id(), id -> {
+                Refusal refusal = new Refusal();
+                double end = setting.blank().lengthMm();
+                int[] fitting = new int[tipTops.length];
+                int n = 0;
+                for (int t = 0; t < tipTops.length; t++) {
+                    Placed placed = new Placed(Station.TIP_TOP, tipTops[t], end, tipTops[t].addedMm());
+                    task.rules.onPart(setting, placed, refusal.reset());
+                    if (!refusal.refused()) {
+                        fitting[n++] = t;
+                    }
+                }
+                return Arrays.copyOf(fitting, n);
+            });
+        }
+
+        /** Style points of each guide in a train of so many. */
+        synchronized long[] styles(Setting any) {
+            return styles.computeIfAbsent(any.guideCount(), count -> {
+                long[] style = new long[guides.length];
+                for (int g = 0; g < style.length; g++) {
+                    style[g] = task.style.part(
+                            any.blank(), any.layout().form(), Station.guide(1), guides[g], count);
+                }
+                return style;
+            });
+        }
+
+        /** Missed wishes of each guide in a train of so many. */
+        synchronized long[] missed(int count) {
+            return missed.computeIfAbsent(count, any -> {
+                long[] each = new long[guides.length];
+                for (int g = 0; g < each.length; g++) {
+                    each[g] = task.wishes.part(Station.guide(1), guides[g], count);
+                }
+                return each;
+            });
         }
 
         private int shapeOf(Guide guide) {
-            for (int s = 0; s < footShapes.size(); s++) {
-                if (footShapes.get(s)[0] == guide.feet() && footShapes.get(s)[1] == guide.footLengthMm()) {
-                    return s;
-                }
+            Feet feet = new Feet(guide.feet(), guide.footLengthMm());
+            int known = footShapes.indexOf(feet);
+            if (known < 0) {
+                footShapes.add(feet);
+                return footShapes.size() - 1;
             }
-            footShapes.add(new double[] {guide.feet(), guide.footLengthMm()});
-            return footShapes.size() - 1;
+            return known;
         }
     }
 }

@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.HandleForm;
 import withy.catalog.Blank;
 import withy.catalog.WrapThread;
 import withy.objectives.Solver.Watch;
 import withy.rod.BlankShape;
 import withy.rod.Build;
 import withy.rod.Consumables;
+import withy.rod.Fitter;
 import withy.rod.Layout;
 import withy.rod.Setting;
 import withy.rod.Station;
@@ -27,14 +29,13 @@ final class LayoutKernel implements Kernel {
     /** Builds measured in one walk; the engine would rather look at another layout than finish a long one. */
     private static final int MOST_BUILDS = 500;
 
-    private static final long NO_FLOOR = Long.MIN_VALUE / 4;
-
     private final Task task;
     private final List<Stations> alternatives;
     private final Function<Blank, BlankShape> shapes;
     private final Watch watch;
     private final int leastClass;
     private final Refusal refusal = new Refusal();
+    private final Map<Shelved, Shelf> shelves = new HashMap<>();
     private final Map<Layout, Long> hopeless = new HashMap<>();
 
     LayoutKernel(
@@ -93,13 +94,20 @@ final class LayoutKernel implements Kernel {
             return null;
         }
         Task.Judged best = null;
+        Shelf shelf = shelves.computeIfAbsent(
+                new Shelved(stations, setting.layout().form()),
+                key -> new Shelf(task, stations, setting.layout().form()));
+        Fitter fitter = new Fitter(setting, with.get(0), task.tariff);
         for (Ends.Group ends : new Ends(task, setting).groups()) {
-            Completion completion = new Completion(task, setting, with, stations, least, ends);
+            Completion completion =
+                    new Completion(new Stand(shelf, setting, fitter, least, ends), setting, with, least);
             Dual dual = new Dual(task, completion, shape, least, watch, MOST_BUILDS);
-            Task.Judged found = dual.solve(Prices.start(task.scoring), best == null ? limit : best.score(), NO_FLOOR)
+            Task.Judged found = dual.solve(Prices.start(task.scoring), best == null ? limit : best.score())
                     .best();
             best = found == null ? best : found;
         }
         return best;
     }
+
+    private record Shelved(Stations stations, HandleForm form) {}
 }

@@ -1,6 +1,5 @@
 package withy.search;
 
-import withy.objectives.Scoring;
 import withy.rod.Share;
 
 /**
@@ -58,20 +57,15 @@ record Linear(
         return least;
     }
 
-    private double perMgAt(double u, double armMm) {
+    /** Cost of a milligram at a place told from the reel foot. */
+    double perMgAt(double u, double armMm) {
         return perMg + perMgMm * u + perMgMm2 * (u + armMm) * (u + armMm);
     }
 
-    /** Plain scoring without balance. */
-    static Linear of(Scoring scoring) {
-        return new Linear(
-                scoring.perMg(),
-                0,
-                scoring.perMgMm2(),
-                scoring.perCostMilli(),
-                0,
-                scoring.perStyleCenti(),
-                scoring.perMilliStep(),
-                0);
+    /** The same but for what every build adds. */
+    Linear withoutConstant() {
+        return constant == 0
+                ? this
+                : new Linear(perMg, perMgMm, perMgMm2, perMilli, perUl, perStyleCenti, perMilliStep, 0);
     }
 }

@@ -14,7 +14,7 @@ import withy.rod.Setting;
  * @param alternative which placing of the forced parts
  * @param leastClass every load-bearing part is at least of this class, and that class is what is credited
  * @param setting the layout, or null where all layouts of the blank are meant
- * @param looked true where the exact train of the blank is in the bound
+ * @param stage how closely it has been looked at
  * @param version which floors the bound was worked out with
  */
 record Node(
@@ -24,20 +24,31 @@ record Node(
         Stations alternative,
         int leastClass,
         @Nullable Setting setting,
-        boolean looked,
+        Stage stage,
         int version) {
 
     /** Least bound first. */
     static final Comparator<Node> BEST_FIRST =
             Comparator.comparingLong(Node::bound).thenComparingLong(Node::order);
 
+    /** How closely a node has been looked at; the bound gets better and dearer. */
+    enum Stage {
+        /** Every station takes its best part. */
+        OPENED,
+        /** The exact guide train, as near the reel as any layout brings it. */
+        LOOKED,
+        /** The exact handle of the layout besides. */
+        HANDLED
+    }
+
     /** The same to be looked at more closely. */
-    Node look() {
-        return new Node(bound, order, shape, alternative, leastClass, setting, true, version);
+    Node closer() {
+        Stage next = stage == Stage.OPENED ? Stage.LOOKED : Stage.HANDLED;
+        return new Node(bound, order, shape, alternative, leastClass, setting, next, version);
     }
 
     /** The same with a bound of other floors. */
     Node bounded(long other, int newVersion) {
-        return new Node(Math.max(bound, other), order, shape, alternative, leastClass, setting, looked, newVersion);
+        return new Node(Math.max(bound, other), order, shape, alternative, leastClass, setting, stage, newVersion);
     }
 }

@@ -19,6 +19,7 @@ import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
 import withy.rod.BlankShape;
 import withy.rod.Consumables;
+import withy.rod.Fitter;
 import withy.rod.GuidePlan;
 import withy.rod.Layout;
 import withy.rod.Setting;
@@ -30,9 +31,6 @@ import withy.rules.Refusal;
  * least bound is worked next, so the search ends when no open node can beat the best build found.
  */
 final class Proof {
-    /** Longest butt cap considered when the reel foot's grid is laid out, mm. */
-    private static final double LONGEST_CAP_MM = 60;
-
     /** Bores looser than this over the blank are refused whatever fills them, mm. */
     private static final double LOOSEST_BORE_MM = 2;
 
@@ -52,6 +50,8 @@ final class Proof {
     private final Map<ThreadKey, List<Consumables>> threads = new HashMap<>();
     private final Map<CountKey, List<Integer>> counts = new HashMap<>();
     private final Map<String, List<Ends.Group>> ends = new HashMap<>();
+    private final Map<ShelfKey, Shelf> shelves = new HashMap<>();
+    private final Map<StandKey, List<Stand>> stands = new HashMap<>();
     private final TrainFloors trainFloors;
     private final boolean complete;
     private final long fixedMilli;
@@ -85,6 +85,10 @@ final class Proof {
     private record CountKey(String blankId, Stations stations) {}
 
     private record ThreadKey(Stations stations, String blankId) {}
+
+    private record ShelfKey(Stations stations, HandleForm form) {}
+
+    private record StandKey(String blankId, int foot, HandleForm form, Stations stations, int leastClass) {}
 
     private record FloorKey(Prices prices, int leastClass) {}
 
@@ -141,16 +145,12 @@ final class Proof {
                 new FloorKey(prices, leastClass), key -> new Floors(task, linear(leastClass), leastClass));
     }
 
-    private boolean ruled(String code) {
-        return task.rules.rules().stream().anyMatch(rule -> rule.code().equals(code));
-    }
-
     /** The class every load-bearing part must have at least. */
     int leastClass() {
         long asked = task.brief.durabilityClass();
         long wanted =
                 task.bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + task.bounds.marginClasses();
-        return (int) Math.max(ruled("durability") ? asked : 0, wanted);
+        return (int) Math.max(task.ruled("durability") ? asked : 0, wanted);
     }
 
     private void openBlanks() {
@@ -163,11 +163,11 @@ final class Proof {
                 if (alternative.allows(Station.BLANK, blank)) {
                     int highest = blank.facts().durabilityClass();
                     for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
-                        Node node = new Node(0, order++, shape, alternative, leastClass, null, false, -1);
+                        Node node = new Node(0, order++, shape, alternative, leastClass, null, Node.Stage.OPENED, -1);
                         long bound = bound(node);
                         if (!TrainGraph.none(bound)) {
                             open.add(new Node(
-                                    bound, node.order(), shape, alternative, leastClass, null, false, version));
+                                    bound, node.order(), shape, alternative, leastClass, null, Node.Stage.OPENED, version));
                         }
                     }
                 }
@@ -178,40 +178,91 @@ final class Proof {
     /** Caps and tip-tops that go together on a blank; none where no pair makes a rod of the length wanted. */
     private List<Ends.Group> ends(BlankShape shape) {
         return ends.computeIfAbsent(shape.blank().id(), id -> {
-            Layout any = new Layout(id, feet().isEmpty() ? 0 : feet().get(0), HandleForm.SPLIT, 5);
-            return new Ends(task, Setting.of(task.catalog, task.brief, shape, any)).groups();
+            return new Ends(task, task.anySetting(shape)).groups();
+        });
+    }
+
+    private Shelf shelf(Stations stations, HandleForm form) {
+        return shelves.computeIfAbsent(new ShelfKey(stations, form), key -> new Shelf(task, stations, form));
+    }
+
+    /** The handle's side of a layout: one stand for each adhesive and each group of ends. */
+    private List<Stand> stands(Node node, Setting setting) {
+        HandleForm form = setting.layout().form();
+        StandKey key = new StandKey(
+                node.shape().blank().id(), setting.footMm(), form, node.alternative(), node.leastClass());
+        return stands.computeIfAbsent(key, any -> {
+            List<Stand> list = new ArrayList<>();
+            for (Adhesive adhesive : task.adhesives) {
+                if (node.alternative().allows(Station.ADHESIVE, adhesive)) {
+                    Consumables with = new Consumables(task.threads.get(0), task.finishes.get(0), adhesive);
+                    Fitter fitter = new Fitter(setting, with, task.tariff);
+                    for (Ends.Group group : ends(node.shape())) {
+                        list.add(new Stand(
+                                shelf(node.alternative(), form), setting, fitter, node.leastClass(), group));
+                    }
+                }
+            }
+            return list;
         });
     }
 
     /** A number no build of a node scores below, under the present floors: cheap for a blank just opened, better once it is looked at. */
     private long bound(Node node) {
         Linear k = linear(node.leastClass());
-        Floors with = floors(node.leastClass());
+        boolean exactTrain = TrainFloors.works(k) && node.stage() != Node.Stage.OPENED;
         Setting setting = node.setting();
-        boolean exactTrain = TrainFloors.works(k) && node.looked();
         if (setting != null) {
-            HandleForm form = setting.layout().form();
-            long besides = exactTrain
-                    ? sum(with.handle(node.shape(), form, setting.footMm()), train(node, setting.guideCount(), k))
-                    : with.besidesBlank(node.shape(), form, setting.footMm());
-            return sum(besides, blank(node.shape(), setting.footMm(), k));
+            long blank = blank(node.shape(), setting.footMm(), k);
+            if (node.stage() == Node.Stage.HANDLED) {
+                return handled(node, setting, k, blank);
+            }
+            long train = exactTrain ? train(node, setting.guideCount(), k) : train(node);
+            return sum(sum(handle(node, setting.layout().form(), k), train), blank);
         }
-        long train = TrainGraph.NONE;
+        long train = exactTrain ? TrainGraph.NONE : train(node);
         if (exactTrain) {
             for (int count : counts(node.shape(), node.alternative())) {
                 train = Math.min(train, train(node, count, k));
             }
         }
+        long handle = TrainGraph.NONE;
+        for (HandleForm form : HandleForm.values()) {
+            handle = Math.min(handle, handle(node, form, k));
+        }
+        long blank = TrainGraph.NONE;
+        for (int foot : task.feet) {
+            blank = Math.min(blank, blank(node.shape(), foot, k));
+        }
+        return sum(sum(handle, train), blank);
+    }
+
+    /** With the exact handle of a layout beside the least train. */
+    private long handled(Node node, Setting setting, Linear k, long blank) {
+        boolean works = TrainFloors.works(k);
+        long train = works ? train(node, setting.guideCount(), k) : train(node);
+        long besides = sum(train, blank);
         long least = TrainGraph.NONE;
-        for (int foot : feet()) {
-            for (HandleForm form : HandleForm.values()) {
-                long besides = exactTrain
-                        ? sum(with.handle(node.shape(), form, foot), train)
-                        : with.besidesBlank(node.shape(), form, foot);
-                least = Math.min(least, sum(besides, blank(node.shape(), foot, k)));
+        if (TrainGraph.none(besides)) {
+            return least;
+        }
+        for (Stand stand : stands(node, setting)) {
+            long under = Math.min(Math.min(limit(), least), TrainGraph.NONE) - besides;
+            if (works) {
+                least = Math.min(least, sum(besides, stand.leastUndressed(k, under)));
+            } else {
+                least = Math.min(least, besides + handle(node, setting.layout().form(), k));
             }
         }
         return least;
+    }
+
+    private long handle(Node node, HandleForm form, Linear k) {
+        return shelf(node.alternative(), form).priced(k).handle(node.shape());
+    }
+
+    private long train(Node node) {
+        return floors(node.leastClass()).train(node.shape());
     }
 
     private long train(Node node, int count, Linear k) {
@@ -230,14 +281,14 @@ final class Proof {
                 count,
                 version,
                 k,
-                feet(),
+                task.feet,
                 threads(node.alternative(), node.shape().blank()));
     }
 
     /** Guide counts that can be spaced evenly somewhere on the blank. */
     private List<Integer> counts(BlankShape shape, Stations alternative) {
         return counts.computeIfAbsent(new CountKey(shape.blank().id(), alternative), key -> {
-            boolean ruled = ruled("guide-train");
+            boolean ruled = task.ruled("guide-train");
             int fewest =
                     GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm());
             List<Integer> possible = new ArrayList<>();
@@ -255,7 +306,7 @@ final class Proof {
     }
 
     private boolean spacedSomewhere(BlankShape shape, int count) {
-        for (int foot : feet()) {
+        for (int foot : task.feet) {
             Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
             if (Setting.of(task.catalog, task.brief, shape, layout).spaced()) {
                 return true;
@@ -289,41 +340,30 @@ final class Proof {
                 - k.perStyleCenti() * style;
     }
 
-    private List<Integer> feet() {
-        Integer given = task.query.reelFootMm();
-        if (given != null) {
-            return List.of(given);
-        }
-        return Search.feet(task.brief.reachMinMm() - LONGEST_CAP_MM, task.brief.reachMaxMm(), Layout.GRID_MM);
-    }
-
     private void work(Node node) {
         Setting setting = node.setting();
-        if (setting == null && !node.looked()) {
-            Node looked = rebound(node.look());
-            if (looked.bound() < limit() && !TrainGraph.none(looked.bound())) {
-                open.add(looked);
-            }
-        } else if (setting == null) {
+        if (setting != null && node.stage() == Node.Stage.HANDLED) {
+            complete(node, setting);
+        } else if (node.stage() == Node.Stage.LOOKED && setting == null) {
             openLayouts(node);
         } else {
-            complete(node, setting);
+            Node closer = rebound(node.closer());
+            if (closer.bound() < limit() && !TrainGraph.none(closer.bound())) {
+                open.add(closer);
+            }
         }
     }
 
     private void openLayouts(Node node) {
         BlankShape shape = node.shape();
         Linear k = linear(node.leastClass());
-        Floors with = floors(node.leastClass());
         boolean exactTrain = TrainFloors.works(k);
         for (int count : counts(node.shape(), node.alternative())) {
-            long train = exactTrain ? train(node, count, k) : 0;
-            for (int foot : feet()) {
-                long blank = blank(shape, foot, k);
+            long train = exactTrain ? train(node, count, k) : train(node);
+            for (int foot : task.feet) {
+                long blank = sum(blank(shape, foot, k), train);
                 for (HandleForm form : HandleForm.values()) {
-                    long floor = exactTrain
-                            ? sum(sum(with.handle(shape, form, foot), train), blank)
-                            : sum(with.besidesBlank(shape, form, foot), blank);
+                    long floor = sum(handle(node, form, k), blank);
                     if (floor < limit() && !TrainGraph.none(floor)) {
                         openLayout(node, new Layout(shape.blank().id(), foot, form, count));
                     }
@@ -336,7 +376,7 @@ final class Proof {
     List<Layout> layouts(BlankShape shape, Stations alternative) {
         List<Layout> layouts = new ArrayList<>();
         for (int count : counts(shape, alternative)) {
-            for (int foot : feet()) {
+            for (int foot : task.feet) {
                 for (HandleForm form : HandleForm.values()) {
                     layouts.add(new Layout(shape.blank().id(), foot, form, count));
                 }
@@ -352,7 +392,7 @@ final class Proof {
             return;
         }
         Node layoutNode = new Node(
-                node.bound(), order++, node.shape(), node.alternative(), node.leastClass(), setting, true, version);
+                node.bound(), order++, node.shape(), node.alternative(), node.leastClass(), setting, Node.Stage.LOOKED, version);
         Node bounded = rebound(layoutNode);
         if (bounded.bound() < limit() && !TrainGraph.none(bounded.bound())) {
             open.add(bounded);
@@ -361,37 +401,39 @@ final class Proof {
 
     private void complete(Node node, Setting setting) {
         opened++;
-        List<Consumables> all = threads(node.alternative(), setting.blank());
-        for (Adhesive adhesive : task.adhesives) {
-            List<Integer> some = new ArrayList<>();
-            for (int t = 0; t < all.size(); t++) {
-                if (all.get(t).adhesive().equals(adhesive)) {
-                    some.add(t);
-                }
-            }
-            if (!some.isEmpty()) {
-                for (Ends.Group group : ends(node.shape())) {
-                    complete(node, setting, all, some, group);
-                }
-            }
+        for (Stand stand : stands(node, setting)) {
+            complete(node, setting, stand);
         }
     }
 
-    /** With one adhesive: the handle's glue lines are the same for all. */
-    private void complete(Node node, Setting setting, List<Consumables> all, List<Integer> some, Ends.Group group) {
-        long handleFloor =
-                floors(node.leastClass()).handle(node.shape(), setting.layout().form(), setting.footMm());
-        List<Consumables> with = some.stream().map(all::get).toList();
-        Completion completion = new Completion(task, setting, with, node.alternative(), node.leastClass(), group);
+    private void complete(Node node, Setting setting, Stand stand) {
+        List<Consumables> all = threads(node.alternative(), setting.blank());
+        List<Consumables> with = new ArrayList<>();
+        List<Integer> which = new ArrayList<>();
+        for (int t = 0; t < all.size(); t++) {
+            if (all.get(t).adhesive().equals(stand.fitter.with().adhesive())) {
+                with.add(all.get(t));
+                which.add(t);
+            }
+        }
+        if (with.isEmpty()) {
+            return;
+        }
+        Completion completion = new Completion(stand, setting, with, node.leastClass());
         Linear k = linear(node.leastClass());
         if (TrainFloors.works(k)) {
             long[] trains = trains(node, setting.guideCount(), k);
-            long besides = sum(handleFloor, blank(node.shape(), setting.footMm(), k));
+            long blank = blank(node.shape(), setting.footMm(), k);
+            long least = train(node, setting.guideCount(), k);
+            long handle = stand.leastUndressed(k, Math.min(limit(), TrainGraph.NONE) - sum(least, blank));
             completion.narrow(
-                    some.stream().mapToLong(t -> sum(trains[t], besides)).toArray(), limit());
+                    which.stream()
+                            .mapToLong(t -> sum(sum(trains[t], blank), handle))
+                            .toArray(),
+                    limit());
         }
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch);
-        Dual.Outcome outcome = dual.solve(prices, limit(), handleFloor);
+        Dual.Outcome outcome = dual.solve(prices, limit());
         refusedBuilds += dual.refused();
         Task.Judged found = outcome.best();
         if (found != null && found.score() < limit()) {
@@ -433,13 +475,13 @@ final class Proof {
     private boolean mayHangBehind(Blank blank) {
         BlankShape shape = shapes.apply(blank);
         double near = task.brief.zoneNearMm();
-        for (int foot : feet()) {
+        for (int foot : task.feet) {
             double ahead = shape.mass().firstGmm()
                     - shape.mass().massG() * (foot + near)
                     + task.brief.reel().massG() * (task.brief.reel().centreOffsetMm() - near);
-            double behind = heaviestG(PartKind.REEL_SEAT) * (near + LONGEST_CAP_MM)
+            double behind = heaviestG(PartKind.REEL_SEAT) * (near + Task.LONGEST_CAP_MM)
                     + heaviestGripsG(blank) * (foot + near)
-                    + heaviestG(PartKind.BUTT_CAP) * (foot + near + LONGEST_CAP_MM)
+                    + heaviestG(PartKind.BUTT_CAP) * (foot + near + Task.LONGEST_CAP_MM)
                     + GLUE_AND_RINGS_G * (foot + near);
             if (ahead < behind) {
                 return true;
@@ -457,7 +499,7 @@ final class Proof {
     private double heaviestG(Blank blank, List<Grip> grips) {
         double heaviest = 0;
         for (Grip grip : grips) {
-            if (!ruled("grip-on-blank") || grip.boreMm() <= blank.buttOdMm() + LOOSEST_BORE_MM) {
+            if (!task.ruled("grip-on-blank") || grip.boreMm() <= blank.buttOdMm() + LOOSEST_BORE_MM) {
                 double share = Math.min(1, task.brief.reachMaxMm() / grip.lengthMm());
                 heaviest = Math.max(heaviest, grip.massMg() / 1000.0 * share);
             }

@@ -3,7 +3,9 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
+import withy.brief.Brief.HandleForm;
 import withy.catalog.Adhesive;
 import withy.catalog.Arbor;
 import withy.catalog.Blank;
@@ -26,7 +28,9 @@ import withy.objectives.Solver.Query;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.Build;
+import withy.rod.Layout;
 import withy.rod.Rod;
+import withy.rod.Setting;
 import withy.rod.Tariff;
 import withy.rules.Judge;
 import withy.rules.Rulebook;
@@ -34,6 +38,9 @@ import withy.rules.Seams;
 
 /** One question with everything that is worked out once for it. Immutable but for caches that hold equal values. */
 final class Task {
+    /** Longest butt cap considered when the reel foot's grid is laid out, mm. */
+    static final double LONGEST_CAP_MM = 60;
+
     final Catalog catalog;
     final Query query;
     final Brief brief;
@@ -49,6 +56,9 @@ final class Task {
     final List<ReelSeat> seats;
     final List<Hood> hoods;
     final List<Arbor> arbors;
+    /** The same without those another arbor does as well as in everything. */
+    final List<Arbor> arborsWorthIt;
+
     final List<Grip> rearGrips;
     final List<Grip> fullGrips;
     final List<Grip> buttGrips;
@@ -68,6 +78,16 @@ final class Task {
     final GripMatch gripMatch;
     /** True where the handle's own rule is in force, which settles wishes for keeper and fore grip. */
     final boolean handleRule;
+    /** True where a rule keeps grips from being reamed wider than their makers allow. */
+    final boolean reamRuled;
+    /** True where a seat must go over the blank. */
+    final boolean boreRuled;
+    /** Density of the lightest adhesive, g/ml. */
+    final double thinnestGlueGMl;
+    /** Reel foot positions, rising, mm. */
+    final List<Integer> feet;
+
+    private @Nullable Setting some;
 
     Task(Catalog catalog, Query query, Style style) {
         this.catalog = catalog;
@@ -85,6 +105,7 @@ final class Task {
         this.seats = candidates.of(PartKind.REEL_SEAT, ReelSeat.class);
         this.hoods = candidates.of(PartKind.HOOD, Hood.class);
         this.arbors = candidates.of(PartKind.ARBOR, Arbor.class);
+        this.arborsWorthIt = ArborChoice.of(this);
         this.rearGrips = grips(Grip.Place.REAR);
         this.fullGrips = grips(Grip.Place.FULL);
         this.buttGrips = grips(Grip.Place.BUTT);
@@ -102,7 +123,55 @@ final class Task {
         this.decals = candidates.of(PartKind.DECAL, Decal.class);
         this.guides = new GuideTable(this);
         this.gripMatch = new GripMatch(rules, rearGrips, fullGrips, buttGrips);
-        this.handleRule = rules.rules().stream().anyMatch(rule -> rule.code().equals("handle"));
+        this.handleRule = ruled("handle");
+        this.reamRuled = ruled("grip-on-blank");
+        this.boreRuled = ruled("seat-on-blank");
+        this.thinnestGlueGMl =
+                adhesives.stream().mapToDouble(Adhesive::densityGMl).min().orElse(0);
+        this.feet = feet();
+    }
+
+    /** True where a rule is in force. */
+    boolean ruled(String code) {
+        return rules.rules().stream().anyMatch(rule -> rule.code().equals(code));
+    }
+
+    /** Reel foot nearest the butt, mm. */
+    int firstFoot() {
+        return feet.isEmpty() ? 0 : feet.get(0);
+    }
+
+    /** Reel foot furthest from the butt, mm. */
+    int lastFoot() {
+        return feet.isEmpty() ? 0 : feet.get(feet.size() - 1);
+    }
+
+    /** Some layout of a blank, for rules that hold wherever the reel stands. */
+    Setting anySetting(BlankShape shape) {
+        Layout layout = new Layout(shape.blank().id(), firstFoot(), HandleForm.SPLIT, 5);
+        return Setting.of(catalog, brief, shape, layout);
+    }
+
+    /** Some layout, for rules that hold on every blank. */
+    Setting anySetting() {
+        Setting known = some;
+        if (known == null) {
+            known = anySetting(BlankShape.of(blanks.get(0)));
+            some = known;
+        }
+        return known;
+    }
+
+    private List<Integer> feet() {
+        Integer given = query.reelFootMm();
+        if (given != null) {
+            return List.of(given);
+        }
+        double longest = handleRule
+                ? caps.stream().mapToDouble(ButtCap::addedMm).max().orElse(0)
+                : LONGEST_CAP_MM;
+        return Search.feet(
+                brief.reachMinMm() - Math.min(longest, LONGEST_CAP_MM), brief.reachMaxMm(), Layout.GRID_MM);
     }
 
     /** Measures and judges a build. */

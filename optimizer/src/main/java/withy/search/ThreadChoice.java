@@ -20,7 +20,7 @@ final class ThreadChoice {
     private ThreadChoice() {}
 
     /**
-     * Likeliest first.
+     * The threads that may be used, likeliest first.
      *
      * @param mayHangBehind true where weight on the blank might be wanted: then every thread is worth looking at
      */
@@ -34,12 +34,28 @@ final class ThreadChoice {
         List<WrapThread> kept = new ArrayList<>();
         boolean burden = weightIsBurden(task);
         for (int i = 0; i < all.size(); i++) {
-            if (mayHangBehind && !burden || !beaten(task, blank, all, i)) {
+            if (mayHangBehind && !burden || beater(task, blank, all, i) < 0) {
                 kept.add(all.get(i));
             }
         }
         kept.sort(Comparator.comparingLong(thread -> -worth(task, blank, thread)));
         return kept;
+    }
+
+    /**
+     * For each thread one that beats it and is itself unbeaten, or itself: where weight ahead of the hand is a burden, no train with the thread costs
+     * less than the same train with the other, and than that by what the other looks better.
+     */
+    static int[] beaters(Task task, Blank blank, List<WrapThread> threads) {
+        int[] beaters = new int[threads.size()];
+        for (int i = 0; i < beaters.length; i++) {
+            int by = i;
+            for (int next = beater(task, blank, threads, by); next >= 0; next = beater(task, blank, threads, by)) {
+                by = next;
+            }
+            beaters[i] = by;
+        }
+        return beaters;
     }
 
     /** True where a milligram more ahead of the reel foot never makes a rod better, wherever it hangs. */
@@ -59,7 +75,8 @@ final class ThreadChoice {
         return k.perMg() + k.perMgMm() * u + k.perMgMm2() * (u + arm) * (u + arm);
     }
 
-    private static boolean beaten(Task task, Blank blank, List<WrapThread> all, int i) {
+    /** A thread that is as thin, as light, as cheap and looks as well, or -1; of equal ones the first. */
+    private static int beater(Task task, Blank blank, List<WrapThread> all, int i) {
         WrapThread one = all.get(i);
         for (int j = 0; j < all.size(); j++) {
             WrapThread other = all.get(j);
@@ -73,11 +90,11 @@ final class ThreadChoice {
                         && perCover(task, other) == perCover(task, one)
                         && worth(task, blank, other) == worth(task, blank, one);
                 if (!equal || j < i) {
-                    return true;
+                    return j;
                 }
             }
         }
-        return false;
+        return -1;
     }
 
     /** Price of a covered length on one diameter, but for what all threads share. */

@@ -85,16 +85,55 @@ final class TrainFloors {
             }
             Setting optimistic = furthest.withGuidesAt(nearest);
             long slack = (long) (k.leastPerMg(nearest[count - 1], nearest[count - 1], 0) * WRAPS_SLACK_MG);
-            long[] each = new long[with.size()];
-            for (int t = 0; t < each.length; t++) {
-                long train = train(optimistic, with.get(t), stations, leastClass, k);
-                each[t] = TrainGraph.none(train) ? train : train - slack;
-            }
-            return each;
+            return each(optimistic, with, stations, leastClass, k, slack);
         }
         long[] none = new long[with.size()];
         Arrays.fill(none, TrainGraph.NONE);
         return none;
+    }
+
+    /** Threads that another beats are not worked out: they cost at least as much, and more by what they look worse. */
+    private long[] each(
+            Setting setting, List<Consumables> with, Stations stations, int leastClass, Linear k, long slack) {
+        int[] beaters = beaters(setting, with);
+        long[] each = new long[with.size()];
+        for (int t = 0; t < each.length; t++) {
+            if (beaters[t] == t) {
+                long train = train(setting, with.get(t), stations, leastClass, k);
+                each[t] = TrainGraph.none(train) ? train : train - slack;
+            }
+        }
+        for (int t = 0; t < each.length; t++) {
+            int by = beaters[t];
+            if (by != t) {
+                long worse = looks(setting, with.get(by), k) - looks(setting, with.get(t), k);
+                each[t] = TrainGraph.none(each[by]) ? each[by] : each[by] + Math.max(0, worse);
+            }
+        }
+        return each;
+    }
+
+    /** By the thread; only between equal finishes and adhesives. */
+    private int[] beaters(Setting setting, List<Consumables> with) {
+        int[] own = new int[with.size()];
+        Arrays.setAll(own, t -> t);
+        boolean one = with.stream()
+                        .map(c -> c.finish().id() + c.adhesive().id())
+                        .distinct()
+                        .count()
+                == 1;
+        return one
+                ? ThreadChoice.beaters(
+                        task,
+                        setting.blank(),
+                        with.stream().map(Consumables::thread).toList())
+                : own;
+    }
+
+    private long looks(Setting setting, Consumables with, Linear k) {
+        int n = setting.guideCount();
+        long style = task.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
+        return k.perStyleCenti() * style - k.perMilliStep() * task.wishes.part(Station.THREAD, with.thread(), n);
     }
 
     private long train(Setting setting, Consumables with, Stations stations, int leastClass, Linear k) {
@@ -103,10 +142,6 @@ final class TrainFloors {
         if (TrainGraph.none(train)) {
             return train;
         }
-        int n = setting.guideCount();
-        long style = task.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
-        return train
-                - k.perStyleCenti() * style
-                + k.perMilliStep() * task.wishes.part(Station.THREAD, with.thread(), n);
+        return train - looks(setting, with, k);
     }
 }

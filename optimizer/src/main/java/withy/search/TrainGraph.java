@@ -2,17 +2,13 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.TipTop;
 import withy.rod.Fitter;
-import withy.rod.Placed;
 import withy.rod.Setting;
 import withy.rod.Share;
 import withy.rod.Station;
-import withy.rules.Refusal;
 
 /**
  * The guide train of one layout: for each guide number the guides that may stand there, and from each the cheapest way on to the tip (a dynamic
@@ -26,7 +22,7 @@ final class TrainGraph {
     private final Fitter fitter;
     private final Ends.@Nullable Group ends;
     private final int count;
-    private final List<Map<Feet, Share>> wraps;
+    private final @Nullable Share[][] wraps;
     private final List<Train> trains = new ArrayList<>();
     private long best = NONE;
 
@@ -37,13 +33,9 @@ final class TrainGraph {
         this.fitter = fitter;
         this.ends = ends;
         this.count = setting.guideCount();
-        this.wraps = new ArrayList<>(count);
-        for (int i = 0; i < count; i++) {
-            wraps.add(new HashMap<>());
-        }
-        Refusal refusal = new Refusal();
+        this.wraps = new Share[count][task.guides.footShapes().size()];
         for (GuideTable.Group group : task.guides.groups()) {
-            Train train = new Train(group, stations, leastClass, refusal);
+            Train train = new Train(group, stations, leastClass);
             if (train.possible()) {
                 trains.add(train);
             }
@@ -51,14 +43,15 @@ final class TrainGraph {
     }
 
     /** Thread and finish on feet of one shape at one number; groups share shapes. */
-    private Share wraps(int i, double[] shape) {
-        return wraps.get(i)
-                .computeIfAbsent(
-                        new Feet((int) shape[0], shape[1]),
-                        feet -> fitter.guideWraps(feet.count, feet.lengthMm, i + 1));
+    private Share wraps(int i, int shape) {
+        Share known = wraps[i][shape];
+        if (known == null) {
+            GuideTable.Feet feet = task.guides.footShapes().get(shape);
+            known = fitter.guideWraps(feet.count(), feet.lengthMm(), i + 1);
+            wraps[i][shape] = known;
+        }
+        return known;
     }
-
-    private record Feet(int count, double lengthMm) {}
 
     List<Train> trains() {
         return trains;
@@ -66,9 +59,14 @@ final class TrainGraph {
 
     /** Sets the prices and works the ways on out again; the cheapest whole train, or a number no build reaches. */
     long price(Linear k) {
+        long[][] wrapCost = new long[count][];
+        for (int i = 0; i < count; i++) {
+            wrapCost[i] = new long[wraps[i].length];
+            Arrays.fill(wrapCost[i], NONE);
+        }
         best = NONE;
         for (Train train : trains) {
-            best = Math.min(best, train.price(k));
+            best = Math.min(best, train.price(k, wrapCost));
         }
         return best;
     }
@@ -85,45 +83,45 @@ final class TrainGraph {
     /** One group's train. */
     final class Train {
         final GuideTable.Group group;
+        /** Guides that may stand at each number. */
         final int[][] at;
+
         final List<Option<TipTop>> tips = new ArrayList<>();
         final int[] tipIndex;
         final long[][] cost;
-        final long[][] toGo;
-        final long[] style;
+        /** Cheapest way on from a ring at each number. */
+        private final long[][] onward;
+
+        private final long[] style;
+        private final long[] missed;
         private long best;
 
-        Train(GuideTable.Group group, Stations stations, int leastClass, Refusal refusal) {
+        Train(GuideTable.Group group, Stations stations, int leastClass) {
             this.group = group;
             this.at = new int[count][];
             this.cost = new long[count][];
-            this.toGo = new long[count][];
-            this.style = new long[group.guides.length];
-            for (int g = 0; g < style.length; g++) {
-                style[g] = task.style.part(
-                        setting.blank(), setting.layout().form(), Station.guide(1), group.guides[g], count);
-            }
+            this.onward = new long[count][group.rings];
+            this.style = group.styles(setting);
+            this.missed = group.missed(count);
             for (int i = 0; i < count; i++) {
                 at[i] = standing(i, stations, leastClass);
                 cost[i] = new long[at[i].length];
-                toGo[i] = new long[at[i].length];
             }
-            List<Integer> index = new ArrayList<>();
-            for (int t = 0; t < group.tipTops.length; t++) {
+            int[] fitting = group.tipsOn(setting);
+            int[] index = new int[fitting.length];
+            int n = 0;
+            double end = setting.blank().lengthMm();
+            for (int t : fitting) {
                 TipTop tip = group.tipTops[t];
                 if (tip.facts().durabilityClass() >= leastClass
                         && stations.allows(Station.TIP_TOP, tip)
                         && (ends == null || ends.has(tip))) {
-                    double end = setting.blank().lengthMm();
-                    task.rules.onPart(setting, new Placed(Station.TIP_TOP, tip, end, tip.addedMm()), refusal.reset());
-                    if (!refusal.refused()) {
-                        tips.add(Work.option(
-                                task, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
-                        index.add(t);
-                    }
+                    tips.add(Work.option(
+                            task, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
+                    index[n++] = t;
                 }
             }
-            tipIndex = index.stream().mapToInt(Integer::intValue).toArray();
+            tipIndex = Arrays.copyOf(index, n);
         }
 
         private int[] standing(int i, Stations stations, int leastClass) {
@@ -152,68 +150,87 @@ final class TrainGraph {
             return best;
         }
 
+        /** Cost of the cheapest way on to the tip from a guide at a number (counted from 0). */
+        long toGo(int i, int guide) {
+            return onward[i][group.ring[guide]];
+        }
+
+        /** Whether a guide may stand next ahead of another at a number (counted from 0). */
+        boolean mayFollow(int i, int guide, int next) {
+            return group.follows(setting, i + 1)[group.ring[guide]][group.ring[next]];
+        }
+
+        /** Whether one of the tips may stand ahead of a guide. */
+        boolean mayEnd(int guide, int tip) {
+            return group.tipFollows(setting)[group.ring[guide]][group.tipRing[tipIndex[tip]]];
+        }
+
         /** Cost of the cheapest train; NONE where there is none. */
-        long price(Linear k) {
-            for (Option<TipTop> tip : tips) {
+        long price(Linear k, long[][] wrapCost) {
+            long[] least = new long[group.tipRings];
+            Arrays.fill(least, NONE);
+            for (int t = 0; t < tipIndex.length; t++) {
+                Option<TipTop> tip = tips.get(t);
                 tip.price(k);
+                least[group.tipRing[tipIndex[t]]] = Math.min(least[group.tipRing[tipIndex[t]]], tip.cost);
             }
-            boolean[][] tipMay = group.tipFollows(setting);
+            boolean[][] may = group.tipFollows(setting);
             for (int i = count - 1; i >= 0; i--) {
-                priceAt(i, k);
-                boolean[][] may = i + 1 < count ? group.follows(setting, i + 1) : tipMay;
-                for (int j = 0; j < at[i].length; j++) {
-                    toGo[i][j] = i + 1 < count ? next(i, may[at[i][j]]) : tip(may[at[i][j]]);
+                for (int r = 0; r < group.rings; r++) {
+                    onward[i][r] = least(may[r], least);
                 }
+                priceAt(i, k, wrapCost[i]);
+                least = through(i);
+                may = i > 0 ? group.follows(setting, i) : may;
             }
             best = NONE;
-            for (int j = 0; j < at[0].length; j++) {
-                best = toGo[0][j] < NONE ? Math.min(best, cost[0][j] + toGo[0][j]) : best;
+            for (long cheapest : least) {
+                best = Math.min(best, cheapest);
             }
             return best;
         }
 
-        private void priceAt(int i, Linear k) {
-            long[] wrapCost = new long[group.footShapes.size()];
-            for (int s = 0; s < wrapCost.length; s++) {
-                wrapCost[s] = k.of(wraps(i, group.footShapes.get(s)));
+        private static long least(boolean[] may, long[] of) {
+            long least = NONE;
+            for (int r = 0; r < of.length; r++) {
+                if (may[r] && of[r] < least) {
+                    least = of[r];
+                }
             }
+            return least;
+        }
+
+        /** Cheapest guide of each ring at a number with the way on. */
+        private long[] through(int i) {
+            long[] through = new long[group.rings];
+            Arrays.fill(through, NONE);
+            for (int j = 0; j < at[i].length; j++) {
+                int ring = group.ring[at[i][j]];
+                long on = onward[i][ring];
+                if (!none(on) && cost[i][j] + on < through[ring]) {
+                    through[ring] = cost[i][j] + on;
+                }
+            }
+            return through;
+        }
+
+        private void priceAt(int i, Linear k, long[] wrapCost) {
             double x = setting.guideMm(i + 1);
-            boolean wished =
-                    task.wishes.mostCredit() > 0 || !task.brief.refused().isEmpty();
             for (int j = 0; j < at[i].length; j++) {
                 int g = at[i][j];
+                int shape = group.footShape[g];
+                if (wrapCost[shape] == NONE) {
+                    wrapCost[shape] = k.of(wraps(i, shape));
+                }
                 long mg = group.massMg[g];
-                long missed = wished ? task.wishes.part(Station.guide(i + 1), group.guides[g], count) : 0;
                 cost[i][j] = k.perMg() * mg
                         + k.perMgMm() * fitter.momentMgMm(mg, x)
                         + k.perMgMm2() * fitter.inertiaMgMm2(mg, x)
                         + k.perMilli() * group.costMilli[g]
                         - k.perStyleCenti() * style[g]
-                        + k.perMilliStep() * missed
-                        + wrapCost[group.footShape[g]];
+                        + k.perMilliStep() * missed[g]
+                        + wrapCost[shape];
             }
-        }
-
-        private long next(int i, boolean[] may) {
-            long least = NONE;
-            int[] following = at[i + 1];
-            for (int j = 0; j < following.length; j++) {
-                long through = cost[i + 1][j] + toGo[i + 1][j];
-                if (toGo[i + 1][j] < NONE && through < least && may[following[j]]) {
-                    least = through;
-                }
-            }
-            return least;
-        }
-
-        private long tip(boolean[] may) {
-            long least = NONE;
-            for (int t = 0; t < tipIndex.length; t++) {
-                if (tips.get(t).cost < least && may[tipIndex[t]]) {
-                    least = tips.get(t).cost;
-                }
-            }
-            return least;
         }
     }
 }

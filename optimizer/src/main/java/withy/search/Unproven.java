@@ -126,7 +126,7 @@ final class Unproven {
         return slot(
                 station,
                 all,
-                part -> part instanceof Grip grip && !uncut.contains(grip) ? HandleGraph.cutsOf(grip) : List.of(0.0));
+                part -> part instanceof Grip grip && !uncut.contains(grip) ? Cut.lengthsOf(grip) : List.of(0.0));
     }
 
     private Slot slot(Station station, List<? extends Part> parts, Function<Part, List<Double>> cuts) {

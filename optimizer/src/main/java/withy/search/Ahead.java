@@ -1,0 +1,279 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.Wish;
+import withy.catalog.Check;
+import withy.catalog.Decal;
+import withy.catalog.Grip;
+import withy.catalog.Keeper;
+import withy.rod.Face;
+import withy.rod.Fitter;
+import withy.rod.Placed;
+import withy.rod.SeatSet;
+import withy.rod.Share;
+import withy.rod.Station;
+import withy.rules.Seams;
+
+/**
+ * What may stand ahead of the seat: fore grip with or without a ring, the check that ends the handle, keeper and inscription. The end of the
+ * handle is the same for every way that comes to it at one place with one face, so it is worked out once and kept.
+ */
+final class Ahead {
+    private final Stand stand;
+    private final Linear k;
+    private final Ranked foreRanks;
+    private final Ranked foreCheckRanks;
+    private final Ranked endRanks;
+    private final long keeperFloor;
+    private final long endFloor;
+    private final Map<End, List<Option<Keeper>>> keepers = new HashMap<>();
+    private final Map<End, List<Option<Decal>>> decals = new HashMap<>();
+
+    Ahead(Stand stand, PriceList list) {
+        this.stand = stand;
+        this.k = list.k;
+        this.foreRanks = list.fores(stand.setting.shape());
+        this.foreCheckRanks = list.foreChecks();
+        this.endRanks = list.endChecks();
+        this.keeperFloor = list.keeperFloor();
+        this.endFloor = Math.min(0, endRanks.least()) + keeperFloor;
+    }
+
+    /**
+     * A way from the seat to the front end, keeper and inscription not yet chosen.
+     *
+     * @param foreCheck ring between seat and fore grip, or empty
+     * @param foreGrip fore grip, or empty
+     * @param endCheck winding check, or empty
+     * @param frontMm front end of the handle, mm
+     */
+    record Way(Option<Check> foreCheck, Option<Grip> foreGrip, Option<Check> endCheck, double frontMm) {
+        long cost() {
+            return foreCheck.cost + foreGrip.cost + endCheck.cost;
+        }
+    }
+
+    /** A front end dressed with one thread. */
+    private record End(double frontMm, @Nullable Fitter fitter) {}
+
+    /** Takes ways with the cheapest keeper and inscription ahead of each. */
+    interface Visitor {
+        void way(Way way, long ends);
+    }
+
+    /** What is asked of the ways of one seat, under one set of prices. */
+    interface Asked {
+        /** Cost of the cheapest keeper and inscription ahead of a front end. */
+        long ends(double frontMm);
+
+        /** Ways that cost this much and more, ends included, are of no interest; may fall as ways come. */
+        long under();
+    }
+
+    /** A number no way ahead of a seat costs less than, keeper and inscription included. */
+    long floor() {
+        long fore = Math.min(0, foreRanks.least());
+        long bare = Math.min(0, k.perMilliStep() * stand.task.wishes.foreGrip(false));
+        return endFloor + Math.min(0, foreCheckRanks.least()) + Math.min(fore, bare);
+    }
+
+    /** Every legal way ahead of a seat that may cost less than is asked. */
+    void ways(SeatSet set, Asked asked, Visitor visitor) {
+        Option<Check> noCheck = new Option<>(null, set.toMm(), 0, Share.NONE, 0, 0);
+        Stations stations = stand.stations;
+        if (stations.optional(Station.FORE_GRIP) && !mustHaveForeGrip()) {
+            noForeGrip(set, noCheck, asked, visitor);
+        }
+        if (mayHaveForeGrip()) {
+            if (stations.optional(Station.FORE_CHECK)) {
+                foreGrip(set, noCheck, asked, visitor);
+            }
+            for (int c = 0; foreCheckRanks.has(c); c++) {
+                if (foreCheckRanks.floor(c) + foreRanks.least() + endFloor >= asked.under()) {
+                    break;
+                }
+                Option<Check> check = foreCheck(c, set.toMm());
+                if (check != null) {
+                    foreGrip(set, check, asked, visitor);
+                }
+            }
+        }
+    }
+
+    private @Nullable Option<Check> foreCheck(int rank, double fromMm) {
+        Option<Check> check = stand.foreCheck(foreCheckRanks.at(rank), fromMm);
+        if (check != null) {
+            check.price(k);
+        }
+        return check;
+    }
+
+    private void noForeGrip(SeatSet set, Option<Check> noCheck, Asked asked, Visitor visitor) {
+        long missed = stand.task.wishes.foreGrip(false);
+        Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
+        noGrip.price(k);
+        if (stand.stations.optional(Station.FORE_CHECK)) {
+            Face face = Seams.frontOf(set);
+            end(noCheck, noGrip, face, set.seat().frontFinished(), set.toMm(), asked, visitor);
+        }
+        for (int c = 0; foreCheckRanks.has(c); c++) {
+            if (foreCheckRanks.floor(c) + noGrip.cost + endFloor >= asked.under()) {
+                break;
+            }
+            Option<Check> option = foreCheck(c, set.toMm());
+            if (option != null) {
+                Check check = Objects.requireNonNull(option.part);
+                stand.task.seams.aheadOfSeat(stand.setting, set, check, null, stand.refusal.reset());
+                if (!stand.refusal.refused()) {
+                    Face face = Seams.of(Station.FORE_CHECK, check);
+                    end(option, noGrip, face, true, set.toMm() + option.lengthMm, asked, visitor);
+                }
+            }
+        }
+    }
+
+    private void foreGrip(SeatSet set, Option<Check> foreCheck, Asked asked, Visitor visitor) {
+        double from = set.toMm() + foreCheck.lengthMm;
+        for (int i = 0; foreRanks.has(i); i++) {
+            if (foreCheck.cost + foreRanks.floor(i) + endFloor >= asked.under()) {
+                break;
+            }
+            Option<Grip> option = stand.foreGrip(foreRanks.at(i), from);
+            if (option != null) {
+                Grip grip = Objects.requireNonNull(option.part);
+                option.price(k);
+                if (foreCheck.cost + option.cost + endFloor < asked.under()) {
+                    stand.task.seams.aheadOfSeat(stand.setting, set, foreCheck.part, grip, stand.refusal.reset());
+                    if (!stand.refusal.refused()) {
+                        Face face = Seams.frontOf(Station.FORE_GRIP, grip);
+                        end(foreCheck, option, face, grip.frontFinished(), from + option.lengthMm, asked, visitor);
+                    }
+                }
+            }
+        }
+    }
+
+    private void end(
+            Option<Check> foreCheck,
+            Option<Grip> foreGrip,
+            Face face,
+            boolean finished,
+            double frontMm,
+            Asked asked,
+            Visitor visitor) {
+        long before = foreCheck.cost + foreGrip.cost;
+        if (stand.stations.optional(Station.WINDING_CHECK)) {
+            Option<Check> none = new Option<>(null, frontMm, 0, Share.NONE, 0, 0);
+            end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, asked, visitor);
+        }
+        for (int c = 0; endRanks.has(c); c++) {
+            if (before + endRanks.floor(c) + keeperFloor >= asked.under()) {
+                break;
+            }
+            Option<Check> check = stand.endCheck(endRanks.at(c), frontMm);
+            if (check != null) {
+                check.price(k);
+                end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, asked, visitor);
+            }
+        }
+    }
+
+    private void end(Way way, Face face, boolean finished, Asked asked, Visitor visitor) {
+        long cost = way.cost();
+        if (cost + keeperFloor >= asked.under()) {
+            return;
+        }
+        stand.task.seams.frontEnd(stand.setting, face, finished, way.endCheck.part, stand.refusal.reset());
+        if (!stand.refusal.refused()) {
+            long ends = asked.ends(way.frontMm);
+            if (!TrainGraph.none(ends) && cost + ends < asked.under()) {
+                visitor.way(way, ends);
+            }
+        }
+    }
+
+    /** Keepers ahead of a front end, without thread where none is given; the empty choice first where it is allowed. */
+    List<Option<Keeper>> keepersAheadOf(double frontMm, @Nullable Fitter fitter) {
+        return keepers.computeIfAbsent(new End(frontMm, fitter), k -> {
+            List<Option<Keeper>> all = new ArrayList<>();
+            Wish<Boolean> wish =
+                    stand.task.handleRule ? stand.task.brief.handle().keeper() : null;
+            boolean must = wish != null && wish.hard() && wish.value();
+            boolean mustNot = wish != null && wish.hard() && !wish.value();
+            if (stand.stations.optional(Station.KEEPER) && !must) {
+                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, stand.task.wishes.keeper(false)));
+            }
+            for (Keeper keeper : stand.task.keepers) {
+                if (!mustNot && stand.stations.allows(Station.KEEPER, keeper)) {
+                    addKeeper(keeper, frontMm, fitter, all);
+                }
+            }
+            return all;
+        });
+    }
+
+    private void addKeeper(Keeper keeper, double frontMm, @Nullable Fitter fitter, List<Option<Keeper>> to) {
+        double x = frontMm + Fitter.KEEPER_AHEAD_MM;
+        Placed placed = new Placed(Station.KEEPER, keeper, x, 0);
+        stand.task.rules.onPart(stand.setting, placed, stand.refusal.reset());
+        if (!stand.refusal.refused()) {
+            Share share = fitter == null
+                    ? stand.fitter.keeperAlone(keeper, frontMm)
+                    : fitter.keeper(keeper, frontMm);
+            int n = stand.setting.guideCount();
+            long missed = stand.task.wishes.keeper(true) + stand.task.wishes.part(Station.KEEPER, keeper, n);
+            to.add(new Option<>(keeper, x, 0, share, 0, missed));
+        }
+    }
+
+    /** A number no keeper with its thread costs less than at a front end, where weight there is a burden. */
+    long keeperAlone(double frontMm) {
+        long least = TrainGraph.NONE;
+        for (Option<Keeper> option : keepersAheadOf(frontMm, null)) {
+            option.price(k);
+            least = Math.min(least, option.cost);
+        }
+        return least;
+    }
+
+    /** Inscriptions: one where the brief asks for an inscription, else none. */
+    List<Option<Decal>> decalsAheadOf(double frontMm, Fitter fitter) {
+        return decals.computeIfAbsent(new End(frontMm, fitter), k -> {
+            List<Option<Decal>> all = new ArrayList<>();
+            boolean asked = !stand.task.brief.look().inscription().isEmpty() && !stand.task.decals.isEmpty();
+            Stations stations = stand.stations;
+            if (stations.optional(Station.DECAL) && (!asked || stations.empty().contains(Station.DECAL))) {
+                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, 0));
+                return all;
+            }
+            for (Decal decal : stand.task.decals) {
+                if (stations.allows(Station.DECAL, decal)) {
+                    double from = frontMm + Fitter.DECAL_AHEAD_MM;
+                    Share share = fitter.decal(decal, frontMm);
+                    all.add(Work.option(
+                            stand.task, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
+                }
+            }
+            return all;
+        });
+    }
+
+    private boolean mustHaveForeGrip() {
+        Wish<Boolean> wish = foreGripWish();
+        return wish != null && wish.hard() && wish.value();
+    }
+
+    private boolean mayHaveForeGrip() {
+        Wish<Boolean> wish = foreGripWish();
+        return wish == null || !wish.hard() || wish.value();
+    }
+
+    private @Nullable Wish<Boolean> foreGripWish() {
+        return stand.task.handleRule ? stand.task.brief.handle().foreGrip() : null;
+    }
+}

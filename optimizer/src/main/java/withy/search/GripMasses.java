@@ -1,0 +1,224 @@
+package withy.search;
+
+import java.util.function.ToLongFunction;
+import withy.mechanics.ArborRings;
+import withy.mechanics.MassSum;
+import withy.rod.BlankShape;
+import withy.rod.Placed;
+import withy.rod.Setting;
+import withy.rod.Station;
+import withy.rules.Refusal;
+
+/**
+ * Least masses of the grips of one station on one blank, wherever the reel stands: as sold, with the widest bore the blank can ask for, and glue for
+ * its thinnest place. In mg about the rear end, with the range that end lies in, told from the reel foot.
+ */
+final class GripMasses {
+    /** Rounding of a fitted grip's mass and glue, mg. */
+    private static final double ROUNDING_MG = 2;
+
+    /** Glue, tape and rounding a grip may add where weight is welcome, mg. */
+    private static final long SLACK_MG = 30_000;
+
+    private final Cut[] cuts;
+    private final double[] m0;
+    private final double[] m1;
+    private final double[] m2;
+    private final double[] fromMm;
+    private final double[] toMm;
+    private final double[] lengthMm;
+    private final double[][] slicesMg;
+    private final double[] tightestMm;
+    private final double[] loosestMm;
+    private final Station station;
+    private final Task task;
+    private final Setting any;
+    private final Refusal refusal = new Refusal();
+    private final byte[] known;
+    private final double behindMm;
+    private final double shallowMm;
+
+    private GripMasses(Shelf shelf, Cut[] cuts, Station station, BlankShape shape) {
+        this.station = station;
+        this.task = shelf.task;
+        this.any = task.anySetting(shape);
+        this.cuts = cuts;
+        this.behindMm = shelf.deepestMm + shelf.widestCheckMm;
+        this.shallowMm = shelf.shallowestMm;
+        this.m0 = new double[cuts.length];
+        this.m1 = new double[cuts.length];
+        this.m2 = new double[cuts.length];
+        this.fromMm = new double[cuts.length];
+        this.toMm = new double[cuts.length];
+        this.lengthMm = new double[cuts.length];
+        this.slicesMg = new double[cuts.length][];
+        this.tightestMm = new double[cuts.length];
+        this.loosestMm = new double[cuts.length];
+        this.known = new byte[cuts.length];
+    }
+
+    static GripMasses rears(Shelf shelf, BlankShape shape) {
+        GripMasses masses = new GripMasses(shelf, shelf.rears, Station.REAR_GRIP, shape);
+        Task task = shelf.task;
+        double behind = masses.behindMm;
+        for (int i = 0; i < shelf.rears.length; i++) {
+            Cut cut = shelf.rears[i];
+            if (cut.fills()) {
+                masses.filling(i, task, shape);
+            } else {
+                masses.fixed(i, task, shape, -behind - cut.lengthMm(), -shelf.shallowestMm - cut.lengthMm(), false);
+            }
+        }
+        return masses;
+    }
+
+    static GripMasses butts(Shelf shelf, BlankShape shape) {
+        GripMasses masses = new GripMasses(shelf, shelf.butts, Station.BUTT_GRIP, shape);
+        for (int i = 0; i < shelf.butts.length; i++) {
+            masses.fixed(i, shelf.task, shape, -shelf.task.lastFoot(), -shelf.task.firstFoot(), true);
+        }
+        return masses;
+    }
+
+    static GripMasses fores(Shelf shelf, BlankShape shape) {
+        GripMasses masses = new GripMasses(shelf, shelf.fores, Station.FORE_GRIP, shape);
+        for (int i = 0; i < shelf.fores.length; i++) {
+            double furthest = shelf.longestFrontMm + shelf.widestCheckMm;
+            masses.fixed(i, shelf.task, shape, shelf.shortestFrontMm, furthest, false);
+        }
+        return masses;
+    }
+
+    private void fixed(int i, Task task, BlankShape shape, double from, double to, boolean atButt) {
+        Cut cut = cuts[i];
+        double rear = atButt ? 0 : Math.max(0, task.firstFoot() + from);
+        double front = Math.max(rear, (atButt ? 0 : task.lastFoot() + to) + cut.lengthMm());
+        double thick = shape.profile().largestBetween(rear, front);
+        MassSum least = cut.least(cut.widestBoreMm(thick, task.reamRuled));
+        double glueMg = glueMg(task, shape.profile().at(front), cut.lengthMm());
+        tightestMm[i] = rear;
+        loosestMm[i] = Math.max(rear, front - cut.lengthMm());
+        m0[i] = least.massG() * 1000 + glueMg;
+        m1[i] = least.firstGmm() * 1000 + glueMg * cut.lengthMm() / 2;
+        m2[i] = least.secondGmm2() * 1000 + glueMg * cut.lengthMm() * cut.lengthMm() / 4;
+        fromMm[i] = from;
+        toMm[i] = to;
+        lengthMm[i] = cut.lengthMm();
+    }
+
+    /** A full grip fills what lies between butt and seat: longer where the reel stands further up. */
+    private void filling(int i, Task task, BlankShape shape) {
+        Cut cut = cuts[i];
+        double least = Math.max(cut.grip().shortestMm(), task.firstFoot() - behindMm);
+        double thick = shape.profile().largestBetween(0, task.lastFoot());
+        fromMm[i] = -task.lastFoot();
+        toMm[i] = -task.firstFoot();
+        lengthMm[i] = task.firstFoot();
+        slicesMg[i] = cut.slicesG(Math.max(0, least), cut.widestBoreMm(thick, task.reamRuled));
+        double glueMg = glueMg(task, shape.profile().at(task.lastFoot()), Math.max(0, least));
+        for (int s = 0; s < slicesMg[i].length; s++) {
+            slicesMg[i][s] = slicesMg[i][s] * 1000 + glueMg / slicesMg[i].length;
+            m0[i] += slicesMg[i][s];
+        }
+    }
+
+    private static double glueMg(Task task, double thinMm, double length) {
+        return ArborRings.adhesiveMassG(thinMm, length, task.catalog.rates().adhesiveFilmMm(), task.thinnestGlueGMl)
+                * 1000;
+    }
+
+    /**
+     * False where a grip of fixed length goes nowhere on the blank: too tight even at the thinnest place it could stand at, or too loose at the
+     * thickest.
+     */
+    boolean possible(int i) {
+        if (known[i] == 0) {
+            boolean may = cuts[i].fills() || fits(i, loosestMm[i], false) && fits(i, tightestMm[i], true);
+            known[i] = (byte) (may ? 1 : -1);
+        }
+        return known[i] > 0;
+    }
+
+    private boolean fits(int i, double rear, boolean thickest) {
+        Placed placed = new Placed(station, cuts[i].grip(), rear, cuts[i].lengthMm());
+        task.rules.onPart(any, placed, refusal.reset());
+        return !refusal.refused() || thickest != refusal.verdict().check().equals("loose");
+    }
+
+    /** All that may fit, by their floors under these prices wherever the reel stands, with what follows each. */
+    Ranked ranked(Linear k, double armMm, ToLongFunction<Cut> onward) {
+        long[] floors = new long[cuts.length];
+        for (int i = 0; i < floors.length; i++) {
+            long on = onward.applyAsLong(cuts[i]);
+            floors[i] = TrainGraph.none(on) ? on : (long) Math.floor(mass(i, k, armMm)) + besides(i, k) + on;
+        }
+        return new Ranked(floors, this::possible);
+    }
+
+    /** The same with the rear end at one place told from the reel foot. */
+    Ranked rankedAt(double rearMm, Linear k, double armMm, ToLongFunction<Cut> onward) {
+        long[] floors = new long[cuts.length];
+        for (int i = 0; i < floors.length; i++) {
+            long on = onward.applyAsLong(cuts[i]);
+            floors[i] = TrainGraph.none(on) ? on : near(i, rearMm, rearMm, k, armMm) + on;
+        }
+        return new Ranked(floors, this::possible);
+    }
+
+    /** Floor of a grip of fixed length with its rear end between two places told from the reel foot. */
+    long near(int i, double fromMm, double toMm, Linear k, double armMm) {
+        return (long) Math.floor(mass(i, fromMm, toMm, k, armMm)) + besides(i, k);
+    }
+
+    private long besides(int i, Linear k) {
+        return k.perMilli() * cuts[i].milli() - k.perStyleCenti() * cuts[i].style() + k.perMilliStep() * cuts[i].missed();
+    }
+
+    private double mass(int i, Linear k, double arm) {
+        return mass(i, fromMm[i], toMm[i], k, arm);
+    }
+
+    private double mass(int i, double from, double to, Linear k, double arm) {
+        double c = k.leastPerMg(from, to + lengthMm[i], arm);
+        if (c < 0) {
+            return c * (cuts[i].grip().massMg() + SLACK_MG);
+        }
+        double most = Math.max(k.perMgAt(from, arm), k.perMgAt(to + lengthMm[i], arm));
+        double rounding = ROUNDING_MG * most + Math.abs(k.perMgMm()) + Math.abs(k.perMgMm2());
+        return (slicesMg[i] == null ? whole(i, from, to, k, arm) : sliced(i, k, arm)) - rounding;
+    }
+
+    /** Least over the places its rear end may lie at: at one of the ends, or at the vertex between. */
+    private double whole(int i, double from, double to, Linear k, double arm) {
+        double least = Math.min(at(i, from, k, arm), at(i, to, k, arm));
+        double curve = k.perMgMm2() * m0[i];
+        if (curve > 0) {
+            double vertex = -(k.perMgMm() * m0[i] + 2 * k.perMgMm2() * (arm * m0[i] + m1[i])) / (2 * curve);
+            if (vertex > from && vertex < to) {
+                least = Math.min(least, at(i, vertex, k, arm));
+            }
+        }
+        return least;
+    }
+
+    private double at(int i, double rear, Linear k, double arm) {
+        double lever = rear + arm;
+        return k.perMg() * m0[i]
+                + k.perMgMm() * (rear * m0[i] + m1[i])
+                + k.perMgMm2() * (lever * lever * m0[i] + 2 * lever * m1[i] + m2[i]);
+    }
+
+    /** Slice by slice at the cheapest place each may lie: it slides with the reel and with the grip's length. */
+    private double sliced(int i, Linear k, double arm) {
+        double sum = 0;
+        double[] slices = slicesMg[i];
+        for (int s = 0; s < slices.length; s++) {
+            double rear = (double) s / slices.length;
+            double front = (s + 1.0) / slices.length;
+            double least = fromMm[i] * (1 - rear) - behindMm * rear;
+            double most = toMm[i] * (1 - front) - shallowMm * front;
+            sum += slices[s] * k.leastPerMg(least, Math.max(least, most), arm);
+        }
+        return sum;
+    }
+}

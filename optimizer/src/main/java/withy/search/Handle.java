@@ -1,0 +1,276 @@
+package withy.search;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Decal;
+import withy.catalog.Keeper;
+import withy.catalog.Part;
+import withy.rod.Fitter;
+
+/**
+ * The handle of one stand under one set of prices, from the butt end to keeper and inscription: the cheapest, and every one below a limit. Seats are
+ * looked at in the order of what they cost at least, and only while one may still matter.
+ */
+final class Handle {
+    private static final long NONE = TrainGraph.NONE;
+
+    private final Stand stand;
+    final Linear k;
+    private final Behind behind;
+    private final Ahead ahead;
+    private final Ranked seats;
+    private final long behindFloor;
+    private final long aheadFloor;
+    private final Map<Fitter, Map<Long, Long>> ends = new IdentityHashMap<>();
+    private final Map<Fitter, Least> least = new IdentityHashMap<>();
+    private final Map<Long, Long> undressedEnds = new HashMap<>();
+
+    Handle(Stand stand, PriceList list) {
+        this.stand = stand;
+        this.k = list.k;
+        this.behind = new Behind(stand, list);
+        this.ahead = new Ahead(stand, list);
+        this.seats = list.seats(stand.setting.shape());
+        this.behindFloor = behind.floor();
+        this.aheadFloor = ahead.floor();
+    }
+
+    /** What was found below a limit. */
+    private record Least(long cost, long under) {}
+
+    /**
+     * A whole handle.
+     *
+     * @param seat the seat with hood and arbors
+     * @param ahead what stands ahead of it
+     * @param keeper keeper, or the empty choice
+     * @param decal inscription, or the empty choice
+     * @param behind what stands behind it
+     */
+    record Chosen(
+            Stand.SeatOption seat, Ahead.Way ahead, Option<Keeper> keeper, Option<Decal> decal, Behind.Way behind) {}
+
+    /** Takes handles; gives the cost from which on further ones are of no interest. */
+    interface Visitor {
+        long handle(Chosen handle, long cost);
+    }
+
+    /**
+     * Cost of the cheapest handle dressed with one thread, where it is below a limit; else some number that is not below the limit and not above that
+     * cost, or {@link TrainGraph#none} where there is no handle.
+     */
+    long least(Fitter dress, long under) {
+        Least known = least.get(dress);
+        if (known != null && (known.cost < known.under || known.under >= under)) {
+            return known.cost;
+        }
+        long found = leastNow(dress, under);
+        least.put(dress, new Least(found, under));
+        return found;
+    }
+
+    /**
+     * The same without the thread of the ends: no dressed handle costs less, as long as weight ahead of the seat is a burden
+     * ({@link TrainFloors#works}).
+     */
+    long leastUndressed(long under) {
+        return leastNow(null, under);
+    }
+
+    private long leastNow(@Nullable Fitter dress, long under) {
+        long best = Math.min(under, NONE);
+        if (TrainGraph.none(behindFloor)) {
+            return NONE;
+        }
+        for (int s = 0; seats.has(s) && seats.floor(s) + behindFloor + aheadFloor < best; s++) {
+            for (Stand.SeatGroup group : stand.seat(seats.at(s))) {
+                long seat = cheapest(group);
+                long back = behind.best(group, all(), best - seat - aheadFloor);
+                if (!TrainGraph.none(back)) {
+                    Cheapest least = new Cheapest(dress, group, back, best - seat);
+                    ahead.ways(group.set(), least, least);
+                    if (least.found) {
+                        best = seat + least.best;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    private long cheapest(Stand.SeatGroup group) {
+        long cheapest = NONE;
+        for (Stand.SeatOption option : group.options()) {
+            option.option().price(k);
+            cheapest = Math.min(cheapest, option.option().cost);
+        }
+        return cheapest;
+    }
+
+    /** Every rear grip. */
+    private BitSet all() {
+        return stand.task.gripMatch.rearsBeside(stand.setting, null, stand.split);
+    }
+
+    /** Keeps the cheapest way around a seat. */
+    private final class Cheapest implements Ahead.Asked, Ahead.Visitor {
+        private final @Nullable Fitter dress;
+        private final Stand.SeatGroup seat;
+        private final long back;
+        private long best;
+        private boolean found;
+
+        /** With the cheapest way behind the seat beside any grips. */
+        Cheapest(@Nullable Fitter dress, Stand.SeatGroup seat, long back, long under) {
+            this.dress = dress;
+            this.seat = seat;
+            this.back = back;
+            this.best = under;
+        }
+
+        @Override
+        public long ends(double frontMm) {
+            return endsOf(dress, frontMm);
+        }
+
+        @Override
+        public long under() {
+            return best - back;
+        }
+
+        @Override
+        public void way(Ahead.Way way, long ends) {
+            long own = way.cost() + ends;
+            long rest = behind.best(seat, beside(way), best - own);
+            if (!TrainGraph.none(rest) && own + rest < best) {
+                best = own + rest;
+                found = true;
+            }
+        }
+    }
+
+    private BitSet beside(Ahead.Way way) {
+        return stand.task.gripMatch.rearsBeside(stand.setting, way.foreGrip().part, stand.split);
+    }
+
+    /** Cheapest keeper and inscription ahead of a front end. */
+    private long endsOf(@Nullable Fitter dress, double frontMm) {
+        if (dress == null) {
+            return undressedEnds.computeIfAbsent(Stand.key(frontMm), any -> undressed(frontMm));
+        }
+        Map<Long, Long> of = ends.computeIfAbsent(dress, any -> new HashMap<>());
+        Long known = of.get(Stand.key(frontMm));
+        if (known == null) {
+            long keeper = cheapest(ahead.keepersAheadOf(frontMm, dress));
+            long decal = cheapest(ahead.decalsAheadOf(frontMm, dress));
+            known = TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + decal;
+            of.put(Stand.key(frontMm), known);
+        }
+        return known;
+    }
+
+    private long undressed(double frontMm) {
+        long keeper = ahead.keeperAlone(frontMm);
+        long decal = cheapest(ahead.decalsAheadOf(frontMm, stand.fitter));
+        // finishes differ by less than an inscription weighs
+        long least = task().finishes.size() > 1 ? Math.min(0, decal) : decal;
+        return TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + least;
+    }
+
+    private Task task() {
+        return stand.task;
+    }
+
+    private <P extends Part> long cheapest(List<Option<P>> options) {
+        long cheapest = NONE / 8;
+        boolean any = false;
+        for (Option<P> option : options) {
+            option.price(k);
+            if (!any || option.cost < cheapest) {
+                cheapest = option.cost;
+                any = true;
+            }
+        }
+        return any ? cheapest : NONE;
+    }
+
+    /** Every handle dressed with one thread that costs less than a limit; the limit may fall as they come. */
+    void below(Fitter dress, long limit, Visitor visitor) {
+        new Walk(dress, limit, visitor).go();
+    }
+
+    /** One walk over the handles below a limit. */
+    private final class Walk implements Ahead.Asked {
+        private final Fitter dress;
+        private final Visitor visitor;
+        private long limit;
+        private long before;
+
+        Walk(Fitter dress, long limit, Visitor visitor) {
+            this.dress = dress;
+            this.limit = Math.min(limit, NONE);
+            this.visitor = visitor;
+        }
+
+        void go() {
+            if (TrainGraph.none(behindFloor)) {
+                return;
+            }
+            for (int s = 0; seats.has(s) && seats.floor(s) + behindFloor + aheadFloor < limit; s++) {
+                for (Stand.SeatGroup group : stand.seat(seats.at(s))) {
+                    seat(group);
+                }
+            }
+        }
+
+        private void seat(Stand.SeatGroup group) {
+            for (Stand.SeatOption option : group.options()) {
+                option.option().price(k);
+                if (limit == Long.MIN_VALUE) {
+                    return;
+                }
+                long back = behind.best(group, all(), limit - option.option().cost - aheadFloor);
+                if (!TrainGraph.none(back)) {
+                    before = option.option().cost + back;
+                    ahead.ways(option.set(), this, (way, ends) -> way(group, option, way, ends));
+                }
+            }
+        }
+
+        @Override
+        public long ends(double frontMm) {
+            return endsOf(dress, frontMm);
+        }
+
+        @Override
+        public long under() {
+            return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - before;
+        }
+
+        private void way(Stand.SeatGroup group, Stand.SeatOption seat, Ahead.Way way, long ends) {
+            long own = seat.option().cost + way.cost();
+            long back = limit == Long.MIN_VALUE ? NONE : behind.best(group, beside(way), limit - own - ends);
+            if (TrainGraph.none(back)) {
+                return;
+            }
+            for (Option<Keeper> keeper : ahead.keepersAheadOf(way.frontMm(), dress)) {
+                for (Option<Decal> decal : ahead.decalsAheadOf(way.frontMm(), dress)) {
+                    keeper.price(k);
+                    decal.price(k);
+                    long soFar = own + keeper.cost + decal.cost;
+                    if (limit != Long.MIN_VALUE && soFar + back < limit) {
+                        behind.ways(seat.set(), way.foreGrip().part, limit - soFar, rest -> {
+                            Chosen chosen = new Chosen(seat, way, keeper, decal, rest);
+                            limit = Math.min(limit, visitor.handle(chosen, soFar + rest.cost()));
+                            return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - soFar;
+                        });
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,302 @@
+package withy.search;
+
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToLongFunction;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.Wish;
+import withy.catalog.Arbor;
+import withy.catalog.ButtCap;
+import withy.catalog.Check;
+import withy.catalog.Hood;
+import withy.catalog.Keeper;
+import withy.catalog.Part;
+import withy.catalog.ReelSeat;
+import withy.catalog.SeatEnd;
+import withy.mechanics.ArborRings;
+import withy.rod.BlankShape;
+import withy.rod.SeatGap;
+import withy.rod.Station;
+
+/**
+ * What the parts on a shelf cost at least under one set of prices, wherever on a blank the reel stands; station by station, the least first. What a
+ * milligram costs depends on where it lies ({@link Linear#leastPerMg}), so a part that stands at the seat is looked at there.
+ */
+final class PriceList {
+    /** Furthest the front of a handle reaches ahead of the reel foot, mm. */
+    private static final double FRONT_REACH_MM = 1500;
+
+    /** Glue, thread and rounding of a small part where weight is welcome, mg. */
+    private static final double SMALL_SLACK_MG = 2000;
+
+    /** Arbors, glue and rounding of a seat where weight is welcome, mg. */
+    private static final double SEAT_SLACK_MG = 60_000;
+
+    /** Furthest that the glue of a cap reaches into the butt, mm. */
+    private static final double CAP_GLUE_MM = 20;
+
+    /** What an arbor may be off its bore and its blank, mm. */
+    private static final double ARBOR_PLAY_MM = 0.1;
+
+    final Linear k;
+    private final Shelf shelf;
+    private final Task task;
+    private final double armMm;
+    private final Map<String, Ranked> seats = new HashMap<>();
+    private final Map<String, Ranked> rears = new HashMap<>();
+    private final Map<String, Ranked> butts = new HashMap<>();
+    private final Map<String, Ranked> fores = new HashMap<>();
+    private final Map<String, Map<Object, Long>> onward = new HashMap<>();
+    private final Map<String, Long> handles = new HashMap<>();
+    private final Ranked rearChecks;
+    private final Ranked foreChecks;
+    private final Ranked endChecks;
+    private final long keeperFloor;
+
+    PriceList(Shelf shelf, Linear k) {
+        this.shelf = shelf;
+        this.task = shelf.task;
+        this.k = k;
+        this.armMm = task.brief.rodType().spinningReel() ? 0 : 25;
+        double behind = shelf.deepestMm + shelf.widestCheckMm;
+        this.rearChecks = checks(Station.REAR_CHECK, -behind, -shelf.shallowestMm);
+        this.foreChecks = checks(
+                Station.FORE_CHECK, shelf.shortestFrontMm, shelf.longestFrontMm + shelf.widestCheckMm);
+        this.endChecks = checks(Station.WINDING_CHECK, shelf.shortestFrontMm, FRONT_REACH_MM);
+        this.keeperFloor = keeper();
+    }
+
+    Ranked rearChecks() {
+        return rearChecks;
+    }
+
+    Ranked foreChecks() {
+        return foreChecks;
+    }
+
+    Ranked endChecks() {
+        return endChecks;
+    }
+
+    /** Seats with hood and arbors, what the best grip behind them is worth beside them credited. */
+    Ranked seats(BlankShape shape) {
+        return seats.computeIfAbsent(shape.blank().id(), id -> ranked(shelf.seats, seat -> seat(seat, shape)));
+    }
+
+    /** Rear or full grips, each with the least way on to the butt end. */
+    Ranked rears(BlankShape shape) {
+        return rears.computeIfAbsent(shape.blank().id(), id -> {
+            return shelf.rearMasses(shape).ranked(k, armMm, cut -> onward(shape, cut));
+        });
+    }
+
+    /** A number no way on from a rear grip to the butt end costs less than, wherever the reel stands. */
+    long onward(BlankShape shape, Cut cut) {
+        Map<Object, Long> known = onward.computeIfAbsent(shape.blank().id(), id -> new IdentityHashMap<>());
+        Object key = shelf.split ? buttsBeside(cut) : cut.grip();
+        Long floor = known.get(key);
+        if (floor == null) {
+            floor = shelf.split ? least(butts(shape), buttsBeside(cut)) : cap(shape, cut, new HashMap<>());
+            known.put(key, floor);
+        }
+        return floor;
+    }
+
+    /** Butt grips, each with its cheapest cap. */
+    Ranked butts(BlankShape shape) {
+        return butts.computeIfAbsent(shape.blank().id(), id -> {
+            Map<String, Long> caps = new HashMap<>();
+            return shelf.buttMasses(shape).ranked(k, armMm, cut -> cap(shape, cut, caps));
+        });
+    }
+
+    /** Butt grips that go with a rear grip. */
+    BitSet buttsBeside(Cut rear) {
+        return task.gripMatch.buttsBeside(task.anySetting(), rear.grip());
+    }
+
+    /** Least floor of those that go with a rear grip. */
+    long least(Ranked butts, BitSet may) {
+        for (int b = 0; butts.has(b); b++) {
+            if (may.get(shelf.butts[butts.at(b)].index())) {
+                return butts.floor(b);
+            }
+        }
+        return TrainGraph.NONE;
+    }
+
+    private long cap(BlankShape shape, Cut cut, Map<String, Long> known) {
+        return known.computeIfAbsent(cut.grip().id(), id -> {
+            List<ButtCap> all = shelf.capsOn(shape);
+            BitSet may = shelf.capsBeside(shape, cut.grip());
+            long least = may.get(all.size()) ? 0 : TrainGraph.NONE;
+            for (int c = may.nextSetBit(0); c >= 0 && c < all.size(); c = may.nextSetBit(c + 1)) {
+                double from = -task.lastFoot() - all.get(c).addedMm();
+                least = Math.min(least, small(all.get(c), Station.BUTT_CAP, from, -task.firstFoot() + CAP_GLUE_MM));
+            }
+            return least;
+        });
+    }
+
+    Ranked fores(BlankShape shape) {
+        return fores.computeIfAbsent(
+                shape.blank().id(),
+                id -> shelf.foreMasses(shape).ranked(k, armMm, cut -> 0));
+    }
+
+    /** A number no keeper and inscription cost less than. */
+    long keeperFloor() {
+        return keeperFloor;
+    }
+
+    /** A number no end of a handle ahead of the seat costs less than. */
+    long aheadFloor() {
+        return Math.min(0, endChecks.least()) + Math.min(0, foreChecks.least()) + keeperFloor;
+    }
+
+    /** A number no handle on the blank costs less than. */
+    long handle(BlankShape shape) {
+        return handles.computeIfAbsent(shape.blank().id(), id -> {
+            Ranked rear = rears(shape);
+            Ranked seat = seats(shape);
+            if (!rear.has(0) || !seat.has(0)) {
+                return TrainGraph.NONE;
+            }
+            long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores(shape).least());
+            long bare = Math.min(0, k.perMilliStep() * task.wishes.foreGrip(false));
+            return seatAndRear(seat, rear)
+                    + Math.min(0, rearChecks.least())
+                    + Math.min(bare, grip)
+                    + aheadFloor();
+        });
+    }
+
+    /** Cheapest seat with a grip behind it, the two side by side. */
+    private long seatAndRear(Ranked seats, Ranked rears) {
+        long least = TrainGraph.NONE;
+        for (int r = 0; rears.floor(r) + seats.least() < least; r++) {
+            for (int s = 0; rears.floor(r) + seats.floor(s) < least; s++) {
+                ReelSeat seat = shelf.seats[seats.at(s)];
+                long pair = task.style.gripAndSeat(shelf.rears[rears.at(r)].grip(), seat);
+                long missed = task.gripMatch.bestPair(task.style, seat, shelf.split) - pair;
+                least = Math.min(least, rears.floor(r) + seats.floor(s) + k.perStyleCenti() * missed);
+            }
+        }
+        return least;
+    }
+
+    private static <P> Ranked ranked(P[] parts, ToLongFunction<P> floor) {
+        long[] floors = new long[parts.length];
+        for (int i = 0; i < parts.length; i++) {
+            floors[i] = floor.applyAsLong(parts[i]);
+        }
+        return new Ranked(floors);
+    }
+
+    private Ranked checks(Station station, double fromMm, double toMm) {
+        return ranked(
+                shelf.checks,
+                check -> shelf.stations.allows(station, check)
+                        ? small(check, station, fromMm, toMm)
+                        : TrainGraph.NONE);
+    }
+
+    private long keeper() {
+        Wish<Boolean> wish = task.handleRule ? task.brief.handle().keeper() : null;
+        boolean hard = wish != null && wish.hard();
+        long least = TrainGraph.NONE;
+        if (shelf.stations.optional(Station.KEEPER) && !(hard && wish.value())) {
+            least = k.perMilliStep() * task.wishes.keeper(false);
+        }
+        for (Keeper keeper : task.keepers) {
+            if (!(hard && !wish.value()) && shelf.stations.allows(Station.KEEPER, keeper)) {
+                long wished = k.perMilliStep() * task.wishes.keeper(true);
+                least = Math.min(least, wished + small(keeper, Station.KEEPER, shelf.shortestFrontMm, FRONT_REACH_MM));
+            }
+        }
+        double c = k.leastPerMg(0, FRONT_REACH_MM, armMm);
+        long decal = task.decals.isEmpty() ? 0 : k.perMilliStep() * task.wishes.mostCredit();
+        return (TrainGraph.none(least) ? 0 : least) - decal + (c < 0 ? (long) (c * 2 * SMALL_SLACK_MG) : 0);
+    }
+
+    /** A small part somewhere between two places told from the reel foot. */
+    private long small(Part part, Station station, double fromMm, double toMm) {
+        double c = k.leastPerMg(fromMm, toMm, armMm);
+        double mg = c >= 0 ? part.massMg() : part.massMg() + SMALL_SLACK_MG;
+        return (long) Math.floor(c * mg) + money(part) - k.perStyleCenti() * style(part, station) + missed(part, station);
+    }
+
+    private long style(Part part, Station station) {
+        return task.style.part(task.blanks.get(0), shelf.form, station, part, 1);
+    }
+
+    private long missed(Part part, Station station) {
+        return k.perMilliStep() * task.wishes.part(station, part, 1);
+    }
+
+    private long money(Part part) {
+        return k.perMilli() * (task.tariff.partMilli(part, 1) + task.tariff.workMilli(part));
+    }
+
+    private long seat(ReelSeat seat, BlankShape shape) {
+        double rear = -seat.footCentreMm();
+        double front = rear + seat.lengthMm();
+        double thin = Math.min(
+                shape.profile().at(Math.max(0, task.lastFoot() + rear)),
+                shape.profile().at(Math.max(0, task.firstFoot() + rear)));
+        if (task.boreRuled && seat.boreMm() < thin - 0.01) {
+            return TrainGraph.NONE;
+        }
+        long style = task.style.part(shape.blank(), shelf.form, Station.SEAT, seat, 1)
+                + task.gripMatch.bestPair(task.style, seat, shelf.split);
+        long parts = shelf.stations.optional(Station.HOOD) ? own(seat, null) : TrainGraph.NONE;
+        for (Hood hood : shelf.hoodsFor(seat)) {
+            parts = Math.min(parts, own(seat, hood));
+        }
+        if (TrainGraph.none(parts)) {
+            return parts;
+        }
+        double c = k.leastPerMg(rear, front, armMm);
+        long wished = k.perMilliStep() * task.wishes.seat(seat) + missed(seat, Station.SEAT);
+        long filled = c < 0 ? (long) (c * SEAT_SLACK_MG) : arbors(seat, shape, c);
+        return parts + filled + wished - k.perStyleCenti() * style;
+    }
+
+    /** Seat and hood at their places. */
+    private long own(ReelSeat seat, @Nullable Hood hood) {
+        double mg = seat.massMg() - (hood == null ? 0 : Math.round(seat.movingHoodG() * 1000));
+        double middle = seat.lengthMm() / 2 - seat.footCentreMm() + armMm;
+        double inertia = mg * (middle * middle + seat.lengthMm() * seat.lengthMm() / 12);
+        double cost = k.perMg() * mg + k.perMgMm() * mg * (middle - armMm) + k.perMgMm2() * inertia;
+        long money = money(seat);
+        if (hood != null) {
+            double u = seat.movingHood() == SeatEnd.REAR ? -seat.footCentreMm() : seat.lengthMm() - seat.footCentreMm();
+            cost += hood.massMg() * k.perMgAt(u, armMm);
+            money += k.perMilli() * task.tariff.partMilli(hood, 1) + missed(hood, Station.HOOD);
+        }
+        return (long) Math.floor(cost) - Math.abs(k.perMgMm()) - Math.abs(k.perMgMm2()) + money;
+    }
+
+    /** Least that fills the gap between seat and blank where the reel stands nearest the butt: it only gets wider further up. */
+    private long arbors(ReelSeat seat, BlankShape shape, double c) {
+        double rear = Math.max(0, task.firstFoot() - seat.footCentreMm());
+        double thick = shape.profile().largestBetween(rear, Math.max(rear, task.lastFoot() + seat.lengthMm()));
+        long wished = task.wishes.mostCredit() > 0 ? -k.perMilliStep() * task.wishes.mostCredit() : 0;
+        if ((seat.boreMm() - thick) / 2 < ArborRings.TAPE_UP_TO_MM + 0.01 || !task.boreRuled) {
+            return wished;
+        }
+        double outer = seat.boreMm() - SeatGap.UNDER_BORE_MM - ARBOR_PLAY_MM;
+        double inner = thick + SeatGap.OVER_BLANK_MM + ARBOR_PLAY_MM;
+        int rings = ArborRings.count(seat.lengthMm(), task.brief.durabilityClass());
+        double volume = Math.PI / 4 * (outer * outer - inner * inner) * rings * SeatGap.RING_MM;
+        long least = TrainGraph.NONE;
+        for (Arbor arbor : task.arbors) {
+            double mg = Math.max(0, volume * arbor.densityGMm3() * 1000 - 1);
+            least = Math.min(least, (long) (c * mg) + money(arbor));
+        }
+        return TrainGraph.none(least) ? TrainGraph.NONE / 4 : least + wished;
+    }
+}

@@ -1,0 +1,199 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import withy.brief.Brief.HandleForm;
+import withy.catalog.ButtCap;
+import withy.catalog.Check;
+import withy.catalog.Grip;
+import withy.catalog.Hood;
+import withy.catalog.ReelSeat;
+import withy.rod.BlankShape;
+import withy.rod.Face;
+import withy.rod.Placed;
+import withy.rod.Setting;
+import withy.rod.Station;
+import withy.rules.Refusal;
+import withy.rules.Seams;
+
+/**
+ * What lies ready for the handle under one placing of the forced parts and one handle form: everything that is the same wherever on a blank the
+ * reel stands. Rules between two parts, and of an edge, are asked here once: they depend on brief and parts only.
+ */
+final class Shelf {
+    /** Price lists kept. */
+    private static final int MOST_LISTS = 12;
+
+    final Task task;
+    final Stations stations;
+    final HandleForm form;
+    final boolean split;
+    final Cut[] rears;
+    final Cut[] butts;
+    final Cut[] fores;
+    final ReelSeat[] seats;
+    final Check[] checks;
+    /** Furthest and least that a seat reaches behind the foot centre, mm. */
+    final double deepestMm;
+
+    final double shallowestMm;
+    /** Furthest and least that a seat reaches ahead of the foot centre, mm. */
+    final double longestFrontMm;
+
+    final double shortestFrontMm;
+    final double widestCheckMm;
+    private final Map<String, List<ButtCap>> caps = new HashMap<>();
+    private final Map<String, Map<String, BitSet>> capsBeside = new HashMap<>();
+    private final Map<String, GripMasses> rearMasses = new HashMap<>();
+    private final Map<String, GripMasses> buttMasses = new HashMap<>();
+    private final Map<String, GripMasses> foreMasses = new HashMap<>();
+    private final Map<String, List<Hood>> hoods = new HashMap<>();
+    private final Map<Linear, PriceList> lists = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Linear, PriceList> eldest) {
+            return size() > MOST_LISTS;
+        }
+    };
+
+    Shelf(Task task, Stations stations, HandleForm form) {
+        this.task = task;
+        this.stations = stations;
+        this.form = form;
+        this.split = form == HandleForm.SPLIT;
+        Refusal refusal = new Refusal();
+        this.rears = cuts(Station.REAR_GRIP, split ? task.rearGrips : task.fullGrips, refusal);
+        this.butts = cuts(Station.BUTT_GRIP, split ? task.buttGrips : List.of(), refusal);
+        this.fores = cuts(Station.FORE_GRIP, task.foreGrips, refusal);
+        this.seats = task.seats.stream()
+                .filter(seat -> stations.allows(Station.SEAT, seat))
+                .toArray(ReelSeat[]::new);
+        this.checks = task.checks.toArray(Check[]::new);
+        double deepest = 0;
+        double shallowest = Double.MAX_VALUE;
+        double longest = 0;
+        double shortest = Double.MAX_VALUE;
+        for (ReelSeat seat : seats) {
+            deepest = Math.max(deepest, seat.footCentreMm());
+            shallowest = Math.min(shallowest, seat.footCentreMm());
+            longest = Math.max(longest, seat.lengthMm() - seat.footCentreMm());
+            shortest = Math.min(shortest, seat.lengthMm() - seat.footCentreMm());
+        }
+        this.deepestMm = deepest;
+        this.shallowestMm = seats.length == 0 ? 0 : shallowest;
+        this.longestFrontMm = longest;
+        this.shortestFrontMm = seats.length == 0 ? 0 : shortest;
+        this.widestCheckMm =
+                task.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
+    }
+
+    private Cut[] cuts(Station station, List<Grip> grips, Refusal refusal) {
+        List<Cut> cuts = new ArrayList<>();
+        for (Grip grip : grips) {
+            if (!stations.allows(station, grip) || !edgeFinished(station, grip, refusal)) {
+                continue;
+            }
+            int index = station.equals(Station.FORE_GRIP) ? -1 : task.gripMatch.index(grip, split);
+            long milli = task.tariff.partMilli(grip, 1) + task.tariff.workMilli(grip);
+            long style = task.style.part(task.blanks.get(0), form, station, grip, 1);
+            long missed = task.wishes.part(station, grip, 1)
+                    + (station.equals(Station.FORE_GRIP) ? task.wishes.foreGrip(true) : 0);
+            List<Double> lengths = station.equals(Station.REAR_GRIP) && !split
+                    ? List.of(Double.NaN)
+                    : lengths(stations.cutMm(station), grip);
+            for (double length : lengths) {
+                cuts.add(new Cut(grip, length, index, milli, style, missed));
+            }
+        }
+        return cuts.toArray(Cut[]::new);
+    }
+
+    /** A split handle's grips show an edge to the bare blank between them. */
+    private boolean edgeFinished(Station station, Grip grip, Refusal refusal) {
+        if (!split || station.equals(Station.FORE_GRIP)) {
+            return true;
+        }
+        if (station.equals(Station.BUTT_GRIP)) {
+            task.seams.buttGripEdge(task.anySetting(), grip, refusal.reset());
+        } else {
+            task.seams.rearGripEdge(task.anySetting(), grip, refusal.reset());
+        }
+        return !refusal.refused();
+    }
+
+    private static List<Double> lengths(double givenMm, Grip grip) {
+        return givenMm > 0 ? List.of(givenMm) : Cut.lengthsOf(grip);
+    }
+
+    /** Moving hoods of a seat's family and size. */
+    List<Hood> hoodsFor(ReelSeat seat) {
+        return hoods.computeIfAbsent(seat.id(), id -> {
+            List<Hood> fitting = new ArrayList<>();
+            for (Hood hood : task.hoods) {
+                if (hood.size() == seat.size()
+                        && hood.family().equals(seat.hoodFamily())
+                        && stations.allows(Station.HOOD, hood)) {
+                    fitting.add(hood);
+                }
+            }
+            return fitting;
+        });
+    }
+
+    /** Caps that fit the blank's butt, whatever else stands where. */
+    List<ButtCap> capsOn(BlankShape shape) {
+        return caps.computeIfAbsent(shape.blank().id(), id -> {
+            Setting any = task.anySetting(shape);
+            Refusal refusal = new Refusal();
+            List<ButtCap> fitting = new ArrayList<>();
+            for (ButtCap cap : task.caps) {
+                Placed placed = new Placed(Station.BUTT_CAP, cap, -cap.addedMm(), cap.addedMm());
+                task.rules.onPart(any, placed, refusal.reset());
+                if (!refusal.refused() && stations.allows(Station.BUTT_CAP, cap)) {
+                    fitting.add(cap);
+                }
+            }
+            return fitting;
+        });
+    }
+
+    /**
+     * Caps that go beside a grip at the butt of a blank, as indexes into {@link #capsOn}; the last index stands for no cap.
+     */
+    BitSet capsBeside(BlankShape shape, Grip grip) {
+        Map<String, BitSet> of = capsBeside.computeIfAbsent(shape.blank().id(), id -> new HashMap<>());
+        return of.computeIfAbsent(grip.id(), id -> {
+            List<ButtCap> all = capsOn(shape);
+            BitSet may = new BitSet();
+            Refusal refusal = new Refusal();
+            Face rear = Seams.rearOf(split ? Station.BUTT_GRIP : Station.REAR_GRIP, grip);
+            for (int c = 0; c < all.size() && !(task.handleRule && grip.rearClosed()); c++) {
+                Face cap = new Face(Station.BUTT_CAP, all.get(c).id(), all.get(c).outerMm(), false);
+                task.rules.onNeighbours(task.anySetting(shape), cap, rear, refusal.reset());
+                may.set(c, !refusal.refused());
+            }
+            may.set(all.size(), stations.optional(Station.BUTT_CAP) && (grip.rearClosed() || !task.handleRule));
+            return may;
+        });
+    }
+
+    GripMasses rearMasses(BlankShape shape) {
+        return rearMasses.computeIfAbsent(shape.blank().id(), id -> GripMasses.rears(this, shape));
+    }
+
+    GripMasses buttMasses(BlankShape shape) {
+        return buttMasses.computeIfAbsent(shape.blank().id(), id -> GripMasses.butts(this, shape));
+    }
+
+    GripMasses foreMasses(BlankShape shape) {
+        return foreMasses.computeIfAbsent(shape.blank().id(), id -> GripMasses.fores(this, shape));
+    }
+
+    /** The list under some prices. */
+    PriceList priced(Linear k) {
+        return lists.computeIfAbsent(k.withoutConstant(), prices -> new PriceList(this, prices));
+    }
+}
