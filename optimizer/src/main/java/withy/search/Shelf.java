@@ -65,7 +65,10 @@ final class Shelf {
         this.form = form;
         this.split = form == HandleForm.SPLIT;
         Refusal refusal = new Refusal();
-        this.rears = cuts(Station.REAR_GRIP, split ? task.rearGrips : task.fullGrips, refusal);
+        // a full handle has no place for a butt grip that is asked for
+        boolean buttGripGiven = stations.givenAt(Station.BUTT_GRIP) != null;
+        List<Grip> full = buttGripGiven ? List.of() : task.fullGrips;
+        this.rears = cuts(Station.REAR_GRIP, split ? task.rearGrips : full, refusal);
         this.butts = cuts(Station.BUTT_GRIP, split ? task.buttGrips : List.of(), refusal);
         this.fores = cuts(Station.FORE_GRIP, task.foreGrips, refusal);
         this.seats = task.seats.stream()
