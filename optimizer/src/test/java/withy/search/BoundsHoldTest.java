@@ -108,15 +108,14 @@ class BoundsHoldTest {
         BlankShape shape = BlankShape.of((Blank) Objects.requireNonNull(task.catalog.find(layout.blankId())));
         Costs costs = new Costs(task, rod, k);
         Floors floors = new Floors(task, k, leastClass);
-        long handle = floors.handle(shape, layout.form(), layout.reelFootMm());
+        Stations any = new Stations(Map.of(), Set.of(), Set.of());
+        long handle = new Shelf(task, any, layout.form()).priced(k).handle(shape);
         assertTrue(handle <= costs.handle(), () -> told + ": handle " + handle + " above " + costs.handle());
-        long besides = floors.besidesBlank(shape, layout.form(), layout.reelFootMm());
-        long both = costs.handle() + costs.train();
-        assertTrue(besides <= both, () -> told + ": besides the blank " + besides + " above " + both);
+        long cheap = floors.train(shape);
+        assertTrue(cheap <= costs.train(), () -> told + ": cheap train " + cheap + " above " + costs.train());
         handles++;
         if (TrainFloors.works(k)) {
             List<Integer> feet = Search.feet(task.brief.reachMinMm() - 60, task.brief.reachMaxMm(), Layout.GRID_MM);
-            Stations any = new Stations(Map.of(), Set.of(), Set.of());
             long train = new TrainFloors(task)
                     .of(shape, any, leastClass, layout.guideCount(), 0, k, feet, List.of(rod.with()))[0];
             assertTrue(train <= costs.train(), () -> told + ": train " + train + " above " + costs.train());
