@@ -222,9 +222,7 @@ final class Ahead {
         Placed placed = new Placed(Station.KEEPER, keeper, x, 0);
         stand.task.rules.onPart(stand.setting, placed, stand.refusal.reset());
         if (!stand.refusal.refused()) {
-            Share share = fitter == null
-                    ? stand.fitter.keeperAlone(keeper, frontMm)
-                    : fitter.keeper(keeper, frontMm);
+            Share share = fitter == null ? stand.fitter.keeperAlone(keeper, frontMm) : fitter.keeper(keeper, frontMm);
             int n = stand.setting.guideCount();
             long missed = stand.task.wishes.keeper(true) + stand.task.wishes.part(Station.KEEPER, keeper, n);
             to.add(new Option<>(keeper, x, 0, share, 0, missed));
@@ -255,8 +253,7 @@ final class Ahead {
                 if (stations.allows(Station.DECAL, decal)) {
                     double from = frontMm + Fitter.DECAL_AHEAD_MM;
                     Share share = fitter.decal(decal, frontMm);
-                    all.add(Work.option(
-                            stand.task, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
+                    all.add(Work.option(stand.task, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
                 }
             }
             return all;

@@ -62,8 +62,7 @@ final class Behind {
         this.checkRanks = list.rearChecks();
         this.butts = new Butt[stand.shelf.butts.length];
         this.dearer = dearer();
-        this.noCheck =
-                stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Share.NONE, 0, 0) : null;
+        this.noCheck = stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Share.NONE, 0, 0) : null;
     }
 
     /**
@@ -108,13 +107,11 @@ final class Behind {
         long least = NONE;
         for (Cut cut : stand.shelf.rears) {
             Object key = stand.split ? list.buttsBeside(cut) : cut.grip();
-            least = Math.min(
-                    least,
-                    asked.computeIfAbsent(key, any -> {
-                        long here = onward(cut);
-                        long anywhere = list.onward(stand.setting.shape(), cut);
-                        return TrainGraph.none(here) || TrainGraph.none(anywhere) ? NONE : here - anywhere;
-                    }));
+            least = Math.min(least, asked.computeIfAbsent(key, any -> {
+                long here = onward(cut);
+                long anywhere = list.onward(stand.setting.shape(), cut);
+                return TrainGraph.none(here) || TrainGraph.none(anywhere) ? NONE : here - anywhere;
+            }));
         }
         return TrainGraph.none(least) ? NONE : Math.max(0, least);
     }
@@ -246,8 +243,7 @@ final class Behind {
 
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
-        Likely likely =
-                new Likely(set, stand.task.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
+        Likely likely = new Likely(set, stand.task.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
         long limit = under;
         for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
             if (c >= 0 && checkRanks.floor(c) + likely.least() >= limit) {

@@ -97,8 +97,7 @@ final class Dual {
     private boolean feasible(ObjectiveVector v) {
         for (Prices.Kind kind : Prices.Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
-                    && completion.price(Prices.only(kind), Long.MAX_VALUE)
-                            > Prices.ceiling(task.bounds, kind)) {
+                    && completion.price(Prices.only(kind), Long.MAX_VALUE) > Prices.ceiling(task.bounds, kind)) {
                 return false;
             }
         }

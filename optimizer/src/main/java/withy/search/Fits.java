@@ -26,7 +26,8 @@ final class Fits<P extends Part> {
     /** Fits a candidate to a place. */
     interface Maker<P extends Part> {
         /** The option, or null where it does not fit there. */
-        @Nullable Option<P> make(int candidate, double atMm);
+        @Nullable
+        Option<P> make(int candidate, double atMm);
     }
 
     /** A candidate at a place, or null where it does not fit there. */

@@ -1,33 +1,16 @@
 package withy.search;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import withy.brief.Brief.HandleForm;
-import withy.brief.Brief.Wish;
-import withy.catalog.Adhesive;
-import withy.catalog.Arbor;
 import withy.catalog.Blank;
-import withy.catalog.ButtCap;
-import withy.catalog.Check;
-import withy.catalog.Grip;
 import withy.catalog.Guide;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
-import withy.catalog.ReelSeat;
 import withy.catalog.WrapThread;
-import withy.mechanics.ArborRings;
 import withy.rod.BlankShape;
 import withy.rod.GuidePlan;
-import withy.rod.Layout;
 import withy.rod.LoadBearing;
-import withy.rod.Placed;
-import withy.rod.SeatGap;
-import withy.rod.Setting;
 import withy.rod.Station;
-import withy.rules.Refusal;
 
 /**
  * Cheap numbers that no guide train with its thread can cost less than, under one set of prices: each station by itself takes its best part at its

@@ -171,7 +171,9 @@ final class GripMasses {
     }
 
     private long besides(int i, Linear k) {
-        return k.perMilli() * cuts[i].milli() - k.perStyleCenti() * cuts[i].style() + k.perMilliStep() * cuts[i].missed();
+        return k.perMilli() * cuts[i].milli()
+                - k.perStyleCenti() * cuts[i].style()
+                + k.perMilliStep() * cuts[i].missed();
     }
 
     private double mass(int i, Linear k, double arm) {

@@ -216,8 +216,7 @@ final class GuideTable {
             return styles.computeIfAbsent(any.guideCount(), count -> {
                 long[] style = new long[guides.length];
                 for (int g = 0; g < style.length; g++) {
-                    style[g] = task.style.part(
-                            any.blank(), any.layout().form(), Station.guide(1), guides[g], count);
+                    style[g] = task.style.part(any.blank(), any.layout().form(), Station.guide(1), guides[g], count);
                 }
                 return style;
             });

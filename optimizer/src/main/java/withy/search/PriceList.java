@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
 import withy.catalog.Arbor;
 import withy.catalog.ButtCap;
-import withy.catalog.Check;
 import withy.catalog.Hood;
 import withy.catalog.Keeper;
 import withy.catalog.Part;
@@ -63,8 +62,7 @@ final class PriceList {
         this.armMm = task.brief.rodType().spinningReel() ? 0 : 25;
         double behind = shelf.deepestMm + shelf.widestCheckMm;
         this.rearChecks = checks(Station.REAR_CHECK, -behind, -shelf.shallowestMm);
-        this.foreChecks = checks(
-                Station.FORE_CHECK, shelf.shortestFrontMm, shelf.longestFrontMm + shelf.widestCheckMm);
+        this.foreChecks = checks(Station.FORE_CHECK, shelf.shortestFrontMm, shelf.longestFrontMm + shelf.widestCheckMm);
         this.endChecks = checks(Station.WINDING_CHECK, shelf.shortestFrontMm, FRONT_REACH_MM);
         this.keeperFloor = keeper();
     }
@@ -143,8 +141,7 @@ final class PriceList {
 
     Ranked fores(BlankShape shape) {
         return fores.computeIfAbsent(
-                shape.blank().id(),
-                id -> shelf.foreMasses(shape).ranked(k, armMm, cut -> 0));
+                shape.blank().id(), id -> shelf.foreMasses(shape).ranked(k, armMm, cut -> 0));
     }
 
     /** A number no keeper and inscription cost less than. */
@@ -167,10 +164,7 @@ final class PriceList {
             }
             long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores(shape).least());
             long bare = Math.min(0, k.perMilliStep() * task.wishes.foreGrip(false));
-            return seatAndRear(seat, rear)
-                    + Math.min(0, rearChecks.least())
-                    + Math.min(bare, grip)
-                    + aheadFloor();
+            return seatAndRear(seat, rear) + Math.min(0, rearChecks.least()) + Math.min(bare, grip) + aheadFloor();
         });
     }
 
@@ -199,20 +193,19 @@ final class PriceList {
     private Ranked checks(Station station, double fromMm, double toMm) {
         return ranked(
                 shelf.checks,
-                check -> shelf.stations.allows(station, check)
-                        ? small(check, station, fromMm, toMm)
-                        : TrainGraph.NONE);
+                check -> shelf.stations.allows(station, check) ? small(check, station, fromMm, toMm) : TrainGraph.NONE);
     }
 
     private long keeper() {
         Wish<Boolean> wish = task.handleRule ? task.brief.handle().keeper() : null;
-        boolean hard = wish != null && wish.hard();
+        boolean must = wish != null && wish.hard() && wish.value();
+        boolean mustNot = wish != null && wish.hard() && !wish.value();
         long least = TrainGraph.NONE;
-        if (shelf.stations.optional(Station.KEEPER) && !(hard && wish.value())) {
+        if (shelf.stations.optional(Station.KEEPER) && !must) {
             least = k.perMilliStep() * task.wishes.keeper(false);
         }
         for (Keeper keeper : task.keepers) {
-            if (!(hard && !wish.value()) && shelf.stations.allows(Station.KEEPER, keeper)) {
+            if (!mustNot && shelf.stations.allows(Station.KEEPER, keeper)) {
                 long wished = k.perMilliStep() * task.wishes.keeper(true);
                 least = Math.min(least, wished + small(keeper, Station.KEEPER, shelf.shortestFrontMm, FRONT_REACH_MM));
             }
@@ -226,7 +219,10 @@ final class PriceList {
     private long small(Part part, Station station, double fromMm, double toMm) {
         double c = k.leastPerMg(fromMm, toMm, armMm);
         double mg = c >= 0 ? part.massMg() : part.massMg() + SMALL_SLACK_MG;
-        return (long) Math.floor(c * mg) + money(part) - k.perStyleCenti() * style(part, station) + missed(part, station);
+        return (long) Math.floor(c * mg)
+                + money(part)
+                - k.perStyleCenti() * style(part, station)
+                + missed(part, station);
     }
 
     private long style(Part part, Station station) {

@@ -167,7 +167,14 @@ final class Proof {
                         long bound = bound(node);
                         if (!TrainGraph.none(bound)) {
                             open.add(new Node(
-                                    bound, node.order(), shape, alternative, leastClass, null, Node.Stage.OPENED, version));
+                                    bound,
+                                    node.order(),
+                                    shape,
+                                    alternative,
+                                    leastClass,
+                                    null,
+                                    Node.Stage.OPENED,
+                                    version));
                         }
                     }
                 }
@@ -189,8 +196,8 @@ final class Proof {
     /** The handle's side of a layout: one stand for each adhesive and each group of ends. */
     private List<Stand> stands(Node node, Setting setting) {
         HandleForm form = setting.layout().form();
-        StandKey key = new StandKey(
-                node.shape().blank().id(), setting.footMm(), form, node.alternative(), node.leastClass());
+        StandKey key =
+                new StandKey(node.shape().blank().id(), setting.footMm(), form, node.alternative(), node.leastClass());
         return stands.computeIfAbsent(key, any -> {
             List<Stand> list = new ArrayList<>();
             for (Adhesive adhesive : task.adhesives) {
@@ -198,8 +205,7 @@ final class Proof {
                     Consumables with = new Consumables(task.threads.get(0), task.finishes.get(0), adhesive);
                     Fitter fitter = new Fitter(setting, with, task.tariff);
                     for (Ends.Group group : ends(node.shape())) {
-                        list.add(new Stand(
-                                shelf(node.alternative(), form), setting, fitter, node.leastClass(), group));
+                        list.add(new Stand(shelf(node.alternative(), form), setting, fitter, node.leastClass(), group));
                     }
                 }
             }
@@ -392,7 +398,14 @@ final class Proof {
             return;
         }
         Node layoutNode = new Node(
-                node.bound(), order++, node.shape(), node.alternative(), node.leastClass(), setting, Node.Stage.LOOKED, version);
+                node.bound(),
+                order++,
+                node.shape(),
+                node.alternative(),
+                node.leastClass(),
+                setting,
+                Node.Stage.LOOKED,
+                version);
         Node bounded = rebound(layoutNode);
         if (bounded.bound() < limit() && !TrainGraph.none(bounded.bound())) {
             open.add(bounded);

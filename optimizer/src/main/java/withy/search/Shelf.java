@@ -174,7 +174,8 @@ final class Shelf {
             Refusal refusal = new Refusal();
             Face rear = Seams.rearOf(split ? Station.BUTT_GRIP : Station.REAR_GRIP, grip);
             for (int c = 0; c < all.size() && !(task.handleRule && grip.rearClosed()); c++) {
-                Face cap = new Face(Station.BUTT_CAP, all.get(c).id(), all.get(c).outerMm(), false);
+                Face cap =
+                        new Face(Station.BUTT_CAP, all.get(c).id(), all.get(c).outerMm(), false);
                 task.rules.onNeighbours(task.anySetting(shape), cap, rear, refusal.reset());
                 may.set(c, !refusal.refused());
             }

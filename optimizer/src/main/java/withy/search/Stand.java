@@ -268,8 +268,7 @@ final class Stand {
         task.rules.onPart(setting, new Placed(station, grip, fromMm, lengthMm), refusal.reset());
         return refusal.refused()
                 ? null
-                : new Option<>(
-                        grip, fromMm, lengthMm, fitter.grip(grip, fromMm, lengthMm), cut.style(), cut.missed());
+                : new Option<>(grip, fromMm, lengthMm, fitter.grip(grip, fromMm, lengthMm), cut.style(), cut.missed());
     }
 
     /** Caps that may close the butt end here, whatever grip stands before it; the empty choice first (closed grips need none). */
@@ -284,8 +283,7 @@ final class Stand {
             for (ButtCap cap : shelf.capsOn(setting.shape())) {
                 if (ends.has(cap) && closes(cap, last)) {
                     double from = -cap.addedMm();
-                    known.add(
-                            Work.option(task, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
+                    known.add(Work.option(task, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
                 }
             }
             caps = known;
@@ -297,7 +295,9 @@ final class Stand {
     private List<Grip> lastGrips() {
         List<Grip> last = new ArrayList<>();
         for (Cut cut : split ? shelf.butts : shelf.rears) {
-            if (last.isEmpty() || last.size() == 1 && last.get(0).rearClosed() != cut.grip().rearClosed()) {
+            if (last.isEmpty()
+                    || last.size() == 1
+                            && last.get(0).rearClosed() != cut.grip().rearClosed()) {
                 last.add(cut.grip());
             }
         }

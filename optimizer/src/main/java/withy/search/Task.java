@@ -167,11 +167,9 @@ final class Task {
         if (given != null) {
             return List.of(given);
         }
-        double longest = handleRule
-                ? caps.stream().mapToDouble(ButtCap::addedMm).max().orElse(0)
-                : LONGEST_CAP_MM;
-        return Search.feet(
-                brief.reachMinMm() - Math.min(longest, LONGEST_CAP_MM), brief.reachMaxMm(), Layout.GRID_MM);
+        double longest =
+                handleRule ? caps.stream().mapToDouble(ButtCap::addedMm).max().orElse(0) : LONGEST_CAP_MM;
+        return Search.feet(brief.reachMinMm() - Math.min(longest, LONGEST_CAP_MM), brief.reachMaxMm(), Layout.GRID_MM);
     }
 
     /** Measures and judges a build. */

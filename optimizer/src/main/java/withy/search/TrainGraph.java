@@ -116,8 +116,7 @@ final class TrainGraph {
                 if (tip.facts().durabilityClass() >= leastClass
                         && stations.allows(Station.TIP_TOP, tip)
                         && (ends == null || ends.has(tip))) {
-                    tips.add(Work.option(
-                            task, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
+                    tips.add(Work.option(task, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
                     index[n++] = t;
                 }
             }
