@@ -38,8 +38,8 @@ final class Ahead {
         this.stand = stand;
         this.k = list.k;
         this.foreRanks = list.fores(stand.setting.shape());
-        this.foreCheckRanks = list.foreChecks();
-        this.endRanks = list.endChecks();
+        this.foreCheckRanks = list.foreChecks(stand.setting.shape());
+        this.endRanks = list.endChecks(stand.setting.shape());
         this.keeperFloor = list.keeperFloor();
         this.endFloor = Math.min(0, endRanks.least()) + keeperFloor;
     }

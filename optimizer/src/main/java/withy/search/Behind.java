@@ -59,7 +59,7 @@ final class Behind {
         this.caps = stand.caps();
         caps.forEach(cap -> cap.price(k));
         this.buttRanks = stand.shelf.buttMasses(shape).rankedAt(-foot, k, armMm, this::cheapestCap);
-        this.checkRanks = list.rearChecks();
+        this.checkRanks = list.rearChecks(shape);
         this.butts = new Butt[stand.shelf.butts.length];
         this.dearer = dearer();
         this.noCheck = stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Share.NONE, 0, 0) : null;

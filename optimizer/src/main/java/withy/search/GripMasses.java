@@ -142,7 +142,7 @@ final class GripMasses {
     private boolean fits(int i, double rear, boolean thickest) {
         Placed placed = new Placed(station, cuts[i].grip(), rear, cuts[i].lengthMm());
         task.rules.onPart(any, placed, refusal.reset());
-        return !refusal.refused() || thickest != refusal.verdict().check().equals("loose");
+        return !refusal.refused() || thickest != refusal.check().equals("loose");
     }
 
     /** All that may fit, by their floors under these prices wherever the reel stands, with what follows each. */

@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
 import withy.catalog.Arbor;
 import withy.catalog.ButtCap;
+import withy.catalog.Check;
+import withy.catalog.Decal;
 import withy.catalog.Hood;
 import withy.catalog.Keeper;
 import withy.catalog.Part;
@@ -50,9 +52,9 @@ final class PriceList {
     private final Map<String, Ranked> fores = new HashMap<>();
     private final Map<String, Map<Object, Long>> onward = new HashMap<>();
     private final Map<String, Long> handles = new HashMap<>();
-    private final Ranked rearChecks;
-    private final Ranked foreChecks;
-    private final Ranked endChecks;
+    private final Map<String, Ranked> rearChecks = new HashMap<>();
+    private final Map<String, Ranked> foreChecks = new HashMap<>();
+    private final Map<String, Ranked> endChecks = new HashMap<>();
     private final long keeperFloor;
 
     PriceList(Shelf shelf, Linear k) {
@@ -60,23 +62,28 @@ final class PriceList {
         this.task = shelf.task;
         this.k = k;
         this.armMm = task.brief.rodType().spinningReel() ? 0 : 25;
-        double behind = shelf.deepestMm + shelf.widestCheckMm;
-        this.rearChecks = checks(Station.REAR_CHECK, -behind, -shelf.shallowestMm);
-        this.foreChecks = checks(Station.FORE_CHECK, shelf.shortestFrontMm, shelf.longestFrontMm + shelf.widestCheckMm);
-        this.endChecks = checks(Station.WINDING_CHECK, shelf.shortestFrontMm, FRONT_REACH_MM);
         this.keeperFloor = keeper();
     }
 
-    Ranked rearChecks() {
-        return rearChecks;
+    /** Checks between grip and seat. */
+    Ranked rearChecks(BlankShape shape) {
+        double behind = shelf.deepestMm + shelf.widestCheckMm;
+        return rearChecks.computeIfAbsent(
+                shape.blank().id(), id -> checks(Station.REAR_CHECK, shape, -behind, -shelf.shallowestMm));
     }
 
-    Ranked foreChecks() {
-        return foreChecks;
+    /** Checks between seat and fore grip. */
+    Ranked foreChecks(BlankShape shape) {
+        double furthest = shelf.longestFrontMm + shelf.widestCheckMm;
+        return foreChecks.computeIfAbsent(
+                shape.blank().id(), id -> checks(Station.FORE_CHECK, shape, shelf.shortestFrontMm, furthest));
     }
 
-    Ranked endChecks() {
-        return endChecks;
+    /** Checks that end the handle. */
+    Ranked endChecks(BlankShape shape) {
+        double furthest = shelf.longestFrontMm + shelf.widestCheckMm + shelf.longestForeMm;
+        return endChecks.computeIfAbsent(
+                shape.blank().id(), id -> checks(Station.WINDING_CHECK, shape, shelf.shortestFrontMm, furthest));
     }
 
     /** Seats with hood and arbors, what the best grip behind them is worth beside them credited. */
@@ -149,11 +156,6 @@ final class PriceList {
         return keeperFloor;
     }
 
-    /** A number no end of a handle ahead of the seat costs less than. */
-    long aheadFloor() {
-        return Math.min(0, endChecks.least()) + Math.min(0, foreChecks.least()) + keeperFloor;
-    }
-
     /** A number no handle on the blank costs less than. */
     long handle(BlankShape shape) {
         return handles.computeIfAbsent(shape.blank().id(), id -> {
@@ -164,7 +166,10 @@ final class PriceList {
             }
             long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores(shape).least());
             long bare = Math.min(0, k.perMilliStep() * task.wishes.foreGrip(false));
-            return seatAndRear(seat, rear) + Math.min(0, rearChecks.least()) + Math.min(bare, grip) + aheadFloor();
+            return seatAndRear(seat, rear) + Math.min(0, rearChecks(shape).least()) + Math.min(bare, grip)
+                    + Math.min(0, endChecks(shape).least())
+                    + Math.min(0, foreChecks(shape).least())
+                    + keeperFloor;
         });
     }
 
@@ -190,10 +195,18 @@ final class PriceList {
         return new Ranked(floors);
     }
 
-    private Ranked checks(Station station, double fromMm, double toMm) {
-        return ranked(
-                shelf.checks,
-                check -> shelf.stations.allows(station, check) ? small(check, station, fromMm, toMm) : TrainGraph.NONE);
+    /** Those that go somewhere between two places told from the reel foot, wherever the reel stands on the blank. */
+    private Ranked checks(Station station, BlankShape shape, double fromMm, double toMm) {
+        long[] floors = new long[shelf.checks.length];
+        for (int i = 0; i < floors.length; i++) {
+            Check check = shelf.checks[i];
+            floors[i] = shelf.stations.allows(station, check)
+                    ? small(check, station, fromMm, toMm)
+                    : TrainGraph.NONE;
+        }
+        double thickest = Math.max(0, task.firstFoot() + fromMm - shelf.widestCheckMm);
+        double thinnest = Math.max(thickest, task.lastFoot() + toMm + shelf.widestCheckMm);
+        return new Ranked(floors, i -> shelf.goes(station, i, shape, thickest, thinnest));
     }
 
     private long keeper() {
@@ -211,7 +224,10 @@ final class PriceList {
             }
         }
         double c = k.leastPerMg(0, FRONT_REACH_MM, armMm);
-        long decal = task.decals.isEmpty() ? 0 : k.perMilliStep() * task.wishes.mostCredit();
+        long decal = 0;
+        for (Decal one : task.decals) {
+            decal = Math.max(decal, -missed(one, Station.DECAL));
+        }
         return (TrainGraph.none(least) ? 0 : least) - decal + (c < 0 ? (long) (c * 2 * SMALL_SLACK_MG) : 0);
     }
 
@@ -280,7 +296,10 @@ final class PriceList {
     private long arbors(ReelSeat seat, BlankShape shape, double c) {
         double rear = Math.max(0, task.firstFoot() - seat.footCentreMm());
         double thick = shape.profile().largestBetween(rear, Math.max(rear, task.lastFoot() + seat.lengthMm()));
-        long wished = task.wishes.mostCredit() > 0 ? -k.perMilliStep() * task.wishes.mostCredit() : 0;
+        long wished = 0;
+        for (Arbor arbor : task.arbors) {
+            wished = Math.min(wished, missed(arbor, Station.SEAT_ARBORS));
+        }
         if ((seat.boreMm() - thick) / 2 < ArborRings.TAPE_UP_TO_MM + 0.01 || !task.boreRuled) {
             return wished;
         }

@@ -46,6 +46,10 @@ final class Shelf {
 
     final double shortestFrontMm;
     final double widestCheckMm;
+    /** Longest fore grip, mm. */
+    final double longestForeMm;
+
+    private final Map<String, byte[]> checksThatGo = new HashMap<>();
     private final Map<String, List<ButtCap>> caps = new HashMap<>();
     private final Map<String, Map<String, BitSet>> capsBeside = new HashMap<>();
     private final Map<String, GripMasses> rearMasses = new HashMap<>();
@@ -89,6 +93,8 @@ final class Shelf {
         this.shallowestMm = seats.length == 0 ? 0 : shallowest;
         this.longestFrontMm = longest;
         this.shortestFrontMm = seats.length == 0 ? 0 : shortest;
+        this.longestForeMm =
+                task.foreGrips.stream().mapToDouble(Grip::lengthMm).max().orElse(0);
         this.widestCheckMm =
                 task.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
     }
@@ -129,6 +135,34 @@ final class Shelf {
 
     private static List<Double> lengths(double givenMm, Grip grip) {
         return givenMm > 0 ? List.of(givenMm) : Cut.lengthsOf(grip);
+    }
+
+    /**
+     * False where a check goes nowhere between two places on a blank: too tight even at the thinner, or too loose even at the thicker. Asked of the rules
+     * once a blank and station.
+     */
+    boolean goes(Station station, int check, BlankShape shape, double thickestMm, double thinnestMm) {
+        byte[] known = checksThatGo.computeIfAbsent(
+                station.place() + shape.blank().id(), any -> new byte[checks.length]);
+        if (known[check] == 0) {
+            boolean goes = stepsBeyond(shape, thinnestMm)
+                    || fits(station, check, shape, thickestMm, "tight") && fits(station, check, shape, thinnestMm, "loose");
+            known[check] = (byte) (goes ? 1 : -1);
+        }
+        return known[check] > 0;
+    }
+
+    /** True where a joint makes the blank thicker again before a place. */
+    private static boolean stepsBeyond(BlankShape shape, double xMm) {
+        return !shape.joints().isEmpty() && shape.joints().get(0).fromMm() <= xMm;
+    }
+
+    /** False where it does not fit there for another reason than one that another place may mend. */
+    private boolean fits(Station station, int check, BlankShape shape, double xMm, String mendable) {
+        Refusal refusal = new Refusal();
+        Placed placed = new Placed(station, checks[check], xMm, checks[check].widthMm());
+        task.rules.onPart(task.anySetting(shape), placed, refusal);
+        return !refusal.refused() || refusal.check().endsWith(mendable);
     }
 
     /** Moving hoods of a seat's family and size. */
