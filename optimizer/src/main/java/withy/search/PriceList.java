@@ -166,7 +166,9 @@ final class PriceList {
             }
             long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores(shape).least());
             long bare = Math.min(0, k.perMilliStep() * task.wishes.foreGrip(false));
-            return seatAndRear(seat, rear) + Math.min(0, rearChecks(shape).least()) + Math.min(bare, grip)
+            return seatAndRear(seat, rear)
+                    + Math.min(0, rearChecks(shape).least())
+                    + Math.min(bare, grip)
                     + Math.min(0, endChecks(shape).least())
                     + Math.min(0, foreChecks(shape).least())
                     + keeperFloor;
@@ -200,9 +202,7 @@ final class PriceList {
         long[] floors = new long[shelf.checks.length];
         for (int i = 0; i < floors.length; i++) {
             Check check = shelf.checks[i];
-            floors[i] = shelf.stations.allows(station, check)
-                    ? small(check, station, fromMm, toMm)
-                    : TrainGraph.NONE;
+            floors[i] = shelf.stations.allows(station, check) ? small(check, station, fromMm, toMm) : TrainGraph.NONE;
         }
         double thickest = Math.max(0, task.firstFoot() + fromMm - shelf.widestCheckMm);
         double thinnest = Math.max(thickest, task.lastFoot() + toMm + shelf.widestCheckMm);

@@ -142,11 +142,12 @@ final class Shelf {
      * once a blank and station.
      */
     boolean goes(Station station, int check, BlankShape shape, double thickestMm, double thinnestMm) {
-        byte[] known = checksThatGo.computeIfAbsent(
-                station.place() + shape.blank().id(), any -> new byte[checks.length]);
+        byte[] known =
+                checksThatGo.computeIfAbsent(station.place() + shape.blank().id(), any -> new byte[checks.length]);
         if (known[check] == 0) {
             boolean goes = stepsBeyond(shape, thinnestMm)
-                    || fits(station, check, shape, thickestMm, "tight") && fits(station, check, shape, thinnestMm, "loose");
+                    || fits(station, check, shape, thickestMm, "tight")
+                            && fits(station, check, shape, thinnestMm, "loose");
             known[check] = (byte) (goes ? 1 : -1);
         }
         return known[check] > 0;

@@ -56,7 +56,7 @@ import withy.units.UnitSystem;
 
 /** Explanations against every build of small catalogues. */
 class ExplainedTest {
-    private static final int SEEDS = 8;
+    private static final int SEEDS = 16;
     private static final long MOST_BUILDS = 2_000;
     private static final int PARTS = 5;
 
