@@ -96,7 +96,8 @@ final class Quick {
             return first;
         }
         if (job == Job.BINDING && !first.proven()) {
-            // the made-up ceiling can leave more near-equal builds than one walk looks at; a scenario's own question may not
+            // the made-up ceiling can leave more near-equal builds than one walk looks at; a scenario's own question
+            // may not
             talk.println("  not proven: best " + first.score() + ", bound " + first.bound() + ", so it is not judged");
             return first;
         }
