@@ -20,8 +20,8 @@ import withy.rod.Station;
 import withy.rules.Seams;
 
 /**
- * What may stand ahead of the seat: fore grip with or without a ring, the check that ends the handle, keeper and inscription. The end of the
- * handle is the same for every way that comes to it at one place with one face, so it is worked out once and kept.
+ * What may stand ahead of the seat of one stand under one set of prices: fore grip with or without a ring, the check that ends the handle, keeper and
+ * inscription. Each kind is gone through in the order of what it costs at least, and only while it may still matter.
  */
 final class Ahead {
     private final Stand stand;

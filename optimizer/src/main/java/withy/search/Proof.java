@@ -27,8 +27,8 @@ import withy.rod.Station;
 import withy.rules.Refusal;
 
 /**
- * Best-first search with proof. A node is a blank, then a layout of it, then a layout with one thread and one least class; the node with the
- * least bound is worked next, so the search ends when no open node can beat the best build found.
+ * Best-first search with proof. A node is a blank with one least class, then a layout of it; the node with the least bound is looked at more closely
+ * ({@link Node.Stage}) or worked next, so the search ends when no open node can beat the best build found.
  */
 final class Proof {
     /** Bores looser than this over the blank are refused whatever fills them, mm. */
