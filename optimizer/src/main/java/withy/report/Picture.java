@@ -12,6 +12,13 @@ import java.util.List;
  */
 public record Picture(String key, String title, String svg, Table table) {
 
+    /** Height of the drawing in its own units. */
+    double height() {
+        String box = svg.substring(svg.indexOf("viewBox=\"") + "viewBox=\"".length());
+        String[] sides = box.substring(0, box.indexOf('"')).split(" ", -1);
+        return Double.parseDouble(sides[3]);
+    }
+
     /**
      * Figures.
      *

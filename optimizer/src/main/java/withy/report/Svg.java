@@ -108,8 +108,8 @@ final class Svg {
                 case '>' -> safe.append("&gt;");
                 case '"' -> safe.append("&quot;");
                 default -> {
-                    // control characters are not allowed in XML at all
-                    if (c >= ' ' || c == '\n' || c == '\t') {
+                    // control characters, halves of pairs and the two that are none are not allowed in XML at all
+                    if (c >= ' ' && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF || c == '\n' || c == '\t') {
                         safe.appendCodePoint(c);
                     }
                 }

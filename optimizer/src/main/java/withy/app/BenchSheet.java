@@ -1,0 +1,114 @@
+package withy.app;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a builder pins over the bench for one build; its fields in this order are the published JSON. Places are mm from the blank's butt.
+ *
+ * @param schema format of the answer
+ * @param catalogHash hash of the catalogue it was made from
+ * @param build the build as measured
+ * @param machine the rod as a machine, with the picture's outline
+ * @param handle handle and ends, from the butt
+ * @param tipRingMm centre of the tip-top's ring, or null without a tip-top
+ * @param guides stripper first
+ * @param mixes what is mixed of two parts
+ * @param cautions what to mind at the bench
+ */
+public record BenchSheet(
+        int schema,
+        String catalogHash,
+        BuildSheet build,
+        MachineSheet machine,
+        List<HandleLine> handle,
+        @Nullable Double tipRingMm,
+        List<GuideLine> guides,
+        List<Mix> mixes,
+        List<String> cautions) {
+    public BenchSheet {
+        handle = List.copyOf(handle);
+        guides = List.copyOf(guides);
+        mixes = List.copyOf(mixes);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * One part of handle or ends.
+     *
+     * @param bin where it lies, or empty
+     * @param fromMm its rear end
+     * @param toMm its front end
+     * @param soldMm its length as sold where it is cut shorter, or null
+     * @param fit how it is fitted, null where nothing is to be done
+     */
+    public record HandleLine(
+            String station,
+            String part,
+            String name,
+            String bin,
+            double fromMm,
+            double toMm,
+            @Nullable Double soldMm,
+            @Nullable Fit fit) {}
+
+    /**
+     * How a part is fitted.
+     *
+     * @param how ream, stretch, tape, glue, arbors, foam, none: by the trade table of gaps
+     * @param blankMm the blank at its thickest there
+     * @param rearMm bore to ream to at the rear, or the arbors' inner diameter
+     * @param frontMm bore to ream to at the front, or the arbors' outer diameter
+     * @param gapMm gap between part and blank on each side; of checks and the tip-top, of the diameters
+     * @param pieces rings of arbor or tape
+     */
+    public record Fit(String how, double blankMm, double rearMm, double frontMm, double gapMm, int pieces) {}
+
+    /**
+     * One guide.
+     *
+     * @param number 1 is the stripper
+     * @param sizeMm nominal ring size
+     * @param xMm ring centre
+     * @param fromTipMm behind the centre of the tip-top's ring, or null without a tip-top
+     * @param fromFerruleMm ahead of the nearer ferrule end (negative: behind it), or null on one piece
+     * @param wrapMm covered on each foot
+     * @param turns turns on each foot
+     * @param underTurns turns of the underwrap on each foot; 0 without one
+     */
+    public record GuideLine(
+            int number,
+            String part,
+            String name,
+            String bin,
+            double sizeMm,
+            int feet,
+            double xMm,
+            @Nullable Double fromTipMm,
+            @Nullable Double fromFerruleMm,
+            double wrapMm,
+            double turns,
+            double underTurns) {}
+
+    /**
+     * What is mixed of two parts.
+     *
+     * @param what finish or adhesive
+     * @param times mixes of equal size
+     * @param resinMl of each mix
+     * @param hardenerMl of each mix
+     * @param potLifeMin working time, minutes
+     * @param waitHours hours before the next coat; of adhesive until it carries load
+     */
+    public record Mix(
+            String what,
+            String name,
+            String bin,
+            int times,
+            double resinParts,
+            double hardenerParts,
+            double resinMl,
+            double hardenerMl,
+            double potLifeMin,
+            double waitHours) {}
+}
