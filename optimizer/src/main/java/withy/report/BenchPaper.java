@@ -3,6 +3,7 @@ package withy.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.app.BenchSheet;
 import withy.app.BenchSheet.Fit;
@@ -47,7 +48,12 @@ public final class BenchPaper {
 
     private void write() {
         page.heading(Phrases.of("paper.scale", String.format(Locale.ROOT, "%.0f", SCALE)));
-        page.picture(Pictures.rod(bench.machine(), units), Svg.WIDTH / SCALE);
+        Picture rod = Pictures.rod(bench.machine(), units);
+        page.picture(rod, Svg.WIDTH / SCALE);
+        page.line(rod.table().rows().stream()
+                .map(row -> row.get(0))
+                .filter(part -> Character.isDigit(part.charAt(0)))
+                .collect(Collectors.joining(" · ")));
         page.svg(ruler()).line(Phrases.of("paper.ruler"));
         handle();
         guides();
@@ -72,7 +78,7 @@ public final class BenchPaper {
     }
 
     private void handle() {
-        page.heading(Phrases.of("paper.handle")).care(cautions("caution.dust", "caution.epoxy"));
+        page.sheet().heading(Phrases.of("paper.handle")).care(cautions("caution.dust", "caution.epoxy"));
         page.line(Phrases.of(
                 "paper.foot",
                 length(bench.machine().outline().footMm()),

@@ -19,7 +19,7 @@ final class Markup {
         tr, svg { page-break-inside: avoid; }
         .number { text-align: right; white-space: nowrap; }
         .care { border: 0.5mm solid #b3401f; padding: 1.5mm; margin: 2mm 0; page-break-inside: avoid; }
-        .box { border: 0.4mm solid #1c1c1c; }
+        .sheet { page-break-before: always; }
         .ruler { margin: 2mm 0; }
         @media screen { body { max-width: 180mm; margin: 5mm auto; } }
         """;
@@ -34,8 +34,17 @@ final class Markup {
         return element("p", words);
     }
 
-    /** What the builder must mind, framed. */
+    /** What follows begins on a new sheet. */
+    Markup sheet() {
+        body.append("<div class=\"sheet\"></div>\n");
+        return this;
+    }
+
+    /** What the builder must mind, framed; nothing where there is nothing. */
     Markup care(List<String> sentences) {
+        if (sentences.isEmpty()) {
+            return this;
+        }
         body.append("<div class=\"care\">\n");
         sentences.forEach(this::line);
         body.append("</div>\n");

@@ -2,24 +2,34 @@ package withy.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import withy.app.BenchDesk;
 import withy.app.BenchSheet;
+import withy.app.RefusedBuild;
 import withy.fixture.Fixtures;
+import withy.rod.Placed;
 import withy.rod.Rod;
+import withy.rod.Station;
 import withy.units.QuantityText;
 import withy.units.UnitSystem;
 
@@ -54,12 +64,117 @@ class BenchPaperTest {
                 if (where != null) {
                     PDFRenderer renderer = new PDFRenderer(document);
                     for (int i = 0; i < document.getNumberOfPages(); i++) {
-                        javax.imageio.ImageIO.write(
+                        ImageIO.write(
                                 renderer.renderImageWithDPI(i, 90), "png", Path.of(where, paper + "-" + i + ".png").toFile());
                     }
                     Files.writeString(Path.of(where, paper + ".txt"), new PDFTextStripper().getText(document));
                 }
             }
+        }
+    }
+
+    @Test
+    void everyDimensionOnPaperIsTheRods() throws IOException {
+        Rod rod = Fixtures.legal().rod();
+        BenchSheet sheet = sheet(rod);
+        String text = text(rod);
+        for (BenchSheet.HandleLine line : sheet.handle()) {
+            Placed placed = rod.placed().get(Station.parse(line.station()));
+            assertEquals(placed.fromMm(), line.fromMm(), 0.01, line.station());
+            assertEquals(placed.toMm(), line.toMm(), 0.01, line.station());
+            assertTrue(text.contains(UNITS.partLength(line.toMm())), line.station());
+        }
+        assertEquals(7, sheet.guides().size());
+        double tip = 2100 + 6 - 5 / 2.0;
+        for (BenchSheet.GuideLine guide : sheet.guides()) {
+            double x = rod.setting().guideMm(guide.number());
+            assertEquals(x, guide.xMm(), 0.01);
+            assertEquals(tip - x, guide.fromTipMm(), 0.01);
+            String row = text.lines()
+                    .filter(line -> line.startsWith(guide.number() + " " + guide.name() + " "))
+                    .findFirst()
+                    .orElseThrow();
+            List<Double> shown = Pattern.compile("(-?[0-9.]+) mm")
+                    .matcher(row)
+                    .results()
+                    .map(found -> Double.valueOf(found.group(1)))
+                    .toList();
+            assertEquals(tip - x, shown.get(0), 0.5);
+            assertEquals(x, shown.get(2), 0.5);
+            assertTrue(
+                    rod.setting().shape().joints().stream()
+                            .anyMatch(j -> Math.abs(x - shown.get(1) - j.fromMm()) < 0.5
+                                    || Math.abs(x - shown.get(1) - j.toMm()) < 0.5),
+                    row);
+        }
+        assertTrue(text.contains(UNITS.mass(rod.figures().weightG())), "expected weight");
+    }
+
+    @Test
+    void theRulerIsAHundredMillimetresOnPaper() throws IOException {
+        for (Sheet paper : Sheet.all()) {
+            try (PDDocument document = pdf(Fixtures.legal().rod(), paper)) {
+                List<Rectangle2D> drawn = new Strokes(document.getPage(0)).boxes();
+                List<Rectangle2D> ruler = drawn.stream()
+                        .filter(box -> box.getHeight() < 0.5 * POINTS_PER_MM)
+                        .filter(box -> Math.abs(box.getWidth() - 100 * POINTS_PER_MM) < 0.1 * POINTS_PER_MM)
+                        .toList();
+                assertEquals(1, ruler.size(), () -> drawn.toString());
+                double left = ruler.get(0).getMinX();
+                long strokes = drawn.stream()
+                        .filter(box -> Math.abs(box.getHeight() - 3 * POINTS_PER_MM) < 0.1 * POINTS_PER_MM)
+                        .filter(box -> {
+                            double tens = (box.getCenterX() - left) / (10 * POINTS_PER_MM);
+                            return Math.abs(tens - Math.rint(tens)) < 0.01 && tens > -0.5 && tens < 10.5;
+                        })
+                        .count();
+                assertEquals(11, strokes);
+            }
+        }
+    }
+
+    @Test
+    void aHostileNameIsPrintedAndDoesNothing() throws IOException {
+        String hostile = "</td><script>alert(1)</script><img src=\"file:///etc/hostname\"/>&x;]]>\u0007\ud800 {0}";
+        Rod rod = Fixtures.legal()
+                .part("guide-5", "facts.model", hostile)
+                .part("cap", "facts.bin", hostile)
+                .part("blank", "facts.model", hostile)
+                .rod();
+        String html = BenchPaper.of(sheet(rod), UNITS, Sheet.A4);
+        assertFalse(html.contains("<script") || html.contains("<img"), "markup from a name");
+        try (PDDocument document = pdf(rod, Sheet.A4)) {
+            String flat = new PDFTextStripper().getText(document).replaceAll("\\s", "");
+            assertTrue(flat.contains("<script>alert(1)</script>"), flat);
+        }
+    }
+
+    @Test
+    void nothingIsLoadedFromOutsideTheJar(@TempDir Path folder) throws IOException {
+        Path image = folder.resolve("image.png");
+        ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "png", image.toFile());
+        byte[] made = Pdf.of("<html><head></head><body><img src=\"" + image.toUri()
+                + "\"/><svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\""
+                + " width=\"9\" height=\"9\"><image width=\"9\" height=\"9\" xlink:href=\"" + image.toUri()
+                + "\"/></svg></body></html>");
+        try (PDDocument document = Loader.loadPDF(made)) {
+            PDResources held = document.getPage(0).getResources();
+            for (COSName name : held.getXObjectNames()) {
+                assertFalse(held.isImageXObject(name), "an image from outside");
+            }
+        }
+    }
+
+    @Test
+    void anIllegalBuildGetsNoSheet() {
+        Rod rod = Fixtures.legal().part("seat", "boreMm", 9.0).rod();
+        RefusedBuild refused = assertThrows(RefusedBuild.class, () -> sheet(rod));
+        assertFalse(refused.sentences().isEmpty());
+    }
+
+    private static String text(Rod rod) throws IOException {
+        try (PDDocument document = pdf(rod, Sheet.A4)) {
+            return new PDFTextStripper().getText(document);
         }
     }
 }
