@@ -47,14 +47,7 @@ public final class BenchDesk {
         BuildSheet sheet = new Offers(catalog, brief, Rulebook.standard(), units)
                 .own(build)
                 .sheet();
-        if (!Verdicts.legal(sheet.verdicts())) {
-            throw new RefusedBuild(
-                    Phrases.of("paper.illegal"),
-                    sheet.verdicts().stream()
-                            .filter(v -> v.outcome().equals(Verdicts.FAIL) || v.outcome().equals(Verdicts.UNKNOWN))
-                            .map(BuildSheet.VerdictLine::sentence)
-                            .toList());
-        }
+        refuseIllegal(sheet);
         Rod rod = Rod.measure(catalog, brief, build);
         BenchDesk desk = new BenchDesk(rod);
         return new BenchSheet(
@@ -67,6 +60,18 @@ public final class BenchDesk {
                 desk.guides(),
                 desk.mixes(),
                 Cautions.of(List.of(rod)));
+    }
+
+    /** Paper of a build that breaks a rule would be believed. */
+    static void refuseIllegal(BuildSheet sheet) {
+        if (!Verdicts.legal(sheet.verdicts())) {
+            throw new RefusedBuild(
+                    Phrases.of("paper.illegal"),
+                    sheet.verdicts().stream()
+                            .filter(v -> v.outcome().equals(Verdicts.FAIL) || v.outcome().equals(Verdicts.UNKNOWN))
+                            .map(BuildSheet.VerdictLine::sentence)
+                            .toList());
+        }
     }
 
     private List<HandleLine> handle() {

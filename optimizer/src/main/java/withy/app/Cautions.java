@@ -35,6 +35,12 @@ final class Cautions {
         return list;
     }
 
+    /** Those that concern who fishes with the rod. */
+    static List<String> forCustomer(List<Rod> rods) {
+        List<String> bench = List.of(Phrases.of("caution.dust"), Phrases.of("caution.epoxy"));
+        return of(rods).stream().filter(caution -> !bench.contains(caution)).toList();
+    }
+
     /** Blanks are abraded under every wrap and grip, grips and arbors reamed. */
     private static boolean makesDust(Placed placed) {
         return switch (placed.part().kind()) {

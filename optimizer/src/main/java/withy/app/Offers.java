@@ -72,11 +72,16 @@ final class Offers {
 
     /** A build of the builder's own, legal or not. */
     Weighed own(Build build) {
+        return own(0, build);
+    }
+
+    /** A build told by its rank, legal or not, its proof unknown. */
+    Weighed own(int rank, Build build) {
         Rod rod = Rod.measure(catalog, brief, build);
         ObjectiveVector objectives = ObjectiveVector.of(rod, style, wishes);
         List<VerdictLine> verdicts = Verdicts.of(rod, rules);
-        BuildSheet sheet = Sheets.of(0, rod, objectives, scoring.score(objectives), verdicts, null, units);
-        return new Weighed(new Side(0, rod, objectives), sheet);
+        BuildSheet sheet = Sheets.of(rank, rod, objectives, scoring.score(objectives), verdicts, null, units);
+        return new Weighed(new Side(rank, rod, objectives), sheet);
     }
 
     /** Throws where a build breaks a rule; else its rod. */

@@ -19,6 +19,7 @@ final class Markup {
         tr, svg { page-break-inside: avoid; }
         .number { text-align: right; white-space: nowrap; }
         .care { border: 0.5mm solid #b3401f; padding: 1.5mm; margin: 2mm 0; page-break-inside: avoid; }
+        .kept { page-break-inside: avoid; }
         .sheet { page-break-before: always; }
         .ruler { margin: 2mm 0; }
         @media screen { body { max-width: 180mm; margin: 5mm auto; } }
@@ -28,6 +29,19 @@ final class Markup {
 
     Markup heading(String words) {
         return element("h2", words);
+    }
+
+    /** A block kept on one sheet. */
+    Markup kept(Runnable inside) {
+        body.append("<div class=\"kept\">\n");
+        inside.run();
+        body.append("</div>\n");
+        return this;
+    }
+
+    Markup strong(String words) {
+        body.append("<p><b>").append(Svg.escape(words)).append("</b></p>\n");
+        return this;
     }
 
     Markup line(String words) {

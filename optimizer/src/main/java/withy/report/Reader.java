@@ -1,0 +1,44 @@
+package withy.report;
+
+import java.math.BigDecimal;
+import java.text.DecimalFormatSymbols;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Currency;
+import java.util.Locale;
+import withy.units.QuantityText;
+
+/**
+ * Who reads a paper: units, and the decimal sign, the forms of money and of dates of a country that was named, never the machine's.
+ *
+ * @param units units
+ * @param locale language and country
+ */
+public record Reader(QuantityText units, Locale locale) {
+
+    /** An amount of money. */
+    String money(long minor, String currency) {
+        Currency unit = Currency.getInstance(currency);
+        int digits = Math.max(0, unit.getDefaultFractionDigits());
+        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+        format.setCurrency(unit);
+        format.setMinimumFractionDigits(digits);
+        format.setMaximumFractionDigits(digits);
+        return format.format(BigDecimal.valueOf(minor, digits));
+    }
+
+    /** A day. */
+    String day(LocalDate date) {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
+                .withLocale(locale)
+                .format(date);
+    }
+
+    /** A quantity or a sentence of ours with its decimal signs; never for names, which stay as they are. */
+    String decimals(String words) {
+        char mark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        return mark == '.' ? words : words.replaceAll("(?<=\\d)\\.(?=\\d)", String.valueOf(mark));
+    }
+}
