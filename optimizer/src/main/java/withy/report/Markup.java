@@ -10,10 +10,10 @@ final class Markup {
     private static final String STYLE = """
         @font-face { font-family: Withy; src: url(font:regular); font-weight: normal; -fs-font-subset: subset; }
         @font-face { font-family: Withy; src: url(font:bold); font-weight: bold; -fs-font-subset: subset; }
-        body { font-family: Withy, "DejaVu Sans", sans-serif; font-size: 9pt; color: #1c1c1c; margin: 0; }
+        body { font-family: Withy, "DejaVu Sans", sans-serif; font-size: 9pt; line-height: 1.2; color: #1c1c1c; margin: 0; }
         h1 { font-size: 15pt; margin: 0 0 2mm 0; }
-        h2 { font-size: 11pt; margin: 5mm 0 1mm 0; page-break-after: avoid; }
-        p { margin: 0 0 1mm 0; }
+        h2 { font-size: 11pt; margin: 4mm 0 1mm 0; page-break-after: avoid; }
+        p { margin: 0 0 0.8mm 0; }
         table { border-collapse: collapse; width: 100%; margin-bottom: 1mm; -fs-table-paginate: paginate; }
         th, td { border-bottom: 0.2mm solid #8c8c8c; padding: 0.6mm 1mm; text-align: left; vertical-align: top; }
         tr, svg { page-break-inside: avoid; }

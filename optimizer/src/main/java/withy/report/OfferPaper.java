@@ -10,7 +10,7 @@ import withy.explain.Phrases;
 
 /** The offer a customer is handed: up to three builds on one sheet. */
 public final class OfferPaper {
-    private static final double PICTURE_MM = 175;
+    private static final double PICTURE_MM = 160;
 
     private static final Picture.Table NONE = new Picture.Table(0, List.of(), List.of());
 
@@ -46,7 +46,7 @@ public final class OfferPaper {
         page.heading(choice.rank() + "  " + choice.name());
         page.picture(new Picture("whole", choice.name(), WholeRod.of(choice.outline(), choice.name()), NONE), PICTURE_MM);
         page.strong(Phrases.of(
-                "paper.offer.price",
+                choice.depositMinor() == 0 ? "paper.offer.priceAlone" : "paper.offer.price",
                 reader.money(choice.priceMinor(), choice.currency()),
                 reader.money(choice.taxMinor(), choice.currency()),
                 reader.money(choice.depositMinor(), choice.currency())));
