@@ -32,6 +32,7 @@ import withy.shop.ShopFault;
             JobCommand.class,
             OutCommand.class,
             PlanCommand.class,
+            PaperCommand.class,
             StockCommand.class,
             WeighCommand.class,
             BackupCommand.class,
@@ -56,6 +57,7 @@ import withy.shop.ShopFault;
                 + "  withy job --new brief.json                      a customer came%n"
                 + "  withy out PART                                  a part ran out: choose again%n"
                 + "  withy plan                                      all open jobs from one stock%n"
+                + "  withy paper offer answer.json --brief brief.json --out offer.pdf%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         synopsisSubcommandLabel = "COMMAND",

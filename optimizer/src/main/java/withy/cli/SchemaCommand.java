@@ -42,6 +42,7 @@ final class SchemaCommand implements Callable<Integer> {
             "lighter",
             "measure",
             "out",
+            "paper",
             "parts",
             "plan",
             "stock",
@@ -58,7 +59,7 @@ final class SchemaCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description =
                     "answer (of propose), bend, bendtest, brief, build, check, drawer, folder (of doctor,"
-                            + " backup, restore), import, job, jobs, lighter, measure, out, parts, plan, stock, weigh, why or whynot.")
+                            + " backup, restore), import, job, jobs, lighter, measure, out, paper, parts, plan, stock, weigh, why or whynot.")
     private @Nullable String name;
 
     /** picocli sets its fields afterwards. */
