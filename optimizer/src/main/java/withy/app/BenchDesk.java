@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import withy.app.BenchSheet.Fit;
@@ -58,6 +60,7 @@ public final class BenchDesk {
                 desk.handle(),
                 desk.tipRingMm(),
                 desk.guides(),
+                desk.bins(sheet),
                 desk.mixes(),
                 Cautions.of(List.of(rod)));
     }
@@ -189,6 +192,17 @@ public final class BenchDesk {
                 .min(Comparator.comparingDouble(end -> Math.abs(x - end)))
                 .map(end -> Sheets.rounded(x - end, 2))
                 .orElse(null);
+    }
+
+    private Map<String, String> bins(BuildSheet sheet) {
+        Map<String, String> bins = new TreeMap<>();
+        for (BuildSheet.PartLine line : sheet.parts()) {
+            Part part = rod.setting().catalog().find(line.part());
+            if (part != null && !part.facts().bin().isEmpty()) {
+                bins.put(line.part(), part.facts().bin());
+            }
+        }
+        return bins;
     }
 
     private List<Mix> mixes() {

@@ -1,6 +1,9 @@
 package withy.app;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param handle handle and ends, from the butt
  * @param tipRingMm centre of the tip-top's ring, or null without a tip-top
  * @param guides stripper first
+ * @param bins where each part lies, by id; a part without a bin is left out
  * @param mixes what is mixed of two parts
  * @param cautions what to mind at the bench
  */
@@ -24,11 +28,13 @@ public record BenchSheet(
         List<HandleLine> handle,
         @Nullable Double tipRingMm,
         List<GuideLine> guides,
+        Map<String, String> bins,
         List<Mix> mixes,
         List<String> cautions) {
     public BenchSheet {
         handle = List.copyOf(handle);
         guides = List.copyOf(guides);
+        bins = Collections.unmodifiableMap(new TreeMap<>(bins));
         mixes = List.copyOf(mixes);
         cautions = List.copyOf(cautions);
     }

@@ -144,7 +144,7 @@ public final class BenchPaper {
         for (MaterialLine line : bench.build().materials()) {
             rows.add(List.of(
                     Phrases.of("paper.what." + line.what()),
-                    line.name(),
+                    line.name() + (line.part() == null ? "" : bin(bench.bins().getOrDefault(line.part(), ""))),
                     String.format(Locale.ROOT, "%.1f", line.amount()) + " " + Phrases.of("paper.unit." + line.unit())));
         }
         page.table(2, heads("what", "name", "amount"), rows);
@@ -211,10 +211,11 @@ public final class BenchPaper {
                             ? Phrases.of("bend.guide", part.station().substring("guide-".length()))
                             : Phrases.of("station." + part.station()),
                     part.name(),
+                    bench.bins().getOrDefault(part.part(), ""),
                     part.part(),
                     part.count() == 0 ? "" : String.valueOf(part.count())));
         }
-        page.table(3, heads("part", "name", "id", "pieces"), rows).care(bench.cautions());
+        page.table(4, heads("part", "made", "bin", "id", "pieces"), rows).care(bench.cautions());
     }
 
     /** Those of some cautions that this rod gives cause for. */
@@ -243,11 +244,11 @@ public final class BenchPaper {
     }
 
     private String length(double mm) {
-        return units.partLength(mm);
+        return Markup.unbroken(units.partLength(mm));
     }
 
     private String thin(double mm) {
-        return units.thickness(mm);
+        return Markup.unbroken(units.thickness(mm));
     }
 
     private static String ml(double amount) {

@@ -17,7 +17,7 @@ final class Markup {
         table { border-collapse: collapse; width: 100%; margin-bottom: 1mm; -fs-table-paginate: paginate; }
         th, td { border-bottom: 0.2mm solid #8c8c8c; padding: 0.6mm 1mm; text-align: left; vertical-align: top; }
         tr, svg { page-break-inside: avoid; }
-        .number { text-align: right; white-space: nowrap; }
+        .number { text-align: right; }
         .care { border: 0.5mm solid #b3401f; padding: 1.5mm; margin: 2mm 0; page-break-inside: avoid; }
         .kept { page-break-inside: avoid; }
         .sheet { page-break-before: always; }
@@ -26,6 +26,11 @@ final class Markup {
         """;
 
     private final StringBuilder body = new StringBuilder();
+
+    /** A quantity that may be broken between its two systems of units only. */
+    static String unbroken(String quantity) {
+        return quantity.replace(' ', '\u00a0').replace("\u00a0(", " (");
+    }
 
     Markup heading(String words) {
         return element("h2", words);

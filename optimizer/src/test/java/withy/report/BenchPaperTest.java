@@ -21,6 +21,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withy.app.BenchDesk;
@@ -174,7 +175,40 @@ class BenchPaperTest {
 
     private static String text(Rod rod) throws IOException {
         try (PDDocument document = pdf(rod, Sheet.A4)) {
-            return new PDFTextStripper().getText(document);
+            return new PDFTextStripper().getText(document).replace('\u00a0', ' ');
+        }
+    }
+
+    @Test
+    void noWordRunsOffTheSheetWhateverTheUnits() throws IOException {
+        Rod rod = Fixtures.legal()
+                .part("guide-20", "facts.model", "Long Shank Heavy Stripper 20-H")
+                .part("guide-20", "facts.bin", "guide case 3")
+                .part("thread", "facts.bin", "thread drawer")
+                .rod();
+        for (UnitSystem system : UnitSystem.values()) {
+            for (Sheet paper : Sheet.all()) {
+                QuantityText units = new QuantityText(system);
+                BenchSheet sheet = BenchDesk.of(rod.setting().catalog(), rod.brief(), rod.build(), units);
+                try (PDDocument document = Loader.loadPDF(Pdf.of(BenchPaper.of(sheet, units, paper)))) {
+                    Edges edges = new Edges();
+                    String text = edges.getText(document);
+                    double right = (paper.widthMm() - Sheet.MARGIN_MM) * POINTS_PER_MM;
+                    assertTrue(edges.right <= right + 1, system + " " + paper + ": " + edges.right + " of " + right);
+                    assertTrue(text.contains("turns") && text.contains("under") && text.contains("thread drawer"), text);
+                }
+            }
+        }
+    }
+
+    /** How far to the right anything is written. */
+    private static final class Edges extends PDFTextStripper {
+        private double right;
+
+        @Override
+        protected void processTextPosition(TextPosition text) {
+            right = Math.max(right, text.getXDirAdj() + text.getWidthDirAdj());
+            super.processTextPosition(text);
         }
     }
 }
