@@ -71,7 +71,8 @@ public final class BenchDesk {
             throw new RefusedBuild(
                     Phrases.of("paper.illegal"),
                     sheet.verdicts().stream()
-                            .filter(v -> v.outcome().equals(Verdicts.FAIL) || v.outcome().equals(Verdicts.UNKNOWN))
+                            .filter(v -> v.outcome().equals(Verdicts.FAIL)
+                                    || v.outcome().equals(Verdicts.UNKNOWN))
                             .map(BuildSheet.VerdictLine::sentence)
                             .toList());
         }
@@ -81,8 +82,18 @@ public final class BenchDesk {
         List<HandleLine> lines = new ArrayList<>();
         for (Placed placed : rod.placed().values()) {
             switch (placed.station().place()) {
-                case BUTT_CAP, BUTT_GRIP, REAR_GRIP, REAR_CHECK, SEAT, HOOD, FORE_CHECK, FORE_GRIP, WINDING_CHECK,
-                        KEEPER, DECAL, TIP_TOP -> lines.add(line(placed));
+                case BUTT_CAP,
+                        BUTT_GRIP,
+                        REAR_GRIP,
+                        REAR_CHECK,
+                        SEAT,
+                        HOOD,
+                        FORE_CHECK,
+                        FORE_GRIP,
+                        WINDING_CHECK,
+                        KEEPER,
+                        DECAL,
+                        TIP_TOP -> lines.add(line(placed));
                 case SEAT_ARBORS, GUIDE, THREAD, FINISH, ADHESIVE, BLANK -> {
                     // arbors stand with the seat, guides and mixes in lists of their own
                 }
@@ -117,7 +128,8 @@ public final class BenchDesk {
         }
         if (part instanceof Check check) {
             double od = rod.setting().odAt(placed.fromMm());
-            return fit(check.soft() ? "stretch" : "glue", od, check.innerMm(), check.innerMm(), check.innerMm() - od, 0);
+            return fit(
+                    check.soft() ? "stretch" : "glue", od, check.innerMm(), check.innerMm(), check.innerMm() - od, 0);
         }
         if (part instanceof ButtCap cap) {
             double od = rod.setting().blank().buttOdMm();

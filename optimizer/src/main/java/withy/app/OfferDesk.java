@@ -21,7 +21,8 @@ import withy.units.QuantityText;
 
 /** Writes an offer for a customer from builds already chosen; one that breaks a rule is never offered. */
 public final class OfferDesk {
-    private static final List<Place> SEEN = List.of(Place.BLANK, Place.SEAT, Place.REAR_GRIP, Place.GUIDE, Place.TIP_TOP);
+    private static final List<Place> SEEN =
+            List.of(Place.BLANK, Place.SEAT, Place.REAR_GRIP, Place.GUIDE, Place.TIP_TOP);
 
     private OfferDesk() {}
 
@@ -86,7 +87,9 @@ public final class OfferDesk {
         Waited longest = new Waited(0, "");
         for (Map.Entry<String, Integer> need : pieces.entrySet()) {
             Part part = rod.setting().catalog().find(need.getKey());
-            if (part == null || need.getValue() <= part.facts().stock() || part.facts().leadDays() == null) {
+            if (part == null
+                    || need.getValue() <= part.facts().stock()
+                    || part.facts().leadDays() == null) {
                 continue;
             }
             int days = part.facts().leadDays();
@@ -103,7 +106,9 @@ public final class OfferDesk {
             Station station = place == Place.GUIDE ? Station.guide(1) : new Station(place, 0);
             Part part = place == Place.BLANK ? rod.setting().blank() : rod.partAt(station);
             if (part != null) {
-                seen.add(new Seen(Phrases.of("station." + Stations.key(place)), part.facts().name()));
+                seen.add(new Seen(
+                        Phrases.of("station." + Stations.key(place)),
+                        part.facts().name()));
             }
         }
         return seen;

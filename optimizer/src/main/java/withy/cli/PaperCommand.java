@@ -80,7 +80,11 @@ final class PaperCommand implements Callable<Integer> {
     @Option(names = "--brief", paramLabel = "BRIEF", required = true, description = "The brief it is built for.")
     private String brief;
 
-    @Option(names = "--out", paramLabel = "FILE", required = true, description = "Where to write: FILE.pdf or FILE.html.")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            required = true,
+            description = "Where to write: FILE.pdf or FILE.html.")
     private String out;
 
     @Option(
@@ -100,7 +104,8 @@ final class PaperCommand implements Callable<Integer> {
             names = "--country",
             paramLabel = "LOCALE",
             defaultValue = "en-GB",
-            description = "Forms of money, dates and decimals on the offer, such as de-DE (${DEFAULT-VALUE} unless told).")
+            description =
+                    "Forms of money, dates and decimals on the offer, such as de-DE (${DEFAULT-VALUE} unless told).")
     private String country = "en-GB";
 
     @Option(names = "--customer", paramLabel = "NAME", defaultValue = "", description = "Who the offer is for.")
@@ -178,7 +183,8 @@ final class PaperCommand implements Callable<Integer> {
     private Printed bench(Catalog catalog, Brief read, List<Build> builds) {
         BenchSheet bench = BenchDesk.of(catalog, read, builds.get(0), output.units());
         return new Printed(
-                BenchPaper.of(bench, output.units(), sheet), List.of(bench.build().name()));
+                BenchPaper.of(bench, output.units(), sheet),
+                List.of(bench.build().name()));
     }
 
     private List<Build> builds(Catalog catalog, Surroundings surroundings, PrintWriter err) {
@@ -204,7 +210,8 @@ final class PaperCommand implements Callable<Integer> {
 
     private Locale locale() {
         Locale told = Locale.forLanguageTag(country);
-        if (!List.of(Locale.getAvailableLocales()).contains(told) || told.getCountry().isEmpty()) {
+        if (!List.of(Locale.getAvailableLocales()).contains(told)
+                || told.getCountry().isEmpty()) {
             throw new Stop(
                     Exit.USAGE,
                     "--country " + country + ": allowed is a language and a country, such as en-GB or de-DE.",

@@ -42,8 +42,7 @@ public final class BenchPaper {
     public static String of(BenchSheet bench, QuantityText units, Sheet sheet) {
         BenchPaper paper = new BenchPaper(bench, units);
         paper.write();
-        return paper.page.document(
-                Phrases.of("paper.bench.title", bench.build().name()), sheet);
+        return paper.page.document(Phrases.of("paper.bench.title", bench.build().name()), sheet);
     }
 
     private void write() {
@@ -134,8 +133,7 @@ public final class BenchPaper {
                     String.format(Locale.ROOT, "%.0f", guide.turns()),
                     guide.underTurns() > 0 ? String.format(Locale.ROOT, "%.0f", guide.underTurns()) : "–"));
         }
-        page.table(
-                2, heads("number", "name", "size", "tip", "ferrule", "butt", "wrap", "turns", "under"), rows);
+        page.table(2, heads("number", "name", "size", "tip", "ferrule", "butt", "wrap", "turns", "under"), rows);
     }
 
     private void materials() {

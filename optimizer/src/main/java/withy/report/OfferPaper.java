@@ -44,7 +44,8 @@ public final class OfferPaper {
 
     private void choice(Choice choice) {
         page.heading(choice.rank() + "  " + choice.name());
-        page.picture(new Picture("whole", choice.name(), WholeRod.of(choice.outline(), choice.name()), NONE), PICTURE_MM);
+        page.picture(
+                new Picture("whole", choice.name(), WholeRod.of(choice.outline(), choice.name()), NONE), PICTURE_MM);
         page.strong(Phrases.of(
                 choice.depositMinor() == 0 ? "paper.offer.priceAlone" : "paper.offer.price",
                 reader.money(choice.priceMinor(), choice.currency()),

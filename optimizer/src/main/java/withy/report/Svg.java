@@ -109,7 +109,9 @@ final class Svg {
                 case '"' -> safe.append("&quot;");
                 default -> {
                     // control characters, halves of pairs and the two that are none are not allowed in XML at all
-                    if (c >= ' ' && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF || c == '\n' || c == '\t') {
+                    if (c >= ' ' && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF
+                            || c == '\n'
+                            || c == '\t') {
                         safe.appendCodePoint(c);
                     }
                 }

@@ -38,7 +38,9 @@ final class WholeRod {
         }
         for (Piece piece : outline.pieces()) {
             double middle = (piece.fromMm() + piece.toMm()) / 2;
-            String fill = piece.station().equals("seat") ? "#9a9a9a" : piece.station().endsWith("Grip") ? "#c9a77c" : "#5a5a5a";
+            String fill = piece.station().equals("seat")
+                    ? "#9a9a9a"
+                    : piece.station().endsWith("Grip") ? "#c9a77c" : "#5a5a5a";
             tube(piece.fromMm(), middle, piece.rearOdMm(), piece.midOdMm(), fill);
             tube(middle, piece.toMm(), piece.midOdMm(), piece.frontOdMm(), fill);
         }

@@ -322,6 +322,7 @@ class CommandsTest {
                 "lighter",
                 "check",
                 "parts",
+                "paper",
                 "stock",
                 "weigh",
                 "backup",

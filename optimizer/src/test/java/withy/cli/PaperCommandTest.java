@@ -21,7 +21,15 @@ class PaperCommandTest {
 
     private Terminal.Shown paper(String typed, String paper, String out, String... more) {
         List<String> args = new ArrayList<>(List.of(
-                "paper", paper, "-", "--brief", Terminal.brief("kayak-estuary"), "--catalog", Terminal.BENCH, "--out", out));
+                "paper",
+                paper,
+                "-",
+                "--brief",
+                Terminal.brief("kayak-estuary"),
+                "--catalog",
+                Terminal.BENCH,
+                "--out",
+                out));
         args.addAll(List.of(more));
         return new Terminal().typing(typed).run(args.toArray(String[]::new));
     }
@@ -45,7 +53,8 @@ class PaperCommandTest {
         assertEquals(0, second.code(), second.err());
         String html = Files.readString(file);
         assertTrue(html.contains(Demo.build(1).path("name").asText()));
-        Terminal.Shown own = paper(Demo.build(1).toString(), "bench", folder.resolve("own.html").toString());
+        Terminal.Shown own = paper(
+                Demo.build(1).toString(), "bench", folder.resolve("own.html").toString());
         assertEquals(0, own.code(), own.err());
         assertEquals(html, Files.readString(folder.resolve("own.html")));
     }

@@ -14,11 +14,11 @@ import java.util.List;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
@@ -53,8 +53,10 @@ class BenchPaperTest {
             try (PDDocument document = pdf(Fixtures.legal().rod(), paper)) {
                 assertTrue(document.getNumberOfPages() >= 1 && document.getNumberOfPages() <= 4);
                 for (PDPage page : document.getPages()) {
-                    assertEquals(paper.widthMm() * POINTS_PER_MM, page.getMediaBox().getWidth(), 0.5);
-                    assertEquals(paper.heightMm() * POINTS_PER_MM, page.getMediaBox().getHeight(), 0.5);
+                    assertEquals(
+                            paper.widthMm() * POINTS_PER_MM, page.getMediaBox().getWidth(), 0.5);
+                    assertEquals(
+                            paper.heightMm() * POINTS_PER_MM, page.getMediaBox().getHeight(), 0.5);
                     for (COSName name : page.getResources().getFontNames()) {
                         PDFont font = page.getResources().getFont(name);
                         assertTrue(font.isEmbedded(), font.getName());
@@ -66,7 +68,9 @@ class BenchPaperTest {
                     PDFRenderer renderer = new PDFRenderer(document);
                     for (int i = 0; i < document.getNumberOfPages(); i++) {
                         ImageIO.write(
-                                renderer.renderImageWithDPI(i, 90), "png", Path.of(where, paper + "-" + i + ".png").toFile());
+                                renderer.renderImageWithDPI(i, 90),
+                                "png",
+                                Path.of(where, paper + "-" + i + ".png").toFile());
                     }
                     Files.writeString(Path.of(where, paper + ".txt"), new PDFTextStripper().getText(document));
                 }
@@ -195,7 +199,8 @@ class BenchPaperTest {
                     String text = edges.getText(document);
                     double right = (paper.widthMm() - Sheet.MARGIN_MM) * POINTS_PER_MM;
                     assertTrue(edges.right <= right + 1, system + " " + paper + ": " + edges.right + " of " + right);
-                    assertTrue(text.contains("turns") && text.contains("under") && text.contains("thread drawer"), text);
+                    assertTrue(
+                            text.contains("turns") && text.contains("under") && text.contains("thread drawer"), text);
                 }
             }
         }

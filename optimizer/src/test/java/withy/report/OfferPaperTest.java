@@ -116,7 +116,14 @@ class OfferPaperTest {
         String html = OfferPaper.of(offer, new Reader(UNITS, Locale.UK), Sheet.A4);
         String words = (html + text(offer, Locale.UK)).toLowerCase(Locale.ROOT);
         for (String never : List.of(
-                SUPPLIER.toLowerCase(Locale.ROOT), BIN, "supplier", "margin is", "cost", "in stock", "labour", "hour")) {
+                SUPPLIER.toLowerCase(Locale.ROOT),
+                BIN,
+                "supplier",
+                "margin is",
+                "cost",
+                "in stock",
+                "labour",
+                "hour")) {
             assertFalse(words.contains(never), never);
         }
         for (Part part : shop.catalog().byId().values()) {
