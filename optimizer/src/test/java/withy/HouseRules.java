@@ -62,6 +62,7 @@ record HouseRules(String root) {
             Map.entry("org.dhatim.fastexcel.", Set.of("catalog", "report")),
             Map.entry("com.openhtmltopdf.", Set.of("report")),
             Map.entry("org.apache.pdfbox.", Set.of("report")),
+            Map.entry("org.apache.fontbox.", Set.of("report")),
             Map.entry("com.fasterxml.jackson.", Set.of("catalog", "brief", "app", "report", "cli", "web", "shop")));
 
     private static final Pattern EMPTY_NAME = Pattern.compile(".*(Impl|Manager|Helper|Utils?)|(Base|Abstract)[A-Z].*");

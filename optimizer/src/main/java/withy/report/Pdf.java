@@ -13,12 +13,17 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /** Prints a document of ours as PDF. Nothing is loaded but the fonts inside the jar, whatever the document names. */
 public final class Pdf {
     private static final String PROTOCOL = "font";
     private static final Map<String, String> FONTS =
             Map.of("font:regular", "DejaVuSans.ttf", "font:bold", "DejaVuSans-Bold.ttf");
+
+    static {
+        FontMappers.set(new JarFonts());
+    }
 
     private Pdf() {}
 

@@ -1,5 +1,6 @@
 package withy.report;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -18,6 +19,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -168,6 +170,17 @@ class BenchPaperTest {
                 assertFalse(held.isImageXObject(name), "an image from outside");
             }
         }
+    }
+
+    @Test
+    void theMachinesOwnFontsAreNotSearched() {
+        Pdf.of("<html><head></head><body>x</body></html>");
+        assertEquals(
+                "DejaVuSans",
+                assertDoesNotThrow(() -> FontMappers.instance()
+                        .getFontBoxFont("Helvetica", null)
+                        .getFont()
+                        .getName()));
     }
 
     @Test
