@@ -1,11 +1,12 @@
 package withy.search;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Watch;
 import withy.rod.Balance;
 import withy.rod.BlankShape;
-import withy.rod.Build;
 
 /**
  * Works one node to the end: finds multipliers that make its linear bound tight (one at a time, by bracketing), then walks the builds whose
@@ -15,7 +16,7 @@ final class Dual {
     /** Rounds of finding multipliers. */
     private static final int ROUNDS = 16;
 
-    /** Builds measured in one walk before it is given up (and said so). */
+    /** Builds measured in one walk before it is given up (and said so): rules outside the chain refuse them. */
     private static final int MOST_BUILDS = 20_000;
 
     private final Task task;
@@ -23,6 +24,7 @@ final class Dual {
     private final BlankShape shape;
     private final long margin;
     private final Watch watch;
+    private final long mostSteps;
     private final int mostBuilds;
     private long refused;
     private Task.@Nullable Judged best;
@@ -30,17 +32,28 @@ final class Dual {
     private long boundSoFar = Long.MIN_VALUE;
     private Prices pricesSoFar;
 
-    Dual(Task task, Completion completion, BlankShape shape, int leastClass, Watch watch) {
-        this(task, completion, shape, leastClass, watch, MOST_BUILDS);
+    /**
+     * @param mostSteps handles and builds met in one walk before it is given up
+     */
+    Dual(Task task, Completion completion, BlankShape shape, int leastClass, Watch watch, long mostSteps) {
+        this(task, completion, shape, leastClass, watch, mostSteps, MOST_BUILDS);
     }
 
     /** With another number of builds that may be measured in one walk. */
-    Dual(Task task, Completion completion, BlankShape shape, int leastClass, Watch watch, int mostBuilds) {
+    Dual(
+            Task task,
+            Completion completion,
+            BlankShape shape,
+            int leastClass,
+            Watch watch,
+            long mostSteps,
+            int mostBuilds) {
         this.task = task;
         this.completion = completion;
         this.shape = shape;
         this.margin = leastClass - (long) task.brief.durabilityClass();
         this.watch = watch;
+        this.mostSteps = mostSteps;
         this.mostBuilds = mostBuilds;
         this.pricesSoFar = Prices.start(task.scoring);
     }
@@ -107,26 +120,31 @@ final class Dual {
 
     /** Least moment ahead of the zone's far edge that any build here has; negative where some hang behind it. */
     private long leastAhead() {
-        Balance reel = Balance.of(task.brief, 0, 0);
-        Linear ahead = new Linear(-reel.farMm(), 1, 0, 0, 0, 0, 0, reel.aheadMgMm());
-        return completion.price(ahead, Long.MAX_VALUE);
+        return completion.price(ahead(), Long.MAX_VALUE);
     }
 
     /** Least moment behind the zone's near edge. */
     private long leastBehind() {
+        return completion.price(behind(), Long.MAX_VALUE);
+    }
+
+    /** Prices under which a build costs its moment ahead of the zone's far edge. */
+    private Linear ahead() {
         Balance reel = Balance.of(task.brief, 0, 0);
-        Linear behind = new Linear(reel.nearMm(), -1, 0, 0, 0, 0, 0, reel.behindMgMm());
-        return completion.price(behind, Long.MAX_VALUE);
+        return new Linear(-reel.farMm(), 1, 0, 0, 0, 0, reel.aheadMgMm());
+    }
+
+    private Linear behind() {
+        Balance reel = Balance.of(task.brief, 0, 0);
+        return new Linear(reel.nearMm(), -1, 0, 0, 0, 0, reel.behindMgMm());
     }
 
     private Task.@Nullable Measured cheapest(long bound) {
         Task.Measured[] first = new Task.Measured[1];
-        completion.builds(bound + 1, (build, cost) -> {
-            if (first[0] == null) {
-                first[0] = task.measure(build, shape);
-            }
+        completion.builds(new BuildWalk(completion.prices(), bound + 1, List.of(), Long.MAX_VALUE, () -> false, met -> {
+            first[0] = task.measure(met.build(), shape);
             return Long.MIN_VALUE;
-        });
+        }));
         return first[0];
     }
 
@@ -146,17 +164,39 @@ final class Dual {
     }
 
     private Outcome walk() {
-        completion.price(pricesSoFar.linear(task, margin), limit);
-        int[] count = {0};
-        boolean[] gaveUp = {false};
-        completion.builds(limit, (Build build, long cost) -> {
-            if (++count[0] > mostBuilds || watch.interrupted().getAsBoolean()) {
-                gaveUp[0] = true;
-                return Long.MIN_VALUE;
+        Linear k = pricesSoFar.linear(task, margin);
+        completion.price(k, limit);
+        int[] measured = {0};
+        BuildWalk walk = new BuildWalk(k, limit, tests(), mostSteps, watch.interrupted(), met -> {
+            if (met.score() < limit) {
+                measured[0]++;
+                take(task.measure(met.build(), shape));
             }
-            take(task.measure(build, shape));
-            return limit;
+            return measured[0] < mostBuilds ? limit : Long.MIN_VALUE;
         });
-        return new Outcome(best, gaveUp[0] ? boundSoFar : limit, pricesSoFar, !gaveUp[0]);
+        boolean whole = completion.builds(walk) && measured[0] < mostBuilds;
+        return new Outcome(best, whole ? limit : boundSoFar, pricesSoFar, whole);
+    }
+
+    /** What a build must keep besides: the score on each side of the balance zone and inside it, and every ceiling by itself. */
+    private List<BuildWalk.Test> tests() {
+        List<BuildWalk.Test> tests = new ArrayList<>();
+        Prices own = Prices.start(task.scoring);
+        for (Prices score : List.of(own, own.slope(0), own.slope(-own.slope()))) {
+            if (!score.equals(pricesSoFar)) {
+                tests.add(new BuildWalk.Test(score.linear(task, margin), Long.MAX_VALUE));
+            }
+        }
+        for (Prices.Kind kind : Prices.Kind.values()) {
+            if (Prices.bounded(task.bounds, kind)) {
+                tests.add(new BuildWalk.Test(Prices.only(kind), Prices.ceiling(task.bounds, kind) + 1));
+            }
+        }
+        long outside = task.bounds.outsideMgMm();
+        if (outside != Long.MAX_VALUE) {
+            tests.add(new BuildWalk.Test(ahead(), outside + 1));
+            tests.add(new BuildWalk.Test(behind(), outside + 1));
+        }
+        return tests;
     }
 }

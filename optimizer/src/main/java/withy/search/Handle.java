@@ -5,10 +5,12 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Decal;
 import withy.catalog.Keeper;
 import withy.catalog.Part;
+import withy.objectives.Style;
 import withy.rod.Fitter;
 
 /**
@@ -52,7 +54,20 @@ final class Handle {
      * @param behind what stands behind it
      */
     record Chosen(
-            Stand.SeatOption seat, Ahead.Way ahead, Option<Keeper> keeper, Option<Decal> decal, Behind.Way behind) {}
+            Stand.SeatOption seat, Ahead.Way ahead, Option<Keeper> keeper, Option<Decal> decal, Behind.Way behind) {
+
+        /** Adds all of it to what else is there. */
+        Tally tally(Tally to, Style style) {
+            to.looks(
+                    style.gripAndSeat(
+                            Objects.requireNonNull(behind.rearGrip().part),
+                            seat.set().seat()),
+                    0);
+            to.add(seat.option()).add(ahead.foreCheck()).add(ahead.foreGrip()).add(ahead.endCheck());
+            to.add(keeper).add(decal).add(behind.cap()).add(behind.rearGrip()).add(behind.rearCheck());
+            return behind.buttGrip() == null ? to : to.add(behind.buttGrip());
+        }
+    }
 
     /** Takes handles; gives the cost from which on further ones are of no interest. */
     interface Visitor {

@@ -29,6 +29,9 @@ final class LayoutKernel implements Kernel {
     /** Builds measured in one walk; the engine would rather look at another layout than finish a long one. */
     private static final int MOST_BUILDS = 500;
 
+    /** Handles and builds met in one walk. */
+    private static final long MOST_STEPS = 20_000;
+
     private final Task task;
     private final List<Stations> alternatives;
     private final Function<Blank, BlankShape> shapes;
@@ -101,7 +104,7 @@ final class LayoutKernel implements Kernel {
         for (Ends.Group ends : new Ends(task, setting).groups()) {
             Completion completion =
                     new Completion(new Stand(shelf, setting, fitter, least, ends), setting, with, least);
-            Dual dual = new Dual(task, completion, shape, least, watch, MOST_BUILDS);
+            Dual dual = new Dual(task, completion, shape, least, watch, MOST_STEPS, MOST_BUILDS);
             Task.Judged found = dual.solve(Prices.start(task.scoring), best == null ? limit : best.score())
                     .best();
             best = found == null ? best : found;

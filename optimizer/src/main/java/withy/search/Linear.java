@@ -10,28 +10,16 @@ import withy.rod.Share;
  * @param perMgMm per mg·mm of moment about the reel foot
  * @param perMgMm2 per mg·mm² about the hand
  * @param perMilli per thousandth of a minor unit of cost
- * @param perUl per µl of finish applied
  * @param perStyleCenti worth of a hundredth of a style point
  * @param perMilliStep per thousandth of a step of a missed wish
  * @param constant what every build adds
  */
 record Linear(
-        long perMg,
-        long perMgMm,
-        long perMgMm2,
-        long perMilli,
-        long perUl,
-        long perStyleCenti,
-        long perMilliStep,
-        long constant) {
+        long perMg, long perMgMm, long perMgMm2, long perMilli, long perStyleCenti, long perMilliStep, long constant) {
 
     /** Cost of a share. */
     long of(Share s) {
-        return perMg * s.massMg()
-                + perMgMm * s.momentMgMm()
-                + perMgMm2 * s.inertiaMgMm2()
-                + perMilli * s.costMilli()
-                + perUl * s.finishUl();
+        return perMg * s.massMg() + perMgMm * s.momentMgMm() + perMgMm2 * s.inertiaMgMm2() + perMilli * s.costMilli();
     }
 
     /** Cost of a share with its style points and missed wishes. */
@@ -64,8 +52,6 @@ record Linear(
 
     /** The same but for what every build adds. */
     Linear withoutConstant() {
-        return constant == 0
-                ? this
-                : new Linear(perMg, perMgMm, perMgMm2, perMilli, perUl, perStyleCenti, perMilliStep, 0);
+        return constant == 0 ? this : new Linear(perMg, perMgMm, perMgMm2, perMilli, perStyleCenti, perMilliStep, 0);
     }
 }

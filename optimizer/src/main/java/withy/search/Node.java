@@ -38,13 +38,20 @@ record Node(
         /** The exact guide train, as near the reel as any layout brings it. */
         LOOKED,
         /** The exact handle of the layout besides. */
-        HANDLED
+        HANDLED,
+        /** Multipliers of its own besides: too many builds stay below the limit to walk past them while others may hold better ones. */
+        WEIGHED
     }
 
     /** The same to be looked at more closely. */
     Node closer() {
         Stage next = stage == Stage.OPENED ? Stage.LOOKED : Stage.HANDLED;
-        return new Node(bound, order, shape, alternative, leastClass, setting, next, version);
+        return at(next);
+    }
+
+    /** The same looked at this closely. */
+    Node at(Stage closely) {
+        return new Node(bound, order, shape, alternative, leastClass, setting, closely, version);
     }
 
     /** The same with a bound of other floors. */

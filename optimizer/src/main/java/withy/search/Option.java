@@ -28,6 +28,11 @@ final class Option<P extends Part> {
     }
 
     void price(Linear k) {
-        cost = k.of(share, style, missed);
+        cost = cost(k);
+    }
+
+    /** Cost under some prices, which are not kept. */
+    long cost(Linear k) {
+        return k.of(share, style, missed);
     }
 }

@@ -50,7 +50,6 @@ record Prices(long slope, long weight, long inertia, long cost, long style) {
                 perMoment,
                 s.perMgMm2() + inertia,
                 perCost,
-                0,
                 s.perStyleCenti() + style,
                 s.perMilliStep(),
                 constant);
@@ -104,10 +103,10 @@ record Prices(long slope, long weight, long inertia, long cost, long style) {
     /** Prices under which a build costs just one sum (style: its loss). */
     static Linear only(Kind kind) {
         return switch (kind) {
-            case WEIGHT -> new Linear(1, 0, 0, 0, 0, 0, 0, 0);
-            case INERTIA -> new Linear(0, 0, 1, 0, 0, 0, 0, 0);
-            case COST -> new Linear(0, 0, 0, 1, 0, 0, 0, 0);
-            case STYLE -> new Linear(0, 0, 0, 0, 0, 1, 0, 0);
+            case WEIGHT -> new Linear(1, 0, 0, 0, 0, 0, 0);
+            case INERTIA -> new Linear(0, 0, 1, 0, 0, 0, 0);
+            case COST -> new Linear(0, 0, 0, 1, 0, 0, 0);
+            case STYLE -> new Linear(0, 0, 0, 0, 1, 0, 0);
         };
     }
 

@@ -40,6 +40,11 @@ final class Proof {
     /** Builds a rule outside the chain may refuse before the proof is given up and left to the engine. */
     private static final long MOST_REFUSED = 50_000;
 
+    /** Handles and builds met in one walk through a layout, at first and when no other may hold a better one. */
+    private static final long FIRST_STEPS = 20_000;
+
+    private static final long MOST_STEPS = 20_000_000;
+
     private final Task task;
     private final List<Stations> alternatives;
     private final Function<Blank, BlankShape> shapes;
@@ -220,7 +225,7 @@ final class Proof {
         Setting setting = node.setting();
         if (setting != null) {
             long blank = blank(node.shape(), setting.footMm(), k);
-            if (node.stage() == Node.Stage.HANDLED) {
+            if (node.stage().compareTo(Node.Stage.HANDLED) >= 0) {
                 return handled(node, setting, k, blank);
             }
             long train = exactTrain ? train(node, setting.guideCount(), k) : train(node);
@@ -348,7 +353,7 @@ final class Proof {
 
     private void work(Node node) {
         Setting setting = node.setting();
-        if (setting != null && node.stage() == Node.Stage.HANDLED) {
+        if (setting != null && node.stage().compareTo(Node.Stage.HANDLED) >= 0) {
             complete(node, setting);
         } else if (node.stage() == Node.Stage.LOOKED && setting == null) {
             openLayouts(node);
@@ -413,13 +418,21 @@ final class Proof {
     }
 
     private void complete(Node node, Setting setting) {
-        opened++;
+        boolean again = node.stage() == Node.Stage.WEIGHED;
+        opened += again ? 0 : 1;
+        long least = Long.MAX_VALUE;
         for (Stand stand : stands(node, setting)) {
-            complete(node, setting, stand);
+            least = Math.min(least, complete(node, setting, stand, again ? MOST_STEPS : FIRST_STEPS));
+        }
+        if (again) {
+            weakestBound = Math.min(weakestBound, least);
+        } else if (least < limit()) {
+            open.add(node.at(Node.Stage.WEIGHED).bounded(least, version));
         }
     }
 
-    private void complete(Node node, Setting setting, Stand stand) {
+    /** The best build of a layout; a number what was not seen of it does not score below, or the largest where all was. */
+    private long complete(Node node, Setting setting, Stand stand, long mostSteps) {
         List<Consumables> all = threads(node.alternative(), setting.blank());
         List<Consumables> with = new ArrayList<>();
         List<Integer> which = new ArrayList<>();
@@ -430,7 +443,7 @@ final class Proof {
             }
         }
         if (with.isEmpty()) {
-            return;
+            return Long.MAX_VALUE;
         }
         Completion completion = new Completion(stand, setting, with, node.leastClass());
         Linear k = linear(node.leastClass());
@@ -445,7 +458,7 @@ final class Proof {
                             .toArray(),
                     limit());
         }
-        Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch);
+        Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
         Dual.Outcome outcome = dual.solve(prices, limit());
         refusedBuilds += dual.refused();
         Task.Judged found = outcome.best();
@@ -454,9 +467,7 @@ final class Proof {
             watch.better().found(found.build(), found.vector(), found.score());
         }
         learn(outcome.prices());
-        if (!outcome.whole()) {
-            weakestBound = Math.min(weakestBound, outcome.bound());
-        }
+        return outcome.whole() ? Long.MAX_VALUE : outcome.bound();
     }
 
     /** Other multipliers make other floors; small changes are not worth new ones. */

@@ -138,7 +138,9 @@ final class TrainFloors {
 
     private long train(Setting setting, Consumables with, Stations stations, int leastClass, Linear k) {
         Fitter fitter = new Fitter(setting, with, task.tariff);
-        long train = new TrainGraph(task, setting, fitter, stations, leastClass, null).price(k);
+        long train = new TrainGraph(task, setting, fitter, stations, leastClass, null)
+                .priced(k)
+                .best();
         if (TrainGraph.none(train)) {
             return train;
         }

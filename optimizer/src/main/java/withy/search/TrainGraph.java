@@ -24,7 +24,6 @@ final class TrainGraph {
     private final int count;
     private final @Nullable Share[][] wraps;
     private final List<Train> trains = new ArrayList<>();
-    private long best = NONE;
 
     TrainGraph(
             Task task, Setting setting, Fitter fitter, Stations stations, int leastClass, Ends.@Nullable Group ends) {
@@ -43,7 +42,7 @@ final class TrainGraph {
     }
 
     /** Thread and finish on feet of one shape at one number; groups share shapes. */
-    private Share wraps(int i, int shape) {
+    private Share wrapsOn(int i, int shape) {
         Share known = wraps[i][shape];
         if (known == null) {
             GuideTable.Feet feet = task.guides.footShapes().get(shape);
@@ -57,23 +56,17 @@ final class TrainGraph {
         return trains;
     }
 
-    /** Sets the prices and works the ways on out again; the cheapest whole train, or a number no build reaches. */
-    long price(Linear k) {
-        long[][] wrapCost = new long[count][];
-        for (int i = 0; i < count; i++) {
-            wrapCost[i] = new long[wraps[i].length];
-            Arrays.fill(wrapCost[i], NONE);
-        }
-        best = NONE;
-        for (Train train : trains) {
-            best = Math.min(best, train.price(k, wrapCost));
-        }
-        return best;
+    /** Works the ways on out under some prices. */
+    TrainCosts priced(Linear k) {
+        return new TrainCosts(this, k);
     }
 
-    /** Cost of the cheapest whole train under the prices last set. */
-    long best() {
-        return best;
+    int count() {
+        return count;
+    }
+
+    int footShapes() {
+        return task.guides.footShapes().size();
     }
 
     static boolean none(long cost) {
@@ -87,25 +80,17 @@ final class TrainGraph {
         final int[][] at;
 
         final List<Option<TipTop>> tips = new ArrayList<>();
-        final int[] tipIndex;
-        final long[][] cost;
-        /** Cheapest way on from a ring at each number. */
-        private final long[][] onward;
-
+        private final int[] tipIndex;
         private final long[] style;
         private final long[] missed;
-        private long best;
 
         Train(GuideTable.Group group, Stations stations, int leastClass) {
             this.group = group;
             this.at = new int[count][];
-            this.cost = new long[count][];
-            this.onward = new long[count][group.rings];
             this.style = group.styles(setting);
             this.missed = group.missed(count);
             for (int i = 0; i < count; i++) {
                 at[i] = standing(i, stations, leastClass);
-                cost[i] = new long[at[i].length];
             }
             int[] fitting = group.tipsOn(setting);
             int[] index = new int[fitting.length];
@@ -145,15 +130,6 @@ final class TrainGraph {
             return !tips.isEmpty();
         }
 
-        long best() {
-            return best;
-        }
-
-        /** Cost of the cheapest way on to the tip from a guide at a number (counted from 0). */
-        long toGo(int i, int guide) {
-            return onward[i][group.ring[guide]];
-        }
-
         /** Whether a guide may stand next ahead of another at a number (counted from 0). */
         boolean mayFollow(int i, int guide, int next) {
             return group.follows(setting, i + 1)[group.ring[guide]][group.ring[next]];
@@ -164,72 +140,46 @@ final class TrainGraph {
             return group.tipFollows(setting)[group.ring[guide]][group.tipRing[tipIndex[tip]]];
         }
 
-        /** Cost of the cheapest train; NONE where there is none. */
-        long price(Linear k, long[][] wrapCost) {
-            long[] least = new long[group.tipRings];
-            Arrays.fill(least, NONE);
-            for (int t = 0; t < tipIndex.length; t++) {
-                Option<TipTop> tip = tips.get(t);
-                tip.price(k);
-                least[group.tipRing[tipIndex[t]]] = Math.min(least[group.tipRing[tipIndex[t]]], tip.cost);
-            }
-            boolean[][] may = group.tipFollows(setting);
-            for (int i = count - 1; i >= 0; i--) {
-                for (int r = 0; r < group.rings; r++) {
-                    onward[i][r] = least(may[r], least);
-                }
-                priceAt(i, k, wrapCost[i]);
-                least = through(i);
-                may = i > 0 ? group.follows(setting, i) : may;
-            }
-            best = NONE;
-            for (long cheapest : least) {
-                best = Math.min(best, cheapest);
-            }
-            return best;
-        }
-
-        private static long least(boolean[] may, long[] of) {
-            long least = NONE;
-            for (int r = 0; r < of.length; r++) {
-                if (may[r] && of[r] < least) {
-                    least = of[r];
-                }
-            }
-            return least;
-        }
-
-        /** Cheapest guide of each ring at a number with the way on. */
-        private long[] through(int i) {
-            long[] through = new long[group.rings];
-            Arrays.fill(through, NONE);
-            for (int j = 0; j < at[i].length; j++) {
-                int ring = group.ring[at[i][j]];
-                long on = onward[i][ring];
-                if (!none(on) && cost[i][j] + on < through[ring]) {
-                    through[ring] = cost[i][j] + on;
-                }
-            }
-            return through;
-        }
-
-        private void priceAt(int i, Linear k, long[] wrapCost) {
+        /** Adds the guide of an index at a number (counted from 0) to what else is there. */
+        void add(int i, int index, Tally to) {
+            int g = at[i][index];
             double x = setting.guideMm(i + 1);
-            for (int j = 0; j < at[i].length; j++) {
-                int g = at[i][j];
-                int shape = group.footShape[g];
-                if (wrapCost[shape] == NONE) {
-                    wrapCost[shape] = k.of(wraps(i, shape));
-                }
-                long mg = group.massMg[g];
-                cost[i][j] = k.perMg() * mg
-                        + k.perMgMm() * fitter.momentMgMm(mg, x)
-                        + k.perMgMm2() * fitter.inertiaMgMm2(mg, x)
-                        + k.perMilli() * group.costMilli[g]
-                        - k.perStyleCenti() * style[g]
-                        + k.perMilliStep() * missed[g]
-                        + wrapCost[shape];
-            }
+            long mg = group.massMg[g];
+            to.add(mg, fitter.momentMgMm(mg, x), fitter.inertiaMgMm2(mg, x), group.costMilli[g]);
+            to.add(wrapsOn(i, group.footShape[g]), style[g], missed[g]);
+        }
+
+        /** Ring of a guide, and of a tip-top. */
+        int ring(int guide) {
+            return group.ring[guide];
+        }
+
+        int tipRing(int tip) {
+            return group.tipRing[tipIndex[tip]];
+        }
+
+        boolean[][] tipFollows() {
+            return group.tipFollows(setting);
+        }
+
+        boolean[][] follows(int i) {
+            return group.follows(setting, i);
+        }
+
+        /** Cost of a guide at a number (counted from 0), its wraps not counted. */
+        long bare(int i, int g, Linear k) {
+            double x = setting.guideMm(i + 1);
+            long mg = group.massMg[g];
+            return k.perMg() * mg
+                    + k.perMgMm() * fitter.momentMgMm(mg, x)
+                    + k.perMgMm2() * fitter.inertiaMgMm2(mg, x)
+                    + k.perMilli() * group.costMilli[g]
+                    - k.perStyleCenti() * style[g]
+                    + k.perMilliStep() * missed[g];
+        }
+
+        long wraps(int i, int g, Linear k) {
+            return k.of(wrapsOn(i, group.footShape[g]));
         }
     }
 }

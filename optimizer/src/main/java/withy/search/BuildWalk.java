@@ -1,0 +1,182 @@
+package withy.search;
+
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import withy.rod.Build;
+
+/**
+ * One walk over the builds of a layout that cost less than a limit under some prices: handle by handle, then guide by guide out to the tip. Other
+ * prices may be looked at besides: a part of a build is left as soon as it cannot stay below the limit under any one of them.
+ */
+final class BuildWalk {
+    /** Steps between two looks for an interruption. */
+    private static final long STEPS_BETWEEN_LOOKS = 256;
+
+    private final Linear k;
+    private final List<Test> tests;
+    private final Leaf leaf;
+    private final long mostSteps;
+    private final BooleanSupplier interrupted;
+    private long limit;
+    private long steps;
+    private boolean gaveUp;
+
+    /**
+     * @param k the first prices
+     * @param limit what a build must cost less than under them; may fall as builds come
+     * @param tests other prices
+     * @param mostSteps handles and builds met before it is given up
+     * @param interrupted asked now and then
+     */
+    BuildWalk(Linear k, long limit, List<Test> tests, long mostSteps, BooleanSupplier interrupted, Leaf leaf) {
+        this.k = k;
+        this.tests = tests;
+        this.leaf = leaf;
+        this.mostSteps = mostSteps;
+        this.interrupted = interrupted;
+        // room is left to subtract costs below nought from it
+        this.limit = Math.min(limit, TrainGraph.NONE);
+    }
+
+    /**
+     * Other prices.
+     *
+     * @param k prices
+     * @param under what a build must cost less than under them; {@link Long#MAX_VALUE} where that is the limit of the walk
+     */
+    record Test(Linear k, long under) {}
+
+    /** A build that was met. */
+    interface Met {
+        /** The build. */
+        Build build();
+
+        /** Its score with the class of this node credited, by its sums alone; {@link TrainGraph#NONE} where one breaks its ceiling. */
+        long score();
+    }
+
+    /** Takes builds below the limit; gives the limit for further ones. */
+    interface Leaf {
+        long build(Met met);
+    }
+
+    long limit() {
+        return limit;
+    }
+
+    /** False where builds were left out because there were too many. */
+    boolean whole() {
+        return !gaveUp;
+    }
+
+    private void step() {
+        steps++;
+        if (steps > mostSteps || steps % STEPS_BETWEEN_LOOKS == 0 && interrupted.getAsBoolean()) {
+            gaveUp = true;
+            limit = Long.MIN_VALUE;
+        }
+    }
+
+    /** All builds with one thread, under the prices last set for it. */
+    void thread(Dressing with) {
+        TrainCosts[] costs = new TrainCosts[1 + tests.size()];
+        costs[0] = with.train();
+        for (int f = 1; f < costs.length; f++) {
+            costs[f] = with.graph().priced(tests.get(f - 1).k());
+        }
+        with.stand.priced(k).below(with.stand.dress(with.with), limit - with.rest(), (handle, cost) -> {
+            step();
+            trains(with, costs, handle);
+            return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - with.rest();
+        });
+    }
+
+    private void trains(Dressing with, TrainCosts[] costs, Handle.Chosen handle) {
+        Tally tally = handle.tally(with.tally(), with.stand.task.style);
+        long[] base = new long[costs.length];
+        for (int f = 0; f < base.length; f++) {
+            base[f] = tally.cost(f == 0 ? k : tests.get(f - 1).k());
+        }
+        List<TrainGraph.Train> trains = with.graph().trains();
+        for (int t = 0; t < trains.size(); t++) {
+            TrainCosts.OfTrain[] of = new TrainCosts.OfTrain[costs.length];
+            boolean may = true;
+            for (int f = 0; f < of.length && may; f++) {
+                of[f] = costs[f].of(t);
+                may = mayStay(f, base[f], of[f].best());
+            }
+            if (may) {
+                new Guides(new Draft(with, handle, trains.get(t), tally), of).from(0, base);
+            }
+        }
+    }
+
+    private boolean mayStay(int f, long soFar, long toGo) {
+        long under = f == 0 || tests.get(f - 1).under() == Long.MAX_VALUE
+                ? limit
+                : tests.get(f - 1).under();
+        return !TrainGraph.none(toGo) && soFar + toGo < under;
+    }
+
+    /** Guide by guide along one handle's train. */
+    private final class Guides {
+        private final Draft draft;
+        private final TrainGraph.Train train;
+        private final TrainCosts.OfTrain[] of;
+        private final long[][] sums;
+
+        Guides(Draft draft, TrainCosts.OfTrain[] of) {
+            this.draft = draft;
+            this.train = draft.train;
+            this.of = of;
+            this.sums = new long[train.at.length][of.length];
+        }
+
+        void from(int i, long[] soFar) {
+            int before = i == 0 ? -1 : train.at[i - 1][draft.picked[i - 1]];
+            int[] standing = train.at[i];
+            for (int j = 0; j < standing.length; j++) {
+                if ((before < 0 || train.mayFollow(i - 1, before, standing[j])) && mayStay(i, j, soFar)) {
+                    draft.picked[i] = j;
+                    if (i + 1 < train.at.length) {
+                        from(i + 1, sums[i]);
+                    } else {
+                        tips(sums[i]);
+                    }
+                }
+            }
+        }
+
+        private boolean mayStay(int i, int j, long[] soFar) {
+            long[] sum = sums[i];
+            for (int f = 0; f < of.length; f++) {
+                sum[f] = soFar[f] + of[f].cost[i][j];
+                if (!BuildWalk.this.mayStay(f, sum[f], of[f].toGo(i, train.at[i][j]))) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        private void tips(long[] soFar) {
+            int last = train.at.length - 1;
+            int before = train.at[last][draft.picked[last]];
+            for (int t = 0; t < train.tips.size(); t++) {
+                if (train.mayEnd(before, t) && mayEnd(t, soFar)) {
+                    draft.tip = train.tips.get(t);
+                    step();
+                    limit = Math.min(limit, gaveUp ? limit : leaf.build(draft));
+                }
+            }
+        }
+
+        private boolean mayEnd(int tip, long[] soFar) {
+            for (int f = 0; f < of.length; f++) {
+                if (!BuildWalk.this.mayStay(f, soFar[f], of[f].tips[tip])) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package withy.search;
+
+import org.jspecify.annotations.Nullable;
+import withy.rod.Consumables;
+import withy.rod.Fitter;
+import withy.rod.Setting;
+import withy.rod.Share;
+import withy.rod.Station;
+
+/** What of one layout depends on the thread: the blank's own wraps, the train, the ends of the handle. */
+final class Dressing {
+    private static final long NONE = TrainGraph.NONE;
+
+    final Stand stand;
+    final Setting setting;
+    final Consumables with;
+    final int leastClass;
+    private final Fitter fitter;
+    private final Share blankShare;
+    private final long style;
+    private final long missed;
+    private final long fixedMilli;
+    private @Nullable TrainGraph graph;
+    private long besides;
+    private @Nullable TrainCosts train;
+
+    Dressing(Stand stand, Setting setting, Consumables with, int leastClass) {
+        this.stand = stand;
+        this.setting = setting;
+        this.with = with;
+        this.leastClass = leastClass;
+        Task task = stand.task;
+        this.fitter = new Fitter(setting, with, task.tariff);
+        this.blankShare = fitter.blank();
+        int n = setting.guideCount();
+        this.style = task.style.part(setting.blank(), setting.layout().form(), Station.BLANK, setting.blank(), n)
+                + task.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
+        this.missed = task.wishes.layout(setting)
+                + task.wishes.part(Station.BLANK, setting.blank(), n)
+                + task.wishes.part(Station.THREAD, with.thread(), n)
+                + task.wishes.part(Station.FINISH, with.finish(), n)
+                + task.wishes.part(Station.ADHESIVE, with.adhesive(), n);
+        this.fixedMilli = task.tariff.fixedMilli(with, 0);
+    }
+
+    TrainGraph graph() {
+        TrainGraph known = graph;
+        if (known == null) {
+            known = new TrainGraph(stand.task, setting, fitter, stand.stations, leastClass, stand.ends);
+            graph = known;
+        }
+        return known;
+    }
+
+    /** Sums of everything but handle and train. */
+    Tally tally() {
+        return new Tally().add(blankShare, style, missed).add(0, 0, 0, fixedMilli);
+    }
+
+    /** Sets the prices; cost of everything but the handle, the train at its cheapest. */
+    long price(Linear k) {
+        TrainCosts priced = graph().priced(k);
+        train = priced;
+        besides = tally().cost(k);
+        return rest();
+    }
+
+    /** Cost of everything but the handle under the prices last set, the train at its cheapest. */
+    long rest() {
+        TrainCosts priced = train;
+        return priced == null || TrainGraph.none(priced.best()) ? NONE : besides + priced.best();
+    }
+
+    /** The train under the prices last set. */
+    TrainCosts train() {
+        TrainCosts priced = train;
+        if (priced == null) {
+            throw new IllegalStateException("no prices set");
+        }
+        return priced;
+    }
+}

@@ -1,0 +1,79 @@
+package withy.search;
+
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
+import withy.rod.Balance;
+import withy.rod.Share;
+
+/** Running sums of a build in the making, in the whole numbers of {@link ObjectiveVector}: what its score is made of, before it is measured. */
+final class Tally {
+    private long massMg;
+    private long momentMgMm;
+    private long inertiaMgMm2;
+    private long costMilli;
+    private long styleCenti;
+    private long missedMilliSteps;
+
+    /** A copy to go on with. */
+    Tally copy() {
+        Tally copy = new Tally();
+        copy.massMg = massMg;
+        copy.momentMgMm = momentMgMm;
+        copy.inertiaMgMm2 = inertiaMgMm2;
+        copy.costMilli = costMilli;
+        copy.styleCenti = styleCenti;
+        copy.missedMilliSteps = missedMilliSteps;
+        return copy;
+    }
+
+    Tally add(Share share, long style, long missed) {
+        add(share.massMg(), share.momentMgMm(), share.inertiaMgMm2(), share.costMilli());
+        return looks(style, missed);
+    }
+
+    Tally add(Option<?> option) {
+        return add(option.share, option.style, option.missed);
+    }
+
+    Tally add(long mg, long mgMm, long mgMm2, long milli) {
+        massMg += mg;
+        momentMgMm += mgMm;
+        inertiaMgMm2 += mgMm2;
+        costMilli += milli;
+        return this;
+    }
+
+    Tally looks(long style, long missed) {
+        styleCenti += style;
+        missedMilliSteps += missed;
+        return this;
+    }
+
+    /** Cost of these sums under some prices, with what every build adds. */
+    long cost(Linear k) {
+        return k.constant()
+                + k.perMg() * massMg
+                + k.perMgMm() * momentMgMm
+                + k.perMgMm2() * inertiaMgMm2
+                + k.perMilli() * costMilli
+                - k.perStyleCenti() * styleCenti
+                + k.perMilliStep() * missedMilliSteps;
+    }
+
+    /**
+     * The objectives these sums make.
+     *
+     * @param classes classes of durability above what was asked that are credited
+     */
+    ObjectiveVector vector(Task task, long classes) {
+        long outside = Balance.of(task.brief, massMg, momentMgMm).outsideMgMm();
+        return new ObjectiveVector(massMg, outside, inertiaMgMm2, costMilli, styleCenti, classes, missedMilliSteps);
+    }
+
+    /** Score of these sums, or {@link TrainGraph#NONE} where they break a ceiling. */
+    long score(Task task, long classes) {
+        ObjectiveVector vector = vector(task, classes);
+        Scoring scoring = task.scoring;
+        return task.bounds.keeps(vector) ? scoring.score(vector) : TrainGraph.NONE;
+    }
+}
