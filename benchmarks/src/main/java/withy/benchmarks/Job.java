@@ -16,10 +16,20 @@ enum Job {
     FLIPS("when it would win", 100, 500, 4_000),
     LEDGER("lighter ledger", 200, 1_000, 8_000),
     CURVE("weight curve", 1_000, 5_000, 40_000),
-    CONFLICT("conflict and repairs", 150, 500, 3_000);
+    CONFLICT("conflict and repairs", 150, 500, 3_000),
+    OUT_1("part out, one change", 10, 100, 250),
+    OUT_2("part out, up to two changes", 10, 100, 250),
+    OUT_3("part out, up to three changes", 10, 100, 250),
+    PLAN("plan of ten jobs", Job.NO_BAR, Job.NO_BAR, Job.NO_BAR);
+
+    /** Where the project states none. */
+    static final int NO_BAR = 0;
 
     /** Bar beyond 20,000 parts, ms. */
     private static final int HUGE_MS = 5_000;
+
+    private static final int LARGE_FROM = 5_000;
+    private static final int WIDE_FROM = 500;
 
     private final String words;
     private final int smallMs;
@@ -37,32 +47,62 @@ enum Job {
         return words;
     }
 
-    /** The bar for a catalogue, ms. */
+    /** The bar for a catalogue, ms; {@link #NO_BAR} where there is none. */
     int targetMs(Shop shop) {
+        if (smallMs == NO_BAR) {
+            return NO_BAR;
+        }
         if (shop.parts() > Shop.LARGE_SIZE) {
             return HUGE_MS;
         }
-        return shop.parts() > 5_000 ? largeMs : shop.parts() > 500 ? wideMs : smallMs;
+        return shop.parts() > LARGE_FROM ? largeMs : shop.parts() > WIDE_FROM ? wideMs : smallMs;
     }
 
-    /** Does it once, with nothing kept from before. */
-    Sample once(Shop shop, Query query) {
-        if (compareTo(REASON) >= 0) {
-            return Why.once(this, shop, query);
-        }
+    /** True where its bar is one of the 95th percentile. */
+    boolean barOfTail() {
+        return compareTo(OUT_1) >= 0;
+    }
+
+    /** True where it is asked of all scenarios together. */
+    boolean together() {
+        return this == PLAN;
+    }
+
+    /**
+     * Does it once, with nothing kept from before.
+     *
+     * @param run how many runs were before; asks for another part each time
+     */
+    Sample once(Shop shop, Query query, int run) {
+        return switch (this) {
+            case RANK_1, BINDING -> best(shop, query);
+            case THREE -> three(shop, query);
+            case OUT_1 -> Again.once(shop, query, run, 1);
+            case OUT_2 -> Again.once(shop, query, run, 2);
+            case OUT_3 -> Again.once(shop, query, run, 3);
+            case PLAN -> throw new IllegalArgumentException("a plan is asked of several jobs");
+            case REASON, FLIPS, LEDGER, CURVE, CONFLICT -> Why.once(this, shop, query);
+        };
+    }
+
+    private static Sample best(Shop shop, Query query) {
         Search search = new Search(shop.catalog());
         Cap cap = new Cap(Cap.SECONDS);
         long start = System.nanoTime();
-        if (this == THREE) {
-            List<Proposal> builds = Offer.three(search, query, cap.watch());
-            double ms = millisSince(start);
-            boolean proven = builds.stream().allMatch(Proposal::proven);
-            return new Sample(ms, Sample.NOT_COUNTED, builds.size(), proven && !cap.reached(), cap.reached());
-        }
         Solution solution = search.solve(query, cap.watch());
         double ms = millisSince(start);
         int builds = solution.build() == null ? 0 : 1;
         return new Sample(ms, solution.layoutsOpened(), builds, solution.proven(), cap.reached());
+    }
+
+    private static Sample three(Shop shop, Query query) {
+        Search search = new Search(shop.catalog());
+        Cap cap = new Cap(Cap.SECONDS);
+        long start = System.nanoTime();
+        List<Proposal> builds = Offer.three(search, query, cap.watch());
+        double ms = millisSince(start);
+        boolean proven = builds.stream().allMatch(Proposal::proven);
+        return new Sample(ms, Sample.NOT_COUNTED, builds.size(), proven && !cap.reached(), cap.reached());
     }
 
     static double millisSince(long startNanos) {

@@ -12,19 +12,23 @@ import java.util.Locale;
  *
  * @param processor name of the processor, or its architecture where the system does not tell
  * @param cores cores the process may use
+ * @param memory memory of the machine
  * @param system operating system
  * @param java Java machine
  * @param loadBefore processes that wanted a core in the minute before the first figure, or negative where unknown
  */
-record Machine(String processor, int cores, String system, String java, double loadBefore) {
+record Machine(String processor, int cores, String memory, String system, String java, double loadBefore) {
     /** Above this share of the cores, others were at work. */
     private static final double BUSY_SHARE = 0.25;
+
+    private static final double GIB = 1L << 30;
 
     /** As it is now. */
     static Machine now() {
         return new Machine(
                 processorName(),
                 Runtime.getRuntime().availableProcessors(),
+                memoryWords(),
                 System.getProperty("os.name") + " " + System.getProperty("os.arch"),
                 System.getProperty("java.vm.name") + " " + System.getProperty("java.runtime.version"),
                 load());
@@ -41,6 +45,12 @@ record Machine(String processor, int cores, String system, String java, double l
 
     String loadWords() {
         return loadBefore < 0 ? "unknown" : String.format(Locale.ROOT, "%.2f", loadBefore);
+    }
+
+    private static String memoryWords() {
+        return ManagementFactory.getOperatingSystemMXBean() instanceof com.sun.management.OperatingSystemMXBean system
+                ? Math.round(system.getTotalMemorySize() / GIB) + " GiB of memory"
+                : "memory unknown";
     }
 
     private static String processorName() {

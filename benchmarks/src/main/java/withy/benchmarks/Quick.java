@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import withy.benchmarks.peer.Peer;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Solution;
 import withy.rod.Build;
@@ -26,6 +27,9 @@ final class Quick {
 
     /** Longest a solve may take before it is told as not judged, s. */
     private static final int SECONDS = 12;
+
+    /** Races of the quick run. */
+    private static final Field.Caps CAPS = new Field.Caps(0.5, 2);
 
     private final Path home;
     private final PrintStream talk;
@@ -53,7 +57,7 @@ final class Quick {
                     same(shop, shuffled, binding, Job.BINDING);
                     offer(shop, scenario, best);
                 }
-                peers(shop, scenario);
+                peers(shop, scenario, looked == 0 ? Field.peers() : Field.quickPeers(), CAPS);
                 looked++;
             }
         }
@@ -69,19 +73,16 @@ final class Quick {
         return List.copyOf(faults);
     }
 
-    /** A peer that builds nothing is lost; one that beats the proven best shows that something is wrong. */
-    private void peers(Shop shop, Scenario scenario) {
-        Peers.Line line = new Peers(shop.catalog(), scenario.query()).line(scenario.name(), List.of(200), faults);
-        if (line != null) {
-            for (Peers.Pick pick : line.picks()) {
-                if (pick.gap() == null
-                        && Double.isNaN(pick.weightG())
-                        && !pick.peer().startsWith("greedy")) {
-                    faults.add(scenario.name() + ", " + pick.peer() + ": the peer is lost, it built nothing");
-                }
+    /** Every peer to its end, which is short: a lost one shows, and one that beats the proven best. */
+    private void peers(Shop shop, Scenario scenario, List<Peer> peers, Field.Caps caps) {
+        Field.Heat heat = Field.heat(shop, scenario, peers, caps, faults);
+        for (Field.Lane lane : heat.lanes()) {
+            boolean habit = lane.name().startsWith("habit");
+            if (habit && lane.made() == null && heat.best().build() != null) {
+                faults.add(scenario.name() + ", " + lane.name() + ": the peer is lost, it built nothing");
             }
-            talk.println("  peers: " + line.picks().size());
         }
+        talk.println("  runners: " + heat.lanes().size());
     }
 
     private Solution same(Shop shop, Shop shuffled, Scenario scenario, Job job) {

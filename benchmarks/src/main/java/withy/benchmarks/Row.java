@@ -31,9 +31,13 @@ record Row(Shop shop, Job job, String scenario, List<Sample> samples) {
         return ran() && samples.stream().allMatch(Sample::proven);
     }
 
-    /** Missed where the median is above the bar, a run was stopped, or an answer was not proven. */
+    /** Missed where the median (the 95th percentile, where the bar is one) is above it, a run was stopped, or an answer was not proven. */
     boolean met() {
-        return proven() && !capped() && spread().medianMs() <= job.targetMs(shop);
+        if (!proven() || capped()) {
+            return false;
+        }
+        int bar = job.targetMs(shop);
+        return bar == Job.NO_BAR || (job.barOfTail() ? spread().p95Ms() : spread().medianMs()) <= bar;
     }
 
     int builds() {

@@ -4,26 +4,24 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.search.Search;
 
-/** Measures the jobs on every scenario in one warm process, one after the other. */
+/** Measures the jobs on every scenario in one warm process: each job once over all scenarios, then again while its share of the time lasts. */
 final class Warm {
     /** Most runs of one row. */
-    static final int MOST_RUNS = 7;
+    static final int MOST_RUNS = 20;
 
-    /** Fewest runs of a row whose runs are long. */
-    static final int FEWEST_RUNS = 3;
-
-    /** A row stops at the fewest runs past this, ms; past {@link #LONG_ROW_MS} at once. */
-    private static final double ROW_MS = 1_000;
-
-    private static final double LONG_ROW_MS = 5_000;
+    /** Jobs of a plan. */
+    private static final int PLANNED = 10;
 
     private final Path home;
     private final PrintStream talk;
@@ -40,35 +38,62 @@ final class Warm {
         this.endNanos = endNanos;
     }
 
-    List<Row> measure(Shop shop) throws IOException {
+    List<Row> measure(Shop shop, List<Job> jobs) throws IOException {
         List<Scenario> scenarios = Scenario.all(home, shop.catalog());
         warmUp(shop, scenarios);
         List<Row> rows = new ArrayList<>();
-        for (Job job : Job.values()) {
+        int left = jobs.size();
+        for (Job job : jobs) {
+            long now = System.nanoTime();
+            long end = now + Math.max(0, endNanos - now) / left--;
+            List<Row> ofJob = rows(shop, job, scenarios, end);
+            ofJob.forEach(this::tell);
+            rows.addAll(ofJob);
+        }
+        return rows;
+    }
+
+    private List<Row> rows(Shop shop, Job job, List<Scenario> scenarios, long end) {
+        Map<String, IntFunction<Sample>> runs = new LinkedHashMap<>();
+        if (job.together()) {
+            List<Query> queries =
+                    scenarios.stream().limit(PLANNED).map(Scenario::query).toList();
+            runs.put("the first " + PLANNED + " scenarios", run -> Again.plan(shop, queries));
+        } else {
             for (Scenario scenario : scenarios) {
-                Query query = job == Job.BINDING ? binding(shop, scenario) : scenario.query();
+                Query query = job == Job.BINDING ? binding(shop, scenario, end) : scenario.query();
                 if (query != null) {
-                    Row row = new Row(shop, job, scenario.name(), runs(shop, job, query));
-                    rows.add(row);
-                    tell(row);
+                    runs.put(scenario.name(), run -> job.once(shop, query, run));
                 }
             }
         }
+        Map<String, List<Sample>> samples = new LinkedHashMap<>();
+        for (int run = 0; run < MOST_RUNS; run++) {
+            for (Map.Entry<String, IntFunction<Sample>> one : runs.entrySet()) {
+                List<Sample> sofar = samples.computeIfAbsent(one.getKey(), name -> new ArrayList<>());
+                boolean stopped = sofar.stream().anyMatch(Sample::capped);
+                if (!stopped && System.nanoTime() - end < 0) {
+                    sofar.add(one.getValue().apply(run));
+                }
+            }
+        }
+        List<Row> rows = new ArrayList<>();
+        samples.forEach((name, of) -> rows.add(new Row(shop, job, name, of)));
         return rows;
     }
 
     /** One uncounted pass, so that the machine code of the hot paths is there. */
     private void warmUp(Shop shop, List<Scenario> scenarios) {
         for (Scenario scenario : scenarios) {
-            if (!over()) {
-                Job.RANK_1.once(shop, scenario.query());
+            if (System.nanoTime() - endNanos < 0) {
+                Job.RANK_1.once(shop, scenario.query(), 0);
             }
         }
     }
 
     /** Null where the scenario has no legal build, and so no best price that a budget could forbid. */
-    private @Nullable Query binding(Shop shop, Scenario scenario) {
-        if (over()) {
+    private static @Nullable Query binding(Shop shop, Scenario scenario, long end) {
+        if (System.nanoTime() - end >= 0) {
             return scenario.query();
         }
         Solution free = new Search(shop.catalog()).solve(scenario.query(), new Cap(Cap.SECONDS).watch());
@@ -76,31 +101,18 @@ final class Warm {
         return best == null ? null : scenario.binding(shop.catalog(), best).query();
     }
 
-    private List<Sample> runs(Shop shop, Job job, Query query) {
-        List<Sample> samples = new ArrayList<>();
-        double spentMs = 0;
-        while (samples.size() < MOST_RUNS && !over()) {
-            Sample sample = job.once(shop, query);
-            samples.add(sample);
-            spentMs += sample.ms();
-            boolean enough = samples.size() >= FEWEST_RUNS && spentMs > ROW_MS;
-            if (enough || spentMs > LONG_ROW_MS || sample.capped()) {
-                break;
-            }
-        }
-        return samples;
-    }
-
-    private boolean over() {
-        return System.nanoTime() - endNanos >= 0;
-    }
-
     private void tell(Row row) {
-        String time =
-                row.ran() ? String.format(Locale.ROOT, "%.1f ms", row.spread().medianMs()) : "not run";
+        String time = row.ran()
+                ? String.format(
+                        Locale.ROOT,
+                        "%.1f ms, %d runs%s",
+                        row.spread().medianMs(),
+                        row.samples().size(),
+                        row.proven() ? "" : ", not proven")
+                : "not run";
         talk.printf(
                 Locale.ROOT,
-                "%,6d parts  %-24s %-32s %s%n",
+                "%,6d parts  %-28s %-32s %s%n",
                 row.shop().parts(),
                 row.job().words(),
                 row.scenario(),

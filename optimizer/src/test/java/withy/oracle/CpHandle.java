@@ -228,10 +228,10 @@ final class CpHandle {
                 Part part = choice == null ? null : part(choice);
                 if (part instanceof Keeper keeper) {
                     Placed placed = new Placed(station, keeper, front + Fitter.KEEPER_AHEAD_MM, 0);
-                    leaving.add(rod.add(station, choice, keeper, placed, rod.fitter.keeper(keeper, front), 1));
+                    leaving.add(rod.wrapped(station, choice, keeper, placed, fitter -> fitter.keeper(keeper, front)));
                 } else if (part instanceof Decal decal) {
                     Placed placed = new Placed(station, decal, front + Fitter.DECAL_AHEAD_MM, decal.widthMm());
-                    leaving.add(rod.add(station, choice, decal, placed, rod.fitter.decal(decal, front), 1));
+                    leaving.add(rod.wrapped(station, choice, decal, placed, fitter -> fitter.decal(decal, front)));
                 } else {
                     leaving.add(rod.empty(station));
                 }

@@ -10,15 +10,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
+import withy.brief.Brief.HandleForm;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.objectives.NiceWishes;
 import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Style;
+import withy.oracle.CpThread.Term;
 import withy.rod.Build.Choice;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
@@ -46,22 +49,27 @@ final class CpRod {
     final Scoring scoring;
     final Tariff tariff;
     final Fitter fitter;
+    final CpThread thread;
     final Refusal refusal = new Refusal();
     final List<Piece> pieces = new ArrayList<>();
 
-    CpRod(Catalog catalog, Query query, Setting setting, Consumables with) {
+    /**
+     * @param with thread, finish and adhesive to choose from; finish and adhesive the same in all
+     */
+    CpRod(Catalog catalog, Query query, Setting setting, List<Consumables> with) {
         this.catalog = catalog;
         this.query = query;
         this.brief = query.brief();
         this.rules = query.rulebook();
         this.setting = setting;
-        this.with = with;
+        this.with = with.get(0);
         this.menu = new Menu(catalog, query);
         this.style = new Style(catalog, brief);
         this.wishes = new NiceWishes(brief);
         this.scoring = Scoring.of(brief, catalog.rates(), query.priorities());
         this.tariff = new Tariff(catalog.rates(), brief);
-        this.fitter = new Fitter(setting, with, tariff);
+        this.thread = new CpThread(this, with);
+        this.fitter = thread.fitter();
     }
 
     /**
@@ -109,6 +117,13 @@ final class CpRod {
         return piece;
     }
 
+    /** The same where the share depends on the thread. */
+    Piece wrapped(Station station, Choice choice, Part part, Placed placed, Function<Fitter, Share> share) {
+        Piece piece = add(station, choice, part, placed, share.apply(fitter), 1);
+        thread.wraps(piece, share);
+        return piece;
+    }
+
     /** True where the part at its place breaks no rule of its own. */
     boolean fits(Placed placed) {
         rules.onPart(setting, placed, refusal.reset());
@@ -148,7 +163,7 @@ final class CpRod {
     /** Whole-rod rules, the budget, the objective; the parts must all be there. */
     void finish(List<SeatPiece> seats) {
         stock();
-        must();
+        must(thread.more());
         LinearExprBuilder cost = LinearExpr.newBuilder();
         LinearExprBuilder ahead = LinearExpr.newBuilder();
         LinearExprBuilder behind = LinearExpr.newBuilder();
@@ -157,13 +172,21 @@ final class CpRod {
         Share blank = fitter.blank();
         long near = Math.round(brief.zoneNearMm());
         long far = Math.round(brief.zoneFarMm());
+        List<Term> terms = new ArrayList<>(thread.more());
         for (Piece piece : pieces) {
-            Share s = piece.share;
-            cost.addTerm(piece.literal, cost(piece));
-            ahead.addTerm(piece.literal, s.momentMgMm() - far * s.massMg());
-            behind.addTerm(piece.literal, near * s.massMg() - s.momentMgMm());
-            price.addTerm(piece.literal, s.costMilli());
-            coat.addTerm(piece.literal, s.finishUl());
+            terms.add(Term.of(piece));
+            cost.addTerm(piece.literal, taste(piece));
+        }
+        for (Term t : terms) {
+            cost.addTerm(
+                    t.literal(),
+                    t.massMg() * scoring.perMg()
+                            + t.inertiaMgMm2() * scoring.perMgMm2()
+                            + t.costMilli() * scoring.perCostMilli());
+            ahead.addTerm(t.literal(), t.momentMgMm() - far * t.massMg());
+            behind.addTerm(t.literal(), near * t.massMg() - t.momentMgMm());
+            price.addTerm(t.literal(), t.costMilli());
+            coat.addTerm(t.literal(), t.finishUl());
         }
         long reelMg = Math.round(brief.reel().massG() * 1000);
         long reelMoment = Math.round(brief.reel().massG() * 1000 * brief.reel().centreOffsetMm());
@@ -183,25 +206,40 @@ final class CpRod {
             long fixed = blank.costMilli() + tariff.fixedMilli(with, 0);
             model.addLessOrEqual(price, tariff.costWithin(brief.budgetMinor()) - fixed);
         }
+        cost.add(fixedScore());
         model.minimize(cost);
     }
 
-    /** What a piece adds to the score. */
-    private long cost(Piece piece) {
+    /** What the layout with its finish and adhesive scores before any part: with it the objective is the score itself. */
+    private long fixedScore() {
+        Share blank = fitter.blank();
+        int n = setting.guideCount();
+        HandleForm form = setting.layout().form();
+        long looks = style.part(setting.blank(), form, Station.BLANK, setting.blank(), n);
+        long missed = wishes.layout(setting)
+                + wishes.part(Station.BLANK, setting.blank(), n)
+                + wishes.part(Station.FINISH, with.finish(), n)
+                + wishes.part(Station.ADHESIVE, with.adhesive(), n);
+        return blank.massMg() * scoring.perMg()
+                + blank.inertiaMgMm2() * scoring.perMgMm2()
+                + (blank.costMilli() + tariff.fixedMilli(with, 0)) * scoring.perCostMilli()
+                - looks * scoring.perStyleCenti()
+                + brief.durabilityClass() * scoring.perClass()
+                + missed * scoring.perMilliStep();
+    }
+
+    /** What a piece adds to the score by its looks and by wishes. */
+    private long taste(Piece piece) {
         if (piece.part == null) {
             return missed(piece.station, false);
         }
-        Share s = piece.share;
         int n = setting.guideCount();
         long looks = style.part(setting.blank(), setting.layout().form(), piece.station, piece.part, n);
         long refused = brief.refused().stream()
                 .filter(wish -> !wish.hard() && wish.partId().equals(piece.partId()))
                 .mapToLong(wish -> Math.round(wish.steps() * 1000))
                 .sum();
-        return s.massMg() * scoring.perMg()
-                + s.inertiaMgMm2() * scoring.perMgMm2()
-                + s.costMilli() * scoring.perCostMilli()
-                - looks * scoring.perStyleCenti()
+        return -looks * scoring.perStyleCenti()
                 + refused * scoring.perMilliStep()
                 + missed(piece.station, true)
                 + (piece.part instanceof withy.catalog.ReelSeat seat ? wishes.seat(seat) * scoring.perMilliStep() : 0);
@@ -282,10 +320,9 @@ final class CpRod {
     }
 
     /** Insisted parts are in; the cap is at most 8 % of the rod. */
-    private void must() {
+    private void must(List<Term> more) {
         for (Brief.PartWish wish : brief.insisted()) {
             boolean elsewhere = wish.partId().equals(setting.blank().id())
-                    || wish.partId().equals(with.thread().id())
                     || wish.partId().equals(with.finish().id())
                     || wish.partId().equals(with.adhesive().id());
             if (wish.hard() && !elsewhere) {
@@ -300,6 +337,7 @@ final class CpRod {
                 long mg = piece.part != null && cap ? 100 * piece.part.massMg() : 0;
                 share.addTerm(piece.literal, mg - 8 * piece.share.massMg());
             }
+            more.forEach(term -> share.addTerm(term.literal(), -8 * term.massMg()));
             model.addLessOrEqual(share, 8 * fitter.blank().massMg() + 50);
         }
     }

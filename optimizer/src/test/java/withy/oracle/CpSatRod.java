@@ -3,6 +3,8 @@ package withy.oracle;
 import static withy.oracle.CpRod.sum;
 
 import com.google.ortools.Loader;
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExpr;
@@ -11,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.ButtCap;
 import withy.catalog.Catalog;
@@ -32,10 +35,10 @@ import withy.rod.Station;
 import withy.rules.Judge;
 
 /**
- * One layout with one thread as a constraint model for OR-Tools CP-SAT, an independent solver: a literal for each part at each place, pairs that a
+ * One layout as a constraint model for OR-Tools CP-SAT, an independent solver: a literal for each part at each place, pairs that a
  * rule refuses forbidden, sums linear in the measured whole numbers. Knows nothing of the search's graphs and bounds.
  */
-final class CpSatRod {
+public final class CpSatRod {
     /** Work after which the solver gives up; its own deterministic count, about seconds. */
     private static final double MOST_WORK = 300;
 
@@ -55,19 +58,29 @@ final class CpSatRod {
      */
     record Found(@Nullable Build build, long score) {}
 
-    static Found solve(Catalog catalog, Query query, Setting setting, Consumables with) {
+    static Found solve(Catalog catalog, Query query, Setting setting, List<Consumables> with) {
+        return of(catalog, query, setting, with).solve();
+    }
+
+    /** The model of a layout, stated and not solved; its objective is the score itself. */
+    public static CpSatRod of(Catalog catalog, Query query, Setting setting, List<Consumables> with) {
         Loader.loadNativeLibraries();
-        CpRod rod = new CpRod(catalog, query, setting, with);
-        return new CpSatRod(rod).solve();
+        CpSatRod stated = new CpSatRod(new CpRod(catalog, query, setting, with));
+        CpHandle handle = new CpHandle(stated.rod);
+        handle.build();
+        stated.train();
+        stated.ends(handle.caps());
+        handle.clear(stated.guides.get(0));
+        stated.rod.finish(handle.seats());
+        return stated;
+    }
+
+    /** The model, for any solver. */
+    public CpModel model() {
+        return rod.model;
     }
 
     private Found solve() {
-        CpHandle handle = new CpHandle(rod);
-        handle.build();
-        train();
-        ends(handle.caps());
-        handle.clear(guides.get(0));
-        rod.finish(handle.seats());
         CpSolver solver = new CpSolver();
         solver.getParameters().setNumWorkers(1).setRandomSeed(7).setMaxDeterministicTime(MOST_WORK);
         CpSolverStatus status = solver.solve(rod.model);
@@ -77,7 +90,12 @@ final class CpSatRod {
         if (status != CpSolverStatus.OPTIMAL) {
             throw new IllegalStateException("the constraint solver says " + status + " of " + rod.setting.layout());
         }
-        return measured(build(solver));
+        Found found = measured(build(solver::booleanValue));
+        if (found.score() != Math.round(solver.objectiveValue())) {
+            throw new IllegalStateException("the constraint model scores " + solver.objectiveValue() + ", measured "
+                    + found.score() + " of " + rod.setting.layout());
+        }
+        return found;
     }
 
     /** A guide a number, never one the rules refuse after the one before; a tip-top. */
@@ -88,7 +106,8 @@ final class CpSatRod {
                 Guide guide = (Guide) java.util.Objects.requireNonNull(rod.catalog.find(choice.partId()));
                 Placed placed = new Placed(Station.guide(number), guide, rod.setting.guideMm(number), 0);
                 if (rod.fits(placed)) {
-                    at.add(rod.add(placed.station(), choice, guide, placed, rod.fitter.guide(guide, number), 1));
+                    int nth = number;
+                    at.add(rod.wrapped(placed.station(), choice, guide, placed, fitter -> fitter.guide(guide, nth)));
                 }
             }
             rod.model.addEquality(sum(at), 1);
@@ -101,7 +120,7 @@ final class CpSatRod {
             TipTop tip = (TipTop) java.util.Objects.requireNonNull(rod.catalog.find(choice.partId()));
             Placed placed = new Placed(Station.TIP_TOP, tip, rod.setting.blank().lengthMm(), tip.addedMm());
             if (rod.fits(placed)) {
-                tips.add(rod.add(Station.TIP_TOP, choice, tip, placed, rod.fitter.tipTop(tip), 1));
+                tips.add(rod.wrapped(Station.TIP_TOP, choice, tip, placed, fitter -> fitter.tipTop(tip)));
             }
         }
         rod.model.addEquality(sum(tips), 1);
@@ -146,14 +165,14 @@ final class CpSatRod {
         }
     }
 
-    private Build build(CpSolver solver) {
+    /** The build of a solution, told by its true literals. */
+    public Build build(Predicate<BoolVar> chosen) {
         SortedMap<Station, Choice> choices = new TreeMap<>();
         for (Piece piece : rod.pieces) {
-            if (piece.choice() != null && solver.booleanValue(piece.literal())) {
+            if (piece.choice() != null && chosen.test(piece.literal())) {
                 choices.put(piece.station(), piece.choice());
             }
         }
-        choices.put(Station.THREAD, Choice.of(rod.with.thread().id()));
         choices.put(Station.FINISH, Choice.of(rod.with.finish().id()));
         choices.put(Station.ADHESIVE, Choice.of(rod.with.adhesive().id()));
         return new Build(rod.setting.layout(), choices);

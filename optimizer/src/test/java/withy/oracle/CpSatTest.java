@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -18,29 +17,21 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import withy.brief.Brief;
-import withy.brief.Brief.HandleForm;
 import withy.brief.Brief.Wish;
 import withy.brief.BriefContext;
 import withy.brief.BriefReader;
-import withy.catalog.Adhesive;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.CatalogReader;
-import withy.catalog.Finish;
-import withy.catalog.PartKind;
-import withy.catalog.WrapThread;
 import withy.fixture.Changed;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
-import withy.rod.BlankShape;
 import withy.rod.Build;
 import withy.rod.Build.Choice;
-import withy.rod.Consumables;
 import withy.rod.Layout;
 import withy.rod.Setting;
 import withy.rod.Station;
-import withy.rules.Refusal;
 import withy.rules.Rulebook;
 import withy.search.Search;
 
@@ -94,7 +85,7 @@ class CpSatTest {
         Query query = Query.of(formed, Rulebook.standard()).fixing(given, Set.of(), foot);
         Solution solution = search.solve(query, Watch.NONE);
         assertTrue(solution.proven(), "proven");
-        CpSatRod.Found best = best(catalog, query, layouts(catalog, query, blank(catalog, layout.blankId())));
+        CpSatRod.Found best = best(catalog, query, EveryLayout.of(catalog, query, blank(catalog, layout.blankId())));
         same(best, solution);
         if (shiftMm == 0) {
             assertNotNull(best.build(), "rank 1 itself is legal");
@@ -106,10 +97,7 @@ class CpSatTest {
         return LongStream.range(0, 8)
                 .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
                     SmallShop.Case shop = SmallShop.of(seed, 30_000);
-                    List<Setting> layouts = new ArrayList<>();
-                    for (Blank blank : new Menu(shop.catalog(), shop.query()).open(PartKind.BLANK, Blank.class)) {
-                        layouts.addAll(layouts(shop.catalog(), shop.query(), blank));
-                    }
+                    List<Setting> layouts = EveryLayout.of(shop.catalog(), shop.query());
                     Solution solution = new Search(shop.catalog()).solve(shop.query(), Watch.NONE);
                     assertTrue(solution.proven(), "proven");
                     same(best(shop.catalog(), shop.query(), layouts), solution);
@@ -126,48 +114,10 @@ class CpSatTest {
     private static CpSatRod.Found best(Catalog catalog, Query query, List<Setting> layouts) {
         CpSatRod.Found best = new CpSatRod.Found(null, Long.MAX_VALUE);
         for (Setting setting : layouts) {
-            for (Consumables with : consumables(catalog, query)) {
-                CpSatRod.Found found = CpSatRod.solve(catalog, query, setting, with);
-                best = found.score() < best.score() ? found : best;
-            }
+            CpSatRod.Found found = CpSatRod.solve(catalog, query, setting, EveryLayout.consumables(catalog, query));
+            best = found.score() < best.score() ? found : best;
         }
         return best;
-    }
-
-    private static List<Consumables> consumables(Catalog catalog, Query query) {
-        Menu menu = new Menu(catalog, query);
-        List<Consumables> all = new ArrayList<>();
-        for (WrapThread thread : menu.open(PartKind.THREAD, WrapThread.class)) {
-            for (Finish finish : menu.open(PartKind.FINISH, Finish.class)) {
-                for (Adhesive adhesive : menu.open(PartKind.ADHESIVE, Adhesive.class)) {
-                    if (menu.allowed(Station.THREAD, thread)) {
-                        all.add(new Consumables(thread, finish, adhesive));
-                    }
-                }
-            }
-        }
-        return all;
-    }
-
-    private static List<Setting> layouts(Catalog catalog, Query query, Blank blank) {
-        List<Setting> layouts = new ArrayList<>();
-        Integer given = query.reelFootMm();
-        Refusal refusal = new Refusal();
-        BlankShape shape = BlankShape.of(blank);
-        int least = (int) Math.floor(query.brief().reachMinMm() - 60);
-        for (int foot = 5; foot <= query.brief().reachMaxMm(); foot += 5) {
-            for (HandleForm form : HandleForm.values()) {
-                for (int count = 3; count <= Station.MOST_GUIDES; count++) {
-                    Layout layout = new Layout(blank.id(), foot, form, count);
-                    Setting setting = Setting.of(catalog, query.brief(), shape, layout);
-                    query.rulebook().onLayout(setting, refusal.reset());
-                    if (!refusal.refused() && foot >= least && (given == null || given == foot)) {
-                        layouts.add(setting);
-                    }
-                }
-            }
-        }
-        return layouts;
     }
 
     private static Blank blank(Catalog catalog, String id) {

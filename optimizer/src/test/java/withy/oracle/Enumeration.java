@@ -47,7 +47,7 @@ import withy.rules.Unit;
  * that a layout, one part at its place or two guides in a row already make illegal, and, where told so, all trains of a handle that its own rules
  * refuse.
  */
-final class Enumeration {
+public final class Enumeration {
     /** Longest butt cap the menu of reel positions reckons with, mm. */
     private static final int LONGEST_CAP_MM = 60;
 
@@ -73,7 +73,7 @@ final class Enumeration {
     /**
      * @param prune true to judge a handle once with one train and to leave out its other trains where its own rules refuse it
      */
-    Enumeration(Catalog catalog, Query query, boolean prune) {
+    public Enumeration(Catalog catalog, Query query, boolean prune) {
         this.catalog = catalog;
         this.query = query;
         this.brief = query.brief();
@@ -99,10 +99,10 @@ final class Enumeration {
     record Found(@Nullable Build best, long score, long builds, long measured) {}
 
     /** A legal build with its objectives. */
-    record Legal(Build build, ObjectiveVector vector) {}
+    public record Legal(Build build, ObjectiveVector vector) {}
 
     /** Every legal build that answers the question. */
-    List<Legal> legal() {
+    public List<Legal> legal() {
         legal.clear();
         keep = Integer.MAX_VALUE;
         run();
@@ -142,7 +142,7 @@ final class Enumeration {
     }
 
     /** How many builds there are. */
-    long count() {
+    public long count() {
         return tables().stream().mapToLong(Table::builds).sum();
     }
 

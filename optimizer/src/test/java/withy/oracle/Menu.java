@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
+import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.Grip;
 import withy.catalog.Part;
@@ -19,7 +20,7 @@ import withy.rules.Refusal;
 
 /**
  * What may stand at each station for a question, told from the words of the trade alone: parts that the brief itself refuses are left out (they
- * make every build illegal), threads are of the shop's letters, finish and adhesive the house's unless wished, an inscription is set where one is
+ * make every build illegal), blanks are sold for the rod's type, threads are of the shop's letters, finish and adhesive the house's unless wished, an inscription is set where one is
  * asked for.
  */
 final class Menu {
@@ -55,6 +56,9 @@ final class Menu {
             RodType type = query.brief().rodType();
             List<String> letters = catalog.rates().threadLetters().get(type);
             return letters != null && letters.contains(thread.letter());
+        }
+        if (part instanceof Blank blank) {
+            return blank.rodTypes().contains(query.brief().rodType());
         }
         return part.kind() != PartKind.FINISH && part.kind() != PartKind.ADHESIVE
                 || part.id().equals(catalog.rates().houseFinish())

@@ -32,7 +32,7 @@ import withy.objectives.Solver.Query;
 import withy.rules.Rulebook;
 
 /** A seeded small catalogue with a brief, trimmed to at most a number of builds. */
-final class SmallShop {
+public final class SmallShop {
     private final Random random;
     private final RodType type;
     private final SmallParts make;
@@ -66,13 +66,13 @@ final class SmallShop {
      * @param catalog the catalogue
      * @param query the question
      */
-    record Case(Catalog catalog, Query query) {
+    public record Case(Catalog catalog, Query query) {
         Case with(Catalog other) {
             return new Case(other, query);
         }
     }
 
-    static Case of(long seed, long mostBuilds) {
+    public static Case of(long seed, long mostBuilds) {
         SmallShop shop = new SmallShop(seed);
         shop.trim(mostBuilds);
         return new Case(shop.catalog(), shop.query());

@@ -1,4 +1,4 @@
-package withy.benchmarks;
+package withy.benchmarks.peer;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -13,13 +13,12 @@ import withy.catalog.Catalog;
 import withy.catalog.Grip;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
-import withy.catalog.WrapThread;
-import withy.objectives.Solver.Query;
 import withy.rod.Build;
 import withy.rod.Build.Choice;
 import withy.rod.Layout;
 import withy.rod.Rod;
 import withy.rod.Station;
+import withy.rules.Judge;
 
 /**
  * How a builder picks without a tool: from the seat outward one part after the other, each the best by one measure among those that break the
@@ -35,8 +34,8 @@ final class StationByStation {
             Station.Place.TIP_TOP,
             Station.Place.THREAD);
 
+    private final Question question;
     private final Catalog catalog;
-    private final Query query;
     private final ToDoubleFunction<Rod> worst;
     private final List<Part> menu;
 
@@ -44,9 +43,9 @@ final class StationByStation {
      * @param menu parts to pick from, in the order that settles ties
      * @param worst the measure; less is better
      */
-    StationByStation(Catalog catalog, Query query, List<Part> menu, ToDoubleFunction<Rod> worst) {
-        this.catalog = catalog;
-        this.query = query;
+    StationByStation(Question question, List<Part> menu, ToDoubleFunction<Rod> worst) {
+        this.question = question;
+        this.catalog = question.catalog();
         this.menu = menu;
         this.worst = worst;
     }
@@ -83,8 +82,8 @@ final class StationByStation {
         double least = Double.POSITIVE_INFINITY;
         for (Choice choice : choices(build.layout(), station)) {
             Build with = build.with(station, choice);
-            Rod rod = Rod.measure(catalog, query.brief(), with);
-            int faults = FaultCount.of(rod, query.rulebook());
+            Rod rod = question.measure(with);
+            int faults = faults(rod);
             double measure = worst.applyAsDouble(rod);
             if (faults < fewest || faults == fewest && least < Double.POSITIVE_INFINITY && measure < least) {
                 best = with;
@@ -101,17 +100,12 @@ final class StationByStation {
             if (part.kind() == kind(station)) {
                 if (part instanceof Grip grip) {
                     cuts(grip, layout.form(), station, all);
-                } else if (!(part instanceof WrapThread thread) || usual(thread)) {
+                } else {
                     all.add(Choice.of(part.id()));
                 }
             }
         }
         return all;
-    }
-
-    private boolean usual(WrapThread thread) {
-        List<String> letters = catalog.rates().threadLetters().get(query.brief().rodType());
-        return letters != null && letters.contains(thread.letter());
     }
 
     /** As long as it is sold, and as short as it may be. */
@@ -150,6 +144,12 @@ final class StationByStation {
     }
 
     private int broken(Build build) {
-        return FaultCount.of(Rod.measure(catalog, query.brief(), build), query.rulebook());
+        return faults(question.measure(build));
+    }
+
+    private int faults(Rod rod) {
+        FaultTally tally = new FaultTally();
+        Judge.ask(rod, question.query().rulebook(), tally);
+        return tally.checks();
     }
 }

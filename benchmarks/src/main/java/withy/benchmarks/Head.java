@@ -1,0 +1,36 @@
+package withy.benchmarks;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+
+/**
+ * What the figures are of: the page's head.
+ *
+ * @param machine what they were taken on
+ * @param commit state of the sources
+ * @param command how it was run
+ * @param shops the catalogues
+ */
+record Head(Machine machine, String commit, String command, List<Shop> shops) {
+    String text(double loadAfter, double seconds) {
+        Table table = new Table("run", "");
+        table.row("command", "`" + command + "`");
+        table.row(
+                "machine",
+                machine.processor() + ", " + machine.cores() + " cores, " + machine.memory() + ", " + machine.system());
+        table.row("Java", machine.java() + ", SerialGC, heap up to 2 GB");
+        table.row("load before / at the end", machine.loadWords() + " / " + Table.number(loadAfter));
+        table.row("commit", commit);
+        table.row("date", LocalDate.now(ZoneOffset.UTC) + ", " + Table.number(seconds) + " s in all");
+        for (Shop shop : shops) {
+            table.row(shop.parts() + " parts", shop.origin());
+        }
+        return "# Benchmarks\n\nWritten by the command below; run it again to measure another machine. `benchmarks/bin/run --quick` runs every peer on a few scenarios"
+                + " to the end, judges optima and lost peers, never a time, and writes nothing; `mvn verify` does the same.\n\n"
+                + table.text()
+                + (machine.busy() || loadAfter > machine.cores()
+                        ? "**The machine was busy with other work meanwhile (see its load): all times are longer than on a free one.** Ratios are of this one run.\n\n"
+                        : "");
+    }
+}
