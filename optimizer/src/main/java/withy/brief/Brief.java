@@ -51,6 +51,7 @@ import withy.catalog.SeatEnd;
  * @param owned parts the customer brings (no price, one piece each)
  * @param refused parts that must not be in
  * @param counterweightAsked true where the customer asks for weight in the butt beyond the rule
+ * @param guidesByClearance true where the line's clearance decides how many guides there are, not the handbook's fewest count
  * @param defaultsUsed one sentence for each thing left out and what was taken instead
  */
 public record Brief(
@@ -88,6 +89,7 @@ public record Brief(
         Set<String> owned,
         List<PartWish> refused,
         boolean counterweightAsked,
+        boolean guidesByClearance,
         List<String> defaultsUsed) {
 
     public Brief {

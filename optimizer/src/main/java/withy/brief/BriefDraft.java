@@ -106,6 +106,7 @@ public final class BriefDraft {
                 from.owned(),
                 refused,
                 from.counterweightAsked(),
+                from.guidesByClearance(),
                 from.defaultsUsed());
     }
 

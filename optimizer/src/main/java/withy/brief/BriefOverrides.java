@@ -216,6 +216,7 @@ public record BriefOverrides(
                 parts.owned(),
                 parts.refused(),
                 brief.counterweightAsked(),
+                brief.guidesByClearance(),
                 sentences);
     }
 

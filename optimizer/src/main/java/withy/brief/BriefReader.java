@@ -114,11 +114,23 @@ public final class BriefReader {
         Ends reach = body.reach(hand, frame.kind(), frame.lure(), frame.twoHanded());
         Wishes wishes = wishes(root, frame.kind());
         Bargain bargain = bargain(trade, frame.kind());
-        Boolean counterweight = root.flag("counterweightAsked");
+        Allowed allowed = new Allowed(told(root.flag("counterweightAsked")), guidesByClearance(root));
         Person person = new Person(name, customer == null ? "" : customer, hand.palmMm(), reach);
-        return resolved(
-                person, frame, tackle, use, wishes, bargain, counterweight != null && counterweight, defaults(root));
+        return resolved(person, frame, tackle, use, wishes, bargain, allowed, defaults(root));
     }
+
+    private static boolean told(@Nullable Boolean flag) {
+        return flag != null && flag;
+    }
+
+    private static boolean guidesByClearance(Fields root) {
+        if (!root.has("guidesByClearance")) {
+            root.notes().taken(Default.GUIDE_COUNT);
+        }
+        return told(root.flag("guidesByClearance"));
+    }
+
+    private record Allowed(boolean counterweight, boolean guidesByClearance) {}
 
     private record Person(String name, String customer, double palmMm, Ends reach) {}
 
@@ -201,7 +213,7 @@ public final class BriefReader {
             Use use,
             Wishes wishes,
             Bargain bargain,
-            boolean counterweightAsked,
+            Allowed allowed,
             List<String> defaultsUsed) {
         return new Brief(
                 person.name(),
@@ -237,7 +249,8 @@ public final class BriefReader {
                 wishes.parts().insisted(),
                 wishes.parts().owned(),
                 wishes.parts().refused(),
-                counterweightAsked,
+                allowed.counterweight(),
+                allowed.guidesByClearance(),
                 defaultsUsed);
     }
 

@@ -47,6 +47,7 @@ public final class BriefWriter {
         brief.owned().forEach(root.putArray("owned")::add);
         parts(root.putArray("refused"), brief.refused());
         root.put("counterweightAsked", brief.counterweightAsked());
+        root.put("guidesByClearance", brief.guidesByClearance());
         brief.defaultsUsed().forEach(root.putArray("defaultsUsed")::add);
         return root;
     }

@@ -55,6 +55,8 @@ enum Default {
     REACH_MIN("The shortest reach is not told: %s mm, 40 mm under the longest (assumed)."),
     REACH_MAX("The longest reach is not told: %s mm, 40 mm over the shortest (assumed)."),
     REACH_ABOUT("The reach is told as one figure: %s to %s mm is looked for (assumed)."),
+    GUIDE_COUNT(
+            "What decides the number of guides is not told: the usual count for the rod's length is the least (common practice)."),
     HANDLE("Handle and blank are open in: %s."),
     NICE("%s is told without a need: nice to have, worth %s steps."),
     NICE_STEPS("%s is nice to have without a price: worth %s steps."),

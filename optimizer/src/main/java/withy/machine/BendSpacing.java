@@ -9,7 +9,6 @@ import withy.mechanics.BentAxis;
 import withy.mechanics.GuideSpacing;
 import withy.mechanics.OneThirdDrop;
 import withy.rod.GuidePlan;
-import withy.rod.LineOffSpool;
 import withy.rod.Setting;
 
 /**
@@ -21,14 +20,8 @@ import withy.rod.Setting;
  * brief alone, never on which guides are chosen: ring heights are the house's.
  */
 public final class BendSpacing {
-    /** Blank's surface to the middle of a usual runner's ring, mm. ASSUMED. */
-    private static final double RUNNER_MM = 6;
-
     /** Half of a usual guide's length with its wraps, mm; common practice. */
     private static final double HALF_FOOT_MM = 15;
-
-    /** Reel foot to where a usual handle ends, mm. ASSUMED; positions may not depend on the seat chosen. */
-    private static final double FOOT_TO_FRONT_MM = 60;
 
     /** Least distance the line should keep off the blank, mm. ASSUMED. */
     public static final double KEEP_OFF_MM = 1;
@@ -56,7 +49,7 @@ public final class BendSpacing {
 
     /** Bends the bare blank once; the spacings of any count follow. */
     public static BendSpacing of(Setting setting, BlankStiffness stiffness) {
-        double clamp = setting.footMm() + FOOT_TO_FRONT_MM;
+        double clamp = setting.footMm() + HouseRings.FOOT_TO_FRONT_MM;
         double stripper = setting.footMm() + GuidePlan.stripperDistanceMm(setting.brief());
         if (stripper >= setting.blank().lengthMm()) {
             return new BendSpacing(setting, null, stripper);
@@ -184,7 +177,7 @@ public final class BendSpacing {
         int side = RodBend.side(setting.brief());
         double tip = setting.blank().lengthMm();
         for (double at : x) {
-            points.add(axis().beside(at, side * heightMm(at)));
+            points.add(axis().beside(at, side * HouseRings.heightMm(setting, at)));
         }
         points.add(axis().beside(tip, side * setting.odAt(tip)));
         double squares = 0;
@@ -200,14 +193,6 @@ public final class BendSpacing {
         }
         double even = Math.sqrt(squares / Math.max(1, x.length - 1));
         return Math.toDegrees(even) + DEGREES_PER_MM * Math.max(0, KEEP_OFF_MM - nearest);
-    }
-
-    /** House height of a ring over the axis at x, mm: on the line off the spool, and never lower than a runner. */
-    double heightMm(double xMm) {
-        double runner = setting.odAt(xMm) / 2 + RUNNER_MM;
-        return setting.brief().rodType().spinningReel()
-                ? Math.max(runner, LineOffSpool.heightMm(setting, xMm))
-                : runner;
     }
 
     private double gapMm(double sMm, double[] from, double[] to, int side) {

@@ -32,7 +32,7 @@ import withy.rod.Setting;
  */
 public final class RodBend {
     /** Wall of a tip-top's tube, mm. ASSUMED. */
-    private static final double TUBE_WALL_MM = 0.3;
+    static final double TUBE_WALL_MM = 0.3;
 
     /** Least blank ahead of the handle that is bent, mm. ASSUMED. */
     private static final double LEAST_FREE_MM = 200;

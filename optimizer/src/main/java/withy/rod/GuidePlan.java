@@ -41,6 +41,14 @@ public final class GuidePlan {
         return STRIPPER_MM[last];
     }
 
+    /** Fewest guides without tip-top that any brief may look at: stripper, reducer, runner. */
+    public static final int LEAST_GUIDES = 3;
+
+    /** Fewest guides a rod may have by its length: the table's, or so few that only the line's clearance decides. */
+    public static int fewestGuides(Brief brief, double lengthMm) {
+        return brief.guidesByClearance() ? LEAST_GUIDES : fewestGuides(brief.rodType(), lengthMm);
+    }
+
     /** Fewest guides without tip-top for a rod type and blank length. */
     public static int fewestGuides(RodType type, double lengthMm) {
         return switch (type) {

@@ -41,6 +41,11 @@ public final class Setting {
         return new Setting(catalog, brief, shape, layout, GuidePositions.of(brief, shape, layout));
     }
 
+    /** The same layout with another count of guides. */
+    public Setting withGuides(int count) {
+        return of(catalog, brief, shape, new Layout(layout.blankId(), layout.reelFootMm(), layout.form(), count));
+    }
+
     /** The same layout with its guides elsewhere: for bounds over many layouts. */
     public Setting withGuidesAt(double[] xMm) {
         return new Setting(catalog, brief, shape, layout, new GuidePositions(xMm.clone(), spaced));

@@ -6,6 +6,7 @@ import withy.catalog.Guide;
 import withy.catalog.Part;
 import withy.catalog.RodType;
 import withy.catalog.TipTop;
+import withy.machine.LineOnLayout;
 import withy.rod.GuidePlan;
 import withy.rod.LineOffSpool;
 import withy.rod.Placed;
@@ -16,6 +17,9 @@ import withy.rod.Station;
 /**
  * The guides are enough for the rod, evenly spaced, never grow toward the tip, take the line off the spool and step down without a jump, and
  * share one frame finish and ring material, the tip-top included.
+ *
+ * <p>Enough is the usual count of the rod's type and length or, where the brief says so, as many as keep the line off the blank under the working
+ * load and at a tip drop of a third, turning it at its sharpest guide no more (to a tenth) than the usual count does in that drop.
  *
  * <p>Reducers are guides 2 and 3. The tip-top's ring may be up to {@value #TIP_SIZES} sizes larger than the last guide's. Handbook, rule 14; common
  * practice.
@@ -34,6 +38,9 @@ final class GuideTrain implements Rule {
     static final double REDUCER_SHARE = 0.4;
 
     static final int TIP_SIZES = 2;
+
+    /** Sharpest turn of the line in a guide, of that with the usual count: so much is taken for the same. ASSUMED. */
+    static final double MOST_TURN = 1.1;
 
     private static final int LAST_REDUCER = 3;
 
@@ -59,8 +66,55 @@ final class GuideTrain implements Rule {
         String blankId = setting.blank().id();
         int fewest = GuidePlan.fewestGuides(
                 setting.brief().rodType(), setting.blank().lengthMm());
-        bench.atLeast("count", setting.guideCount(), fewest, Unit.COUNT, blankId);
         bench.holds("spacing", setting.spaced(), blankId);
+        if (setting.brief().guidesByClearance()) {
+            bench.notApplicable("count");
+            if (!bench.decided()) {
+                clearance(setting, fewest, bench);
+            }
+        } else {
+            bench.atLeast("count", setting.guideCount(), fewest, Unit.COUNT, blankId);
+            bench.notApplicable("clearance");
+            bench.notApplicable("turn");
+            bench.notApplicable("spare");
+        }
+    }
+
+    private static void clearance(Setting setting, int usual, Bench bench) {
+        String blankId = setting.blank().id();
+        LineOnLayout line = LineOnLayout.of(setting);
+        if (!(line instanceof LineOnLayout.Runs runs)) {
+            bench.unknown("clearance", 0, Unit.MM, blankId);
+            bench.notApplicable("turn");
+            bench.notApplicable("spare");
+            return;
+        }
+        bench.atLeast("clearance", runs.leastGapMm(), 0, Unit.MM, blankId);
+        if (setting.guideCount() < usual) {
+            bench.atMost("turn", LineOnLayout.sharper(setting, usual), MOST_TURN, Unit.RATIO, blankId);
+        } else {
+            bench.notApplicable("turn");
+        }
+        bench.warnAbove("spare", setting.guideCount(), asGood(setting, usual), Unit.COUNT, blankId);
+    }
+
+    /** Fewest guides, one less at a time, that are as good as these. */
+    private static int asGood(Setting setting, int usual) {
+        int count = setting.guideCount();
+        for (int fewer = count - 1; fewer >= GuidePlan.LEAST_GUIDES; fewer--) {
+            Setting with = setting.withGuides(fewer);
+            boolean good = with.spaced()
+                    && LineOnLayout.of(with) instanceof LineOnLayout.Runs runs
+                    && Unit.MM.quantise(runs.leastGapMm()) >= 0
+                    && (fewer >= usual
+                            || Unit.RATIO.quantise(LineOnLayout.sharper(with, usual))
+                                    <= Unit.RATIO.quantise(MOST_TURN));
+            if (!good) {
+                break;
+            }
+            count = fewer;
+        }
+        return count;
     }
 
     @Override

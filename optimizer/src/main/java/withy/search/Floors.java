@@ -49,7 +49,7 @@ final class Floors {
         }
         boolean ruled = task.ruled("guide-train");
         int fewest = ruled
-                ? GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm())
+                ? GuidePlan.fewestGuides(task.brief, shape.blank().lengthMm())
                 : guideFloor >= 0 ? 0 : Station.MOST_GUIDES;
         return fewest * guideFloor + Math.min(0, 3 * guideFloor) + tipFloor + threadStyle;
     }

@@ -300,8 +300,7 @@ final class Proof {
     private List<Integer> counts(BlankShape shape, Stations alternative) {
         return counts.computeIfAbsent(new CountKey(shape.blank().id(), alternative), key -> {
             boolean ruled = task.ruled("guide-train");
-            int fewest =
-                    GuidePlan.fewestGuides(task.brief.rodType(), shape.blank().lengthMm());
+            int fewest = GuidePlan.fewestGuides(task.brief, shape.blank().lengthMm());
             List<Integer> possible = new ArrayList<>();
             for (int count = Math.max(ruled ? fewest : 3, alternative.lastGivenGuide());
                     count <= Station.MOST_GUIDES;

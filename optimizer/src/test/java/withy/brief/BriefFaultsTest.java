@@ -424,6 +424,7 @@ class BriefFaultsTest {
                     "Maybe drop it",
                     false),
             new Broken("{\"owned\": {}}", "owned", "{}", "a list in square brackets", "Maybe ", true),
+            new Broken("{\"guidesByClearance\": 2}", "guidesByClearance", "2", "true or false", "Maybe ", true),
             new Broken("{\"counterweightAsked\": 1}", "counterweightAsked", "1", "true or false", "Maybe ", true),
             new Broken(
                     "{\"defaultsUsed\": [1]}",

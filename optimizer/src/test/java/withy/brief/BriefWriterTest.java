@@ -141,7 +141,8 @@ class BriefWriterTest {
                 "\"insisted\": [\"a\"]",
                 "\"owned\": [\"a\"]",
                 "\"refused\": [\"a\"]",
-                "\"counterweightAsked\": true");
+                "\"counterweightAsked\": true",
+                "\"guidesByClearance\": true");
         Brief plain = ShopRates.brief("{}");
         for (String wish : wishes) {
             Brief changed = ShopRates.brief("{" + wish + "}");

@@ -176,6 +176,10 @@ class DefaultsTest {
                 "{\"reachMm\": 240}",
                 "The reach is told as one figure: 220 to 260 mm is looked for (assumed).");
         add(
+                Default.GUIDE_COUNT,
+                "{}",
+                "What decides the number of guides is not told: the usual count for the rod's length is the least (common practice).");
+        add(
                 Default.HANDLE,
                 "{\"rodType\": \"casting\"}",
                 "Handle and blank are open in: handle form, fore grip, trigger, moving hood, hook keeper, action.");

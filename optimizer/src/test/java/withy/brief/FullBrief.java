@@ -27,7 +27,7 @@ final class FullBrief {
               "steps": {"weightG": 4, "balanceNmm": 20, "swingWeightKgM2": 0.002, "priceMinor": 3000, "stylePoints": 10, "durabilityClasses": 1},
               "insisted": ["tip-top-one", {"part": "seat-one", "need": "nice", "steps": 5}],
               "owned": ["seat-two"], "refused": ["guide-one", {"part": "grip-one", "need": "nice", "steps": 1}],
-              "counterweightAsked": true
+              "counterweightAsked": true, "guidesByClearance": true
             }
             """;
 

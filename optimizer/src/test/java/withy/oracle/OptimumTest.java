@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
@@ -19,6 +20,7 @@ import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
 import withy.objectives.Style;
 import withy.rod.Build;
+import withy.rod.GuidePlan;
 import withy.rod.Rod;
 import withy.rules.Judge;
 import withy.search.Search;
@@ -33,6 +35,7 @@ class OptimumTest {
     private static int possible;
     private static int bound;
     private static int tenThousand;
+    private static int fewerGuides;
 
     /** Builds at most on the catalogue of a seed: every fortieth is a large one. */
     private static long builds(long seed) {
@@ -49,6 +52,7 @@ class OptimumTest {
                     possible += found.best() != null ? 1 : 0;
                     bound += shop.query().brief().budgetMinor() != null ? 1 : 0;
                     tenThousand += found.builds() >= 10_000 ? 1 : 0;
+                    fewerGuides += fewerThanUsual(shop, found.best()) ? 1 : 0;
                 }));
     }
 
@@ -59,7 +63,18 @@ class OptimumTest {
             assertTrue(possible >= 120, "with a legal build: " + possible);
             assertTrue(bound >= 50, "with a budget that binds: " + bound);
             assertTrue(tenThousand >= 140, "with 10,000 builds or more: " + tenThousand);
+            assertTrue(fewerGuides >= 5, "with fewer guides than usual, the line clearing the blank: " + fewerGuides);
         }
+    }
+
+    private static boolean fewerThanUsual(SmallShop.Case shop, @Nullable Build best) {
+        if (best == null) {
+            return false;
+        }
+        Rod rod = Rod.measure(shop.catalog(), shop.query().brief(), best);
+        int usual = GuidePlan.fewestGuides(
+                rod.brief().rodType(), rod.setting().blank().lengthMm());
+        return rod.setting().guideCount() < usual;
     }
 
     @TestFactory

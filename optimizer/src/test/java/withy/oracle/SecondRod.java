@@ -117,7 +117,7 @@ final class SecondRod {
         this.adhesive = instead("adhesive", Adhesive.class, catalog.rates().houseAdhesive());
         joints();
         handle();
-        SecondSpacing spacing = new SecondSpacing(this);
+        SecondSpacing spacing = new SecondSpacing(this, count);
         this.guideX = spacing.x;
         this.spaced = spacing.even;
     }

@@ -28,6 +28,8 @@ final class SecondRules {
     final Set<String> broken = new TreeSet<>();
     /** Soft sides missed. */
     final Set<String> warned = new TreeSet<>();
+    /** The line comes so near its limits that rounding decides. */
+    boolean unsure;
 
     SecondRules(SecondRod rod, SecondFigures figures) {
         this.rod = rod;
@@ -54,7 +56,7 @@ final class SecondRules {
         return Math.round(value * 100);
     }
 
-    private static long milli(double value) {
+    static long milli(double value) {
         return Math.round(value * 1000);
     }
 
@@ -245,7 +247,11 @@ final class SecondRules {
             case CASTING -> steps(length, 7, 1800, 2050, 2200);
             case SURF_SPINNING -> 6;
         };
-        breaks(rod.count < floor, "guide-train.count");
+        if (brief.guidesByClearance()) {
+            clearance(floor);
+        } else {
+            breaks(rod.count < floor, "guide-train.count");
+        }
         breaks(!rod.spaced, "guide-train.spacing");
         breaks(rod.part("thread", Part.class) == null, "guide-train.thread");
         breaks(rod.part("finish", Part.class) == null, "guide-train.finish");
@@ -267,6 +273,18 @@ final class SecondRules {
             breaks(last.ringMaterial() != rod.tip.ringMaterial(), "guide-train.tip-ring-material");
         }
         stripper();
+    }
+
+    private void clearance(int usual) {
+        SecondLine line = new SecondLine(rod);
+        unsure |= line.unsure(rod.count, usual);
+        breaks(line.rubs(rod.count), "guide-train.clearance");
+        breaks(rod.count < usual && line.turns(rod.count, usual), "guide-train.turn");
+        int fewer = rod.count - 1;
+        if (fewer >= 3 && new SecondSpacing(rod, fewer).even) {
+            unsure |= line.unsure(fewer, usual);
+            warns(!line.rubs(fewer) && !(fewer < usual && line.turns(fewer, usual)), "guide-train.spare");
+        }
     }
 
     private static int steps(double length, int first, double... edges) {

@@ -12,10 +12,9 @@ final class SecondSpacing {
     final double[] x;
     final boolean even;
 
-    SecondSpacing(SecondRod rod) {
+    SecondSpacing(SecondRod rod, int n) {
         double tip = rod.blank.lengthMm();
         double reach = tip - rod.foot - stripper(rod.brief);
-        int n = rod.count;
         double[] range = first(rod.brief);
         double low = Math.max(range[0], reach / sum(1.25, n));
         double high = Math.min(range[1], reach / sum(1.05, n));

@@ -209,11 +209,21 @@ final class RodCases {
 
     static void train(Cases c) {
         c.rule("guide-train")
-                .always("count", "spacing", "ring-order", "frame-finish", "ring-material", "tip-ring", "tip-finish")
+                .always("spacing", "ring-order", "frame-finish", "ring-material", "tip-ring", "tip-finish")
                 .always("tip-ring-material", "filled", "thread", "finish")
                 .flag("high-frame", Fixtures::casting, f -> f.casting().part("guide-20", "highFrame", true))
                 .not("high-frame", Cases::legal)
                 .number("count", (f, n) -> f.layout("guideCount", n), 8, 7, 6)
+                .not("count", RodCases::byClearance)
+                .number("clearance", after(RodCases::rubbing, brief("dragKg")), 3, 3.795, 4)
+                .add("clearance", Cases.Kind.UNKNOWN, f -> byClearance(f.part("blank", "thirdTestG", 1.0)))
+                .not("clearance", Cases::legal)
+                .number("turn", after(RodCases::six, brief("reel.lipDiameterMm")), 73, 69.9, 64)
+                .not("turn", RodCases::byClearance)
+                .add("spare", Cases.Kind.KEPT, RodCases::byClearance)
+                .add("spare", Cases.Kind.LIMIT, RodCases::byClearance)
+                .add("spare", Cases.Kind.WARNED, f -> byClearance(f.layout("guideCount", 9.0)))
+                .not("spare", Cases::legal)
                 .flag("spacing", Cases::legal, f -> f.layout("guideCount", 15))
                 .number("stripper-ring", part("guide-20", "ringIdMm"), 16.2, 13.5, 13.4)
                 .not("stripper-ring", Fixtures::casting)
@@ -237,6 +247,21 @@ final class RodCases {
                 .add("filled", Cases.Kind.BROKEN, f -> f.empty(Station.guide(5)))
                 .flag("thread", Cases::legal, f -> f.empty(Station.THREAD))
                 .flag("finish", Cases::legal, f -> f.empty(Station.FINISH));
+    }
+
+    private static void byClearance(Fixtures f) {
+        f.brief("guidesByClearance", true);
+    }
+
+    /** Line above the blank, which it nears as the pull grows; the pull that makes it touch was found by halving. */
+    private static void rubbing(Fixtures f) {
+        byClearance(f.casting());
+    }
+
+    /** One guide fewer than usual; the lip puts the stripper where the line turns just so. */
+    private static void six(Fixtures f) {
+        f.layout("guideCount", 6.0);
+        byClearance(f);
     }
 
     private static void cutRear(Fixtures f, Double cutMm) {
