@@ -32,14 +32,10 @@ import withy.objectives.Solver.Query;
 import withy.rules.Rulebook;
 
 /** A seeded small catalogue with a brief, trimmed to at most a number of builds. */
-<<<<<<< HEAD
 public final class SmallShop {
-=======
-final class SmallShop {
     /** Every so many seeds the line's clearance decides the count of guides. */
     private static final int CLEARANCE = 5;
 
->>>>>>> 8ea87e9 (Let a brief have the line's clearance decide the count of guides)
     private final Random random;
     private final RodType type;
     private final SmallParts make;
