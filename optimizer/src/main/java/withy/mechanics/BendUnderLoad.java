@@ -35,6 +35,11 @@ public final class BendUnderLoad {
     /** Share by which a bracket of the rough search is widened. */
     private static final double ROUGHNESS = 0.01;
 
+    /** How closely the drawn shape is brought to the clamp, the share of the tip's angle a slope is taken over, and how often. */
+    private static final double MENDED_RAD = 1e-9;
+
+    private static final double SLOPE_SHARE = 1e-4;
+    private static final int MOST_MENDS = 4;
     private static final int GRID = 48;
     private static final int MOST_STEPS = 80;
 
@@ -53,7 +58,7 @@ public final class BendUnderLoad {
             BendResult best = new BendResult.NotConverged("No direction of the tip meets the clamp at "
                     + degrees(held.clampAngleRad()) + " degrees; the load may be too large for this blank.");
             for (double tip : tips) {
-                BendResult next = believed(held, shooter.shape(tip));
+                BendResult next = believed(held, met(held, shooter, tip));
                 if (!(best instanceof BendResult.Bent kept)
                         || (next instanceof BendResult.Bent bent && bent.energyNmm() < kept.energyNmm())) {
                     best = next;
@@ -83,8 +88,28 @@ public final class BendUnderLoad {
                 0.0);
     }
 
+    /**
+     * The shape of a tip direction, mended until it meets the clamp: drawing takes other steps than searching, and a heavy load magnifies what that
+     * differs by.
+     */
+    private static BendResult.Bent met(BendCase held, TipShooter shooter, double tip) {
+        double mended = tip;
+        BendResult.Bent bent = shooter.shape(mended);
+        for (int i = 0; i < MOST_MENDS && Math.abs(missRad(held, bent)) > MENDED_RAD && mended != 0.0; i++) {
+            double step = SLOPE_SHARE * mended;
+            double slope = (shooter.clampAngle(mended + step) - shooter.clampAngle(mended)) / step;
+            mended -= missRad(held, bent) / slope;
+            bent = shooter.shape(mended);
+        }
+        return bent;
+    }
+
+    private static double missRad(BendCase held, BendResult.Bent bent) {
+        return bent.nodes().get(0).angleRad() - held.clampAngleRad();
+    }
+
     private static BendResult believed(BendCase held, BendResult.Bent bent) {
-        double angleError = Math.abs(bent.nodes().get(0).angleRad() - held.clampAngleRad());
+        double angleError = Math.abs(missRad(held, bent));
         double scale = 0.0;
         for (BendResult.Node node : bent.nodes()) {
             if (!Double.isFinite(node.xMm() + node.yMm() + node.angleRad() + node.momentNmm())) {

@@ -98,6 +98,22 @@ class LineOnLayoutTest {
                 .orElseThrow();
     }
 
+    /** Found by the second look: drawing the shape took other steps than searching it, and a long soft blank missed its clamp by 8e-8. */
+    @Test
+    void everyBlankOfTheBenchBendsUnderEveryDrag() throws IOException {
+        Path bench = Path.of(System.getProperty("withy.home", "..")).resolve("catalog-samples/bench");
+        Catalog catalog = Objects.requireNonNull(CatalogReader.read(bench, DAY).catalog());
+        for (double dragKg : new double[] {0.5, 1.8, 8}) {
+            Brief brief = BriefReader.read("{\"dragKg\": " + dragKg + "}", new BriefContext(catalog.rates(), DAY))
+                    .orThrow();
+            for (Blank blank : catalog.all(PartKind.BLANK, Blank.class)) {
+                Layout layout = new Layout(blank.id(), 265, Brief.HandleForm.SPLIT, 8);
+                LineOnLayout line = LineOnLayout.of(Setting.of(catalog, brief, BlankShape.of(blank), layout));
+                assertInstanceOf(LineOnLayout.Runs.class, line, () -> blank.id() + " at " + dragKg + " kg: " + line);
+            }
+        }
+    }
+
     /** Below the blank the line spans the inside of the bend, so only its turns limit the count. */
     @Test
     void theLineBelowABlankNeverTouchesIt() {

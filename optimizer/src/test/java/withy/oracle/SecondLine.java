@@ -11,7 +11,7 @@ import withy.rod.BlankShape;
 
 /**
  * The line over the bent blank a second time: the blank as {@value #LINKS} stiff links, marched from the tip, the tip's direction and the test's
- * weight by halving. Stiffness and mass of the bare blank are the product's; they are held against published tables elsewhere.
+ * weight by false position. Stiffness and mass of the bare blank are the product's; they are held against published tables elsewhere.
  */
 final class SecondLine {
     private static final int LINKS = 600;
@@ -79,17 +79,37 @@ final class SecondLine {
     }
 
     private Shape third(double held) {
-        double low = 0;
-        double high = 20;
-        for (int i = 0; i < 45; i++) {
-            double middle = (low + high) / 2;
-            if (level(held, middle).drop() < (rod.blank.lengthMm() - held) / 3) {
-                low = middle;
+        double drop = (rod.blank.lengthMm() - held) / 3;
+        double newtons = zero(n -> level(held, n).drop() - drop, 0, 20);
+        return level(held, newtons);
+    }
+
+    /** Where a rising function is nought: false position, the end that stays halved (Illinois). */
+    private static double zero(DoubleUnaryOperator rising, double from, double to) {
+        double low = from;
+        double high = to;
+        double atLow = rising.applyAsDouble(low);
+        double atHigh = rising.applyAsDouble(high);
+        int stayed = 0;
+        for (int i = 0; i < 60 && high - low > 1e-9; i++) {
+            double next = (low * atHigh - high * atLow) / (atHigh - atLow);
+            double at = rising.applyAsDouble(next);
+            if (Math.abs(at) < 1e-9) {
+                return next;
+            }
+            if (at < 0) {
+                low = next;
+                atLow = at;
+                atHigh /= stayed < 0 ? 2 : 1;
+                stayed = -1;
             } else {
-                high = middle;
+                high = next;
+                atHigh = at;
+                atLow /= stayed > 0 ? 2 : 1;
+                stayed = 1;
             }
         }
-        return level(held, low);
+        return (low + high) / 2;
     }
 
     private Shape level(double held, double newtons) {
@@ -97,19 +117,8 @@ final class SecondLine {
     }
 
     private Shape bent(double held, double clamp, double forward, double up, double from, double to) {
-        double low = from;
-        double high = to;
-        Shape found = null;
-        for (int i = 0; i < 45; i++) {
-            double middle = (low + high) / 2;
-            found = marched(held, forward, up, middle);
-            if (found.angle[LINKS] < clamp) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return found;
+        double tip = zero(angle -> marched(held, forward, up, angle).angle[LINKS] - clamp, from, to);
+        return marched(held, forward, up, tip);
     }
 
     private Shape marched(double held, double forward, double up, double tip) {

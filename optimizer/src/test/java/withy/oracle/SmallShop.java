@@ -45,7 +45,8 @@ public final class SmallShop {
 
     private SmallShop(long seed) {
         this.random = new Random(seed * 7919 + 13);
-        this.type = random.nextInt(6) == 0 ? RodType.CASTING : RodType.SPINNING;
+        boolean clearance = seed % CLEARANCE == 1;
+        this.type = random.nextInt(6) < (clearance ? 5 : 1) ? RodType.CASTING : RodType.SPINNING;
         this.make = new SmallParts(random, type);
         String finish = makeParts();
         Rates base = Fixtures.legal().catalog().rates();
@@ -61,7 +62,10 @@ public final class SmallShop {
         this.parts = new ArrayList<>(make.parts());
         this.brief = Fixtures.legal().theBrief();
         makeBrief();
-        set("guidesByClearance", seed % CLEARANCE == 1);
+        set("guidesByClearance", clearance);
+        if (clearance) {
+            set("dragKg", seed % 2 == 0 ? 1.0 : 0.4);
+        }
     }
 
     /**
