@@ -24,6 +24,7 @@ import withy.catalog.TipTop;
 import withy.explain.Phrases;
 import withy.machine.WrapTable;
 import withy.mechanics.ArborRings;
+import withy.rod.BalanceTolerance;
 import withy.rod.Build;
 import withy.rod.GripFit;
 import withy.rod.Placed;
@@ -32,6 +33,8 @@ import withy.rod.SeatGap;
 import withy.rod.SeatSet;
 import withy.rod.Station;
 import withy.rules.Rulebook;
+import withy.shop.Job;
+import withy.shop.Piece;
 import withy.units.QuantityText;
 
 /** Writes down what the bench needs to know of one build; a build that breaks a rule gets no sheet. */
@@ -46,6 +49,16 @@ public final class BenchDesk {
 
     /** The sheet of a legal build. */
     public static BenchSheet of(Catalog catalog, Brief brief, Build build, QuantityText units) {
+        return of(catalog, brief, build, units, null);
+    }
+
+    /** The sheet of a job's accepted build, with its pieces and what the scale said of them. */
+    public static BenchSheet of(JobRods.JobRod one, QuantityText units) {
+        return of(one.catalog(), one.brief(), one.build(), units, made(one.file()));
+    }
+
+    private static BenchSheet of(
+            Catalog catalog, Brief brief, Build build, QuantityText units, BenchSheet.@Nullable Made made) {
         BuildSheet sheet = new Offers(catalog, brief, Rulebook.standard(), units)
                 .own(build)
                 .sheet();
@@ -56,13 +69,41 @@ public final class BenchDesk {
                 Answer.SCHEMA,
                 catalog.hash(),
                 sheet,
-                Machines.of(rod),
+                Outlines.of(rod),
                 desk.handle(),
                 desk.tipRingMm(),
                 desk.guides(),
                 desk.bins(sheet),
                 desk.mixes(),
+                rod.setting().blank().lureMinG(),
+                rod.setting().blank().lureMaxG(),
+                Sheets.rounded(BalanceTolerance.bareMm(rod), 1),
+                Sheets.rounded(BalanceTolerance.withReelMm(rod), 1),
+                made,
                 Cautions.of(List.of(rod)));
+    }
+
+    private static BenchSheet.Made made(Job.File file) {
+        Map<String, List<BenchSheet.Bag>> bags = new TreeMap<>();
+        boolean weighed = false;
+        for (Piece piece : file.pieces()) {
+            bags.computeIfAbsent(piece.part(), part -> new ArrayList<>())
+                    .add(new BenchSheet.Bag(piece.number(), piece.weightG()));
+            weighed |= piece.weightG() != null;
+        }
+        String predicted = file.job().predicted();
+        Job.AsBuilt finished = file.asBuilt();
+        return new BenchSheet.Made(
+                file.job().id(),
+                file.job().name(),
+                file.job().wanted(),
+                bags,
+                weighed && predicted != null
+                        ? JobAnswer.foretold(Prediction.read(predicted), file.pieces())
+                                .weightOfPiecesG()
+                        : null,
+                finished == null ? null : finished.weightG(),
+                finished == null ? null : finished.balanceMm());
     }
 
     /** Paper of a build that breaks a rule would be believed. */

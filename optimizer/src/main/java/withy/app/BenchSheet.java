@@ -7,29 +7,39 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a builder pins over the bench for one build; its fields in this order are the published JSON. Places are mm from the blank's butt.
+ * What a builder pins over the bench for one build. Places are mm from the blank's butt.
  *
  * @param schema format of the answer
  * @param catalogHash hash of the catalogue it was made from
  * @param build the build as measured
- * @param machine the rod as a machine, with the picture's outline
+ * @param outline what the picture to scale needs
  * @param handle handle and ends, from the butt
  * @param tipRingMm centre of the tip-top's ring, or null without a tip-top
  * @param guides stripper first
  * @param bins where each part lies, by id; a part without a bin is left out
  * @param mixes what is mixed of two parts
+ * @param lureMinG lightest lure the blank is rated for
+ * @param lureMaxG heaviest
+ * @param bareToleranceMm ± of the balance point without reel
+ * @param balanceToleranceMm ± of the balance point with reel
+ * @param made the job it is built for, or null
  * @param cautions what to mind at the bench
  */
 public record BenchSheet(
         int schema,
         String catalogHash,
         BuildSheet build,
-        MachineSheet machine,
+        MachineSheet.Outline outline,
         List<HandleLine> handle,
         @Nullable Double tipRingMm,
         List<GuideLine> guides,
         Map<String, String> bins,
         List<Mix> mixes,
+        double lureMinG,
+        double lureMaxG,
+        double bareToleranceMm,
+        double balanceToleranceMm,
+        @Nullable Made made,
         List<String> cautions) {
     public BenchSheet {
         handle = List.copyOf(handle);
@@ -117,4 +127,36 @@ public record BenchSheet(
             double hardenerMl,
             double potLifeMin,
             double waitHours) {}
+
+    /**
+     * The job a rod is built for, with what the scale said so far.
+     *
+     * @param job its number
+     * @param name its name
+     * @param wantedBy day it is wanted, or null
+     * @param bags pieces promised to it, by part
+     * @param bagsWeightG what the rod should weigh by the readings of these very pieces, or null where none was weighed
+     * @param weightG the finished rod without reel on the scale, or null
+     * @param balanceMm its balance point with reel, mm ahead of the reel foot, or null
+     */
+    public record Made(
+            long job,
+            String name,
+            @Nullable String wantedBy,
+            Map<String, List<Bag>> bags,
+            @Nullable Double bagsWeightG,
+            @Nullable Double weightG,
+            @Nullable Double balanceMm) {
+        public Made {
+            bags = Collections.unmodifiableMap(new TreeMap<>(bags));
+        }
+    }
+
+    /**
+     * One piece in its bag.
+     *
+     * @param number on the bag
+     * @param weightG its last reading, or null
+     */
+    public record Bag(int number, @Nullable Double weightG) {}
 }

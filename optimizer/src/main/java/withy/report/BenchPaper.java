@@ -6,16 +6,17 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.app.BenchSheet;
-import withy.app.BenchSheet.Fit;
+import withy.app.BenchSheet.Bag;
 import withy.app.BenchSheet.GuideLine;
 import withy.app.BenchSheet.HandleLine;
+import withy.app.BenchSheet.Made;
 import withy.app.BenchSheet.Mix;
 import withy.app.BuildSheet.FigureLines;
 import withy.app.BuildSheet.LabourLine;
 import withy.app.BuildSheet.MaterialLine;
 import withy.app.BuildSheet.PartLine;
+import withy.app.PickSheet;
 import withy.explain.Phrases;
-import withy.units.QuantityText;
 
 /** The sheet over the bench. */
 public final class BenchPaper {
@@ -24,43 +25,51 @@ public final class BenchPaper {
 
     private static final double RULER_MM = 100;
 
-    /** Trade table: above these a tip-top's glue is to be thick, then a layer of thread goes under it, mm. */
-    private static final double THICK_GLUE_MM = 0.15;
+    /** To be filled in by hand. */
+    private static final String BLANK = "_____________";
 
-    private static final double THREAD_LAYER_MM = 0.25;
+    private static final String TICK = "\u2610";
 
     private final BenchSheet bench;
-    private final QuantityText units;
+    private final Reader reader;
     private final Markup page = new Markup();
 
-    private BenchPaper(BenchSheet bench, QuantityText units) {
+    private BenchPaper(BenchSheet bench, Reader reader) {
         this.bench = bench;
-        this.units = units;
+        this.reader = reader;
     }
 
     /** The sheet as HTML for a browser and its printer. */
-    public static String of(BenchSheet bench, QuantityText units, Sheet sheet) {
-        BenchPaper paper = new BenchPaper(bench, units);
+    public static String of(BenchSheet bench, Reader reader, Sheet sheet) {
+        BenchPaper paper = new BenchPaper(bench, reader);
         paper.write();
         return paper.page.document(Phrases.of("paper.bench.title", bench.build().name()), sheet);
     }
 
     private void write() {
+        job();
         page.heading(Phrases.of("paper.scale", String.format(Locale.ROOT, "%.0f", SCALE)));
-        Picture rod = Pictures.rod(bench.machine(), units);
+        Picture rod = Pictures.rod(bench.outline(), reader.units());
         page.picture(rod, Svg.WIDTH / SCALE);
         page.line(rod.table().rows().stream()
                 .map(row -> row.get(0))
                 .filter(part -> Character.isDigit(part.charAt(0)))
                 .collect(Collectors.joining(" · ")));
         page.svg(ruler()).line(Phrases.of("paper.ruler"));
-        handle();
-        guides();
-        materials();
-        mixes();
-        work();
         expected();
+        page.kept(this::handle)
+                .kept(this::guides)
+                .kept(this::materials)
+                .kept(this::mixes)
+                .kept(this::work);
         parts();
+    }
+
+    private void job() {
+        Made made = bench.made();
+        if (made != null) {
+            PickPaper.jobs(page, List.of(new PickSheet.JobLine(made.job(), made.name(), made.wantedBy())), reader);
+        }
     }
 
     /** 100 mm on paper, a stroke every 10. */
@@ -77,63 +86,63 @@ public final class BenchPaper {
     }
 
     private void handle() {
-        page.sheet().heading(Phrases.of("paper.handle")).care(cautions("caution.dust", "caution.epoxy"));
+        page.heading(Phrases.of("paper.handle")).care(cautions("caution.dust", "caution.epoxy"));
         page.line(Phrases.of(
                 "paper.foot",
-                length(bench.machine().outline().footMm()),
-                length(bench.build().figures().reelToButtMm())));
+                reader.length(bench.outline().footMm()),
+                reader.length(bench.build().figures().reelToButtMm())));
         List<List<String>> rows = new ArrayList<>();
         for (HandleLine line : bench.handle()) {
+            boolean point = line.toMm() - line.fromMm() < 0.05;
             rows.add(List.of(
                     Phrases.of("station." + line.station()),
-                    line.name() + bin(line.bin()),
-                    how(line),
-                    length(line.fromMm()),
-                    length(line.toMm())));
+                    line.name(),
+                    line.bin(),
+                    FitWords.of(line, reader),
+                    reader.length(line.fromMm()),
+                    point ? "–" : reader.length(line.toMm())));
         }
-        page.table(3, heads("part", "name", "fit", "from", "to"), rows);
-    }
-
-    private String how(HandleLine line) {
-        String cut = line.soldMm() == null
-                ? ""
-                : Phrases.of("paper.cut", length(line.soldMm()), length(line.toMm() - line.fromMm())) + " ";
-        Fit fit = line.fit();
-        if (fit == null) {
-            return cut.strip();
-        }
-        String key = "paper.fit." + fit.how();
-        if (fit.how().equals("tube")) {
-            key = fit.gapMm() > THREAD_LAYER_MM
-                    ? "paper.fit.tube.thread"
-                    : fit.gapMm() > THICK_GLUE_MM ? "paper.fit.tube.thick" : key;
-        }
-        return cut
-                + Phrases.of(
-                        key,
-                        thin(fit.blankMm()),
-                        thin(fit.rearMm()),
-                        thin(fit.frontMm()),
-                        thin(fit.gapMm()),
-                        fit.pieces());
+        page.table(
+                new Columns()
+                        .word("part", 10)
+                        .word("made", 22)
+                        .word("bin", 11)
+                        .word("fit", 33)
+                        .number("from", 12)
+                        .number("to", 12),
+                rows);
     }
 
     private void guides() {
         page.heading(Phrases.of("paper.guides")).line(Phrases.of("paper.guides.from"));
         List<List<String>> rows = new ArrayList<>();
         for (GuideLine guide : bench.guides()) {
+            String turns = reader.number(guide.turns(), 0);
             rows.add(List.of(
                     String.valueOf(guide.number()),
-                    guide.name() + bin(guide.bin()),
-                    String.format(Locale.ROOT, "%.0f", guide.sizeMm()),
+                    guide.name(),
+                    guide.bin(),
+                    reader.number(guide.sizeMm(), 1),
                     maybe(guide.fromTipMm()),
                     maybe(guide.fromFerruleMm()),
-                    length(guide.xMm()),
-                    guide.feet() + " × " + length(guide.wrapMm()),
-                    String.format(Locale.ROOT, "%.0f", guide.turns()),
-                    guide.underTurns() > 0 ? String.format(Locale.ROOT, "%.0f", guide.underTurns()) : "–"));
+                    reader.length(guide.xMm()),
+                    guide.feet() + "\u00a0×\u00a0" + reader.length(guide.wrapMm()),
+                    guide.underTurns() > 0
+                            ? Phrases.of("paper.under", turns, reader.number(guide.underTurns(), 0))
+                            : turns));
         }
-        page.table(2, heads("number", "name", "size", "tip", "ferrule", "butt", "wrap", "turns", "under"), rows);
+        page.table(
+                new Columns()
+                        .word("number", 5)
+                        .word("made", 22)
+                        .word("bin", 11)
+                        .number("size", 6)
+                        .number("tip", 12)
+                        .number("ferrule", 12)
+                        .number("butt", 12)
+                        .number("wrap", 12)
+                        .number("turns", 8),
+                rows);
     }
 
     private void materials() {
@@ -142,10 +151,12 @@ public final class BenchPaper {
         for (MaterialLine line : bench.build().materials()) {
             rows.add(List.of(
                     Phrases.of("paper.what." + line.what()),
-                    line.name() + (line.part() == null ? "" : bin(bench.bins().getOrDefault(line.part(), ""))),
-                    String.format(Locale.ROOT, "%.1f", line.amount()) + " " + Phrases.of("paper.unit." + line.unit())));
+                    line.name(),
+                    line.part() == null ? "" : bench.bins().getOrDefault(line.part(), ""),
+                    reader.amount(line.amount(), line.unit())));
         }
-        page.table(2, heads("what", "name", "amount"), rows);
+        page.table(
+                new Columns().word("what", 15).word("made", 45).word("bin", 20).number("amount", 20), rows);
     }
 
     private void mixes() {
@@ -154,21 +165,31 @@ public final class BenchPaper {
         for (Mix mix : bench.mixes()) {
             rows.add(List.of(
                     Phrases.of("paper.what." + mix.what()),
-                    mix.name() + bin(mix.bin()),
-                    mix.times() + " ×",
-                    plain(mix.resinParts()) + " : " + plain(mix.hardenerParts()),
+                    mix.name(),
+                    mix.times() + "\u00a0×",
+                    reader.number(mix.resinParts(), 1) + " : " + reader.number(mix.hardenerParts(), 1),
                     ml(mix.resinMl()),
                     ml(mix.hardenerMl()),
-                    plain(mix.potLifeMin()) + " min",
-                    plain(mix.waitHours()) + " h"));
+                    reader.number(mix.potLifeMin(), 0) + " min",
+                    reader.number(mix.waitHours(), 1) + " h"));
         }
-        page.table(2, heads("what", "name", "times", "ratio", "resin", "hardener", "pot", "wait"), rows);
+        page.table(
+                new Columns()
+                        .word("what", 12)
+                        .word("made", 28)
+                        .number("times", 8)
+                        .number("ratio", 13)
+                        .number("resin", 10)
+                        .number("hardener", 11)
+                        .number("pot", 10)
+                        .number("wait", 8),
+                rows);
     }
 
     private void work() {
         page.heading(Phrases.of("paper.work"));
         page.line(Phrases.of("paper.spine"));
-        if (!bench.machine().outline().joints().isEmpty()) {
+        if (!bench.outline().joints().isEmpty()) {
             page.line(Phrases.of("paper.ferrules"));
         }
         List<List<String>> rows = new ArrayList<>();
@@ -177,43 +198,73 @@ public final class BenchPaper {
             rows.add(List.of(
                     String.valueOf(step++),
                     Phrases.sentence(line.operation()),
-                    line.times() + " ×",
-                    String.format(Locale.ROOT, "%.0f min", line.minutes())));
+                    line.times() + "\u00a0×",
+                    reader.number(line.minutes(), 0) + " min",
+                    TICK));
         }
-        page.table(2, heads("step", "work", "times", "minutes"), rows);
+        page.table(
+                new Columns()
+                        .word("step", 8)
+                        .word("work", 57)
+                        .number("times", 12)
+                        .number("minutes", 15)
+                        .tick("done", 8),
+                rows);
     }
 
     private void expected() {
         FigureLines figures = bench.build().figures();
-        page.heading(Phrases.of("paper.expected"));
-        page.table(
-                1,
-                heads("what", "expected", "measured"),
-                List.of(
-                        List.of(
-                                Phrases.of("paper.weight"),
-                                units.mass(figures.weightG()) + " ± " + units.mass(figures.weightToleranceG()),
-                                "_____________"),
-                        List.of(
-                                Phrases.of("paper.balance"),
-                                length(bench.machine().outline().bareBalanceMm()),
-                                "_____________")));
+        Made made = bench.made();
+        Double bags = made == null ? null : made.bagsWeightG();
+        Double weight = made == null ? null : made.weightG();
+        Double balance = made == null ? null : made.balanceMm();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                Phrases.of("paper.weight"),
+                reader.mass(figures.weightG()) + " ± " + reader.mass(figures.weightToleranceG()),
+                weight == null ? BLANK : reader.mass(weight)));
+        if (bags != null) {
+            rows.add(List.of(Phrases.of("paper.bags"), reader.mass(bags), ""));
+        }
+        rows.add(List.of(
+                Phrases.of("paper.balance"),
+                reader.length(bench.outline().bareBalanceMm()) + " ± " + reader.length(bench.bareToleranceMm()),
+                BLANK));
+        rows.add(List.of(
+                Phrases.of("paper.balance.reel"),
+                reader.length(figures.balanceFromReelFootMm()) + " ± " + reader.length(bench.balanceToleranceMm()),
+                balance == null ? BLANK : reader.length(balance)));
+        page.kept(() -> page.heading(Phrases.of("paper.expected"))
+                .table(new Columns().word("what", 50).number("expected", 27).number("measured", 23), rows));
     }
 
     private void parts() {
         page.heading(Phrases.of("paper.parts"));
+        Bags bags = new Bags(bench.made());
         List<List<String>> rows = new ArrayList<>();
         for (PartLine part : bench.build().parts()) {
+            Bag bag = bags.next(part.part());
+            Double read = bag == null ? null : bag.weightG();
             rows.add(List.of(
                     part.station().startsWith("guide-")
                             ? Phrases.of("bend.guide", part.station().substring("guide-".length()))
                             : Phrases.of("station." + part.station()),
                     part.name(),
                     bench.bins().getOrDefault(part.part(), ""),
-                    part.part(),
-                    part.count() == 0 ? "" : String.valueOf(part.count())));
+                    part.part() + (bag == null ? "" : "#" + bag.number()),
+                    part.count() == 0 ? "–" : reader.fine(part.weightG()),
+                    part.count() == 0 ? "–" : read == null ? "______" : reader.fine(read)));
         }
-        page.table(4, heads("part", "made", "bin", "id", "pieces"), rows).care(bench.cautions());
+        page.table(
+                        new Columns()
+                                .word("part", 11)
+                                .word("made", 25)
+                                .word("bin", 12)
+                                .word("id", 30)
+                                .number("expected", 11)
+                                .number("measured", 11),
+                        rows)
+                .care(bench.cautions());
     }
 
     /** Those of some cautions that this rod gives cause for. */
@@ -225,35 +276,11 @@ public final class BenchPaper {
         return bench.cautions().stream().filter(wanted::contains).toList();
     }
 
-    private static List<String> heads(String... keys) {
-        List<String> heads = new ArrayList<>();
-        for (String key : keys) {
-            heads.add(Phrases.of("paper.head." + key));
-        }
-        return heads;
-    }
-
-    private static String bin(String bin) {
-        return bin.isEmpty() ? "" : " [" + bin + "]";
-    }
-
     private String maybe(@Nullable Double mm) {
-        return mm == null ? "–" : length(mm);
+        return mm == null ? "–" : reader.length(mm);
     }
 
-    private String length(double mm) {
-        return Markup.unbroken(units.partLength(mm));
-    }
-
-    private String thin(double mm) {
-        return Markup.unbroken(units.thickness(mm));
-    }
-
-    private static String ml(double amount) {
-        return String.format(Locale.ROOT, "%.1f ml", amount);
-    }
-
-    private static String plain(double value) {
-        return Svg.number(value);
+    private String ml(double amount) {
+        return Markup.unbroken(reader.number(amount, 1) + " ml");
     }
 }

@@ -6,26 +6,36 @@ import withy.explain.Phrases;
 
 /** Writes one document as HTML that is XML as well: a browser reads it, and so does what prints it. All words are escaped here. */
 final class Markup {
+    /** Name the style sheet has for the fonts of the jar; a browser goes on to the next name. */
+    static final String FONT = "Withy";
+
     /** Lettering large enough to be read at arm's length over the bench. */
     private static final String STYLE = """
-        @font-face { font-family: Withy; src: url(font:regular); font-weight: normal; -fs-font-subset: subset; }
-        @font-face { font-family: Withy; src: url(font:bold); font-weight: bold; -fs-font-subset: subset; }
         body { font-family: Withy, "DejaVu Sans", sans-serif; font-size: 9pt; line-height: 1.2; color: #1c1c1c; margin: 0; }
         h1 { font-size: 15pt; margin: 0 0 2mm 0; }
         h2 { font-size: 11pt; margin: 4mm 0 1mm 0; page-break-after: avoid; }
         p { margin: 0 0 0.8mm 0; }
-        table { border-collapse: collapse; width: 100%; margin-bottom: 1mm; -fs-table-paginate: paginate; }
+        table { border-collapse: collapse; width: 100%; table-layout: fixed; margin-bottom: 1mm; -fs-table-paginate: paginate; }
         th, td { border-bottom: 0.2mm solid #8c8c8c; padding: 0.6mm 1mm; text-align: left; vertical-align: top; }
         tr, svg { page-break-inside: avoid; }
         .number { text-align: right; }
+        .tick { text-align: center; }
         .care { border: 0.5mm solid #b3401f; padding: 1.5mm; margin: 2mm 0; page-break-inside: avoid; }
         .kept { page-break-inside: avoid; }
-        .sheet { page-break-before: always; }
+        .labels { margin-bottom: 4mm; }
+        .labels td { border: 0.2mm dashed #8c8c8c; padding: 1.5mm; font-size: 7.5pt; height: 27mm; }
+        .labels p { margin: 0 0 0.4mm 0; }
+        .labels td.none { border: none; }
         .ruler { margin: 2mm 0; }
         @media screen { body { max-width: 180mm; margin: 5mm auto; } }
         """;
 
+    /** A browser that knows the rule loads nothing and runs nothing, whatever a name holds. */
+    private static final String NOTHING_LOADED =
+            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n";
+
     private final StringBuilder body = new StringBuilder();
+    private String data = "";
 
     /** A quantity that may be broken between its two systems of units only. */
     static String unbroken(String quantity) {
@@ -53,10 +63,28 @@ final class Markup {
         return element("p", words);
     }
 
-    /** What follows begins on a new sheet. */
-    Markup sheet() {
-        body.append("<div class=\"sheet\"></div>\n");
+    /** Labels of equal size, to be cut along their borders; each is lines of words, the first in bold. */
+    Markup labels(List<List<String>> labels, int across) {
+        body.append("<table class=\"labels\">\n");
+        for (int from = 0; from < labels.size(); from += across) {
+            body.append("<tr>");
+            for (int i = from; i < from + across; i++) {
+                label(i < labels.size() ? labels.get(i) : List.of(), 100 / across);
+            }
+            body.append("</tr>\n");
+        }
+        body.append("</table>\n");
         return this;
+    }
+
+    private void label(List<String> lines, int percent) {
+        body.append(lines.isEmpty() ? "<td class=\"none\"" : "<td").append(" style=\"width: ");
+        body.append(percent).append("%\">");
+        for (int i = 0; i < lines.size(); i++) {
+            body.append(i == 0 ? "<p><b>" : "<p>").append(Svg.escape(lines.get(i)));
+            body.append(i == 0 ? "</b></p>" : "</p>");
+        }
+        body.append("</td>");
     }
 
     /** What the builder must mind, framed; nothing where there is nothing. */
@@ -85,17 +113,23 @@ final class Markup {
         return this;
     }
 
-    /** Rows under heads; the first {@code words} columns are words, the others numbers. */
-    Markup table(int words, List<String> heads, List<List<String>> rows) {
+    /** Rows under the heads of columns. */
+    Markup table(Columns columns, List<List<String>> rows) {
+        List<Columns.Column> all = columns.all();
         body.append("<table>\n<thead><tr>");
-        for (int i = 0; i < heads.size(); i++) {
-            cell("th", i >= words, heads.get(i));
+        for (Columns.Column column : all) {
+            body.append("<th class=\"").append(column.style()).append("\" style=\"width: ");
+            body.append(column.percent())
+                    .append("%\">")
+                    .append(Svg.escape(column.head()))
+                    .append("</th>");
         }
         body.append("</tr></thead>\n<tbody>\n");
         for (List<String> row : rows) {
             body.append("<tr>");
             for (int i = 0; i < row.size(); i++) {
-                cell("td", i >= words, row.get(i));
+                body.append("<td class=\"").append(all.get(i).style()).append("\">");
+                body.append(Svg.escape(row.get(i))).append("</td>");
             }
             body.append("</tr>\n");
         }
@@ -103,11 +137,19 @@ final class Markup {
         return this;
     }
 
+    /** An element of data to be read again, never shown; it must be safe as it is. */
+    Markup data(String element) {
+        data = element + "\n";
+        return this;
+    }
+
     /** The whole document on sheets of one size. */
     String document(String title, Sheet sheet) {
         return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + Phrases.of("paper.language")
-                + "\">\n<head>\n<meta charset=\"utf-8\"/>\n<title>" + Svg.escape(title) + "</title>\n<style>\n"
-                + sheet.rule() + "\n" + STYLE + "</style>\n</head>\n<body>\n<h1>" + Svg.escape(title) + "</h1>\n" + body
+                + "\">\n<head>\n<meta charset=\"utf-8\"/>\n" + NOTHING_LOADED + "<title>" + Svg.escape(title)
+                + "</title>\n<style>\n"
+                + sheet.rule() + "\n" + STYLE + "</style>\n" + data + "</head>\n<body>\n<h1>" + Svg.escape(title)
+                + "</h1>\n" + body
                 + "</body>\n</html>\n";
     }
 
@@ -115,10 +157,5 @@ final class Markup {
         body.append('<').append(tag).append('>').append(Svg.escape(words));
         body.append("</").append(tag).append(">\n");
         return this;
-    }
-
-    private void cell(String tag, boolean number, String words) {
-        body.append('<').append(tag).append(number ? " class=\"number\">" : ">");
-        body.append(Svg.escape(words)).append("</").append(tag).append('>');
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import withy.app.MachineSheet;
 import withy.app.MachineSheet.Line;
+import withy.app.MachineSheet.Outline;
 import withy.units.QuantityText;
 
 /** Drawings of a rod, each with its figures: the same for terminal, page and paper. */
@@ -51,7 +52,12 @@ public final class Pictures {
 
     /** The rod to scale with its parts, stations and balance point. */
     public static Picture rod(MachineSheet machine, QuantityText units) {
-        return RodPicture.of(machine.outline(), units);
+        return rod(machine.outline(), units);
+    }
+
+    /** The same of its outline alone. */
+    public static Picture rod(Outline outline, QuantityText units) {
+        return RodPicture.of(outline, units);
     }
 
     /** The bend at work with line and rings. */

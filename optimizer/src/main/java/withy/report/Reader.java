@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Currency;
 import java.util.Locale;
+import withy.explain.Phrases;
 import withy.units.QuantityText;
 
 /**
@@ -34,6 +35,46 @@ public record Reader(QuantityText units, Locale locale) {
         return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
                 .withLocale(locale)
                 .format(date);
+    }
+
+    /** A place or a part's length, broken between two systems of units only. */
+    String length(double mm) {
+        return decimals(Markup.unbroken(units.partLength(mm)));
+    }
+
+    /** A diameter or a gap. */
+    String thin(double mm) {
+        return decimals(Markup.unbroken(units.thickness(mm)));
+    }
+
+    /** A weight. */
+    String mass(double grams) {
+        return decimals(Markup.unbroken(units.mass(grams)));
+    }
+
+    /** A small part's weight. */
+    String fine(double grams) {
+        return decimals(Markup.unbroken(units.fineMass(grams)));
+    }
+
+    /** A bare number with at most so many decimals. */
+    String number(double value, int most) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMaximumFractionDigits(most);
+        return format.format(value);
+    }
+
+    /** How much of something, in a unit of a list of materials; pieces are a bare count. */
+    String amount(double amount, String unit) {
+        return unit.equals("pieces")
+                ? number(amount, 0)
+                : Markup.unbroken(number(amount, 1) + " " + Phrases.of("paper.unit." + unit));
+    }
+
+    /** True where decimals have a comma. */
+    boolean decimalComma() {
+        return DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',';
     }
 
     /** A quantity or a sentence of ours with its decimal signs; never for names, which stay as they are. */

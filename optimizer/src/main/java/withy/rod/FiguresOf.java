@@ -41,7 +41,7 @@ final class FiguresOf {
     /** Root of the sum of squares; pieces of one model share a catalogue error, so their tolerances add first. */
     private static double toleranceG(Rod rod) {
         java.util.SortedMap<String, Double> byModel = new java.util.TreeMap<>();
-        rod.placed().values().forEach(p -> byModel.merge(p.part().id(), one(rod, p), Double::sum));
+        rod.placed().values().forEach(p -> byModel.merge(p.part().id(), pieceG(rod, p), Double::sum));
         double workmanship = rod.setting().catalog().rates().workmanshipToleranceG();
         double squares = workmanship * workmanship;
         for (double tolerance : byModel.values()) {
@@ -50,7 +50,8 @@ final class FiguresOf {
         return Math.sqrt(squares);
     }
 
-    private static double one(Rod rod, Placed p) {
+    /** ± of one piece as fitted. */
+    static double pieceG(Rod rod, Placed p) {
         PartFacts facts = p.part().facts();
         Share share = rod.shares().get(p.station());
         boolean fitted = p.part().kind() == PartKind.GRIP || p.part().kind() == PartKind.ARBOR;
