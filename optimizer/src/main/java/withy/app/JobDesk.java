@@ -74,17 +74,26 @@ public final class JobDesk {
      *
      * @param proposer answers a brief over a catalogue
      * @param shown how an answer is shown
+     * @param paper what its paper says besides
      */
-    public Offered offer(long job, Proposer proposer, Function<Answer, String> shown) {
+    public Offered offer(long job, Proposer proposer, Function<Answer, String> shown, OfferDesk.Order paper) {
         try (Shop shop = workshop.open()) {
             Job now = shop.jobs().get(job);
             Brief brief = brief(now);
             Snapshot snapshot = shop.snapshot(workshop.lists());
-            Answer answer = proposer.propose(snapshot.forJob(brief, shop.jobs().held(job)), brief);
+            Catalog catalog = snapshot.forJob(brief, shop.jobs().held(job));
+            Answer answer = proposer.propose(catalog, brief);
             if (answer.builds().isEmpty() || answer.interrupted()) {
                 return new Offered(answer, answer(shop, job, List.of()));
             }
-            shop.jobs().offer(now, answer.catalogHash(), AnswerJson.write(answer), shown.apply(answer));
+            OfferSheet printed = OfferDesk.of(catalog, brief, answer, paper);
+            shop.jobs()
+                    .offer(
+                            now,
+                            answer.catalogHash(),
+                            AnswerJson.write(answer),
+                            shown.apply(answer),
+                            OfferFile.json(printed));
             return new Offered(answer, answer(shop, job, rivals(shop, now, answer)));
         }
     }

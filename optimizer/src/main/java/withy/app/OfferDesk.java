@@ -1,18 +1,24 @@
 package withy.app;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import withy.app.OfferSheet.Against;
 import withy.app.OfferSheet.Choice;
+import withy.app.OfferSheet.Difference;
 import withy.app.OfferSheet.Seen;
 import withy.app.OfferSheet.Terms;
 import withy.app.Offers.Weighed;
 import withy.brief.Brief;
+import withy.brief.Objective;
 import withy.catalog.Catalog;
+import withy.catalog.Lab;
 import withy.catalog.Part;
 import withy.explain.Phrases;
 import withy.rod.Build;
+import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rod.Station.Place;
@@ -26,6 +32,20 @@ public final class OfferDesk {
 
     private OfferDesk() {}
 
+    /**
+     * What is to be printed beside the builds.
+     *
+     * @param terms what the builder promises
+     * @param units units of what is said
+     */
+    public record Order(Terms terms, QuantityText units) {}
+
+    /** The offer of an answer just made. */
+    static OfferSheet of(Catalog catalog, Brief brief, Answer answer, Order order) {
+        BuildsReader.Reading reading = BuildsReader.read(AnswerJson.write(answer), catalog);
+        return of(catalog, brief, reading.builds(), order.terms(), order.units());
+    }
+
     /** The offer of builds, best first. */
     public static OfferSheet of(Catalog catalog, Brief brief, List<Build> builds, Terms terms, QuantityText units) {
         Offers offers = new Offers(catalog, brief, Rulebook.standard(), units);
@@ -36,31 +56,97 @@ public final class OfferDesk {
             weighed.add(one);
         }
         List<BuildSheet> sheets = offers.compared(weighed);
+        List<String> names = names(weighed);
         List<Choice> choices = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) {
-            choices.add(choice(weighed.get(i).side().rod(), sheets.get(i), terms));
+            choices.add(choice(weighed.get(i).side().rod(), sheets.get(i), names.get(i), against(sheets, i), terms));
         }
         return new OfferSheet(
                 Answer.SCHEMA,
                 terms.customer(),
-                terms.date(),
-                terms.date().plusDays(terms.validDays()),
+                terms.date().toString(),
+                terms.date().plusDays(terms.validDays()).toString(),
                 terms.depositPercent(),
                 choices,
                 Cautions.forCustomer(weighed.stream().map(w -> w.side().rod()).toList()));
     }
 
-    private static Choice choice(Rod rod, BuildSheet sheet, Terms terms) {
+    /** Two of one name are told apart by the first part that differs to the eye. */
+    private static List<String> names(List<Weighed> weighed) {
+        List<Rod> rods = weighed.stream().map(w -> w.side().rod()).toList();
+        List<String> names = new ArrayList<>();
+        for (Rod rod : rods) {
+            String name = Sheets.name(rod);
+            List<Rod> alike = rods.stream()
+                    .filter(other -> Sheets.name(other).equals(name))
+                    .toList();
+            names.add(name
+                    + seen(rod).stream()
+                            .filter(part -> alike.stream()
+                                    .anyMatch(other -> !seen(other).contains(part)))
+                            .findFirst()
+                            .map(part -> ", " + part.name())
+                            .orElse(""));
+        }
+        return names;
+    }
+
+    private static List<Against> against(List<BuildSheet> sheets, int mine) {
+        BuildSheet sheet = sheets.get(mine);
+        List<Against> all = new ArrayList<>();
+        for (BuildSheet other : sheets) {
+            if (other.rank() != sheet.rank()) {
+                all.add(new Against(
+                        other.rank(),
+                        sheet.tradeOffs().stream()
+                                .filter(line -> line.against() == other.rank() && line.noticeable())
+                                .map(line -> difference(line, other))
+                                .toList()));
+            }
+        }
+        return all;
+    }
+
+    private static Difference difference(BuildSheet.TradeOffLine line, BuildSheet other) {
+        Objective objective = Arrays.stream(Objective.values())
+                .filter(one -> one.key().equals(line.objective()))
+                .findFirst()
+                .orElseThrow();
+        boolean better = line.difference() > 0 == objective.moreIsBetter();
+        double size = Math.abs(line.difference());
+        return new Difference(
+                objective,
+                better,
+                switch (objective) {
+                    case WEIGHT -> Sheets.rounded(size, 1);
+                    case PRICE, DURABILITY -> size;
+                    case SWING_WEIGHT -> Math.rint(100 * size / other.figures().swingWeightKgM2());
+                    case BALANCE, STYLE -> 0;
+                });
+    }
+
+    private static Map<String, String> colours(Rod rod) {
+        Map<String, String> colours = new TreeMap<>();
+        for (Placed placed : rod.placed().values()) {
+            Lab colour = placed.part().facts().colour();
+            if (colour != null) {
+                colours.put(placed.station().key(), ScreenInk.of(colour));
+            }
+        }
+        return colours;
+    }
+
+    private static Choice choice(Rod rod, BuildSheet sheet, String name, List<Against> against, Terms terms) {
         BuildSheet.FigureLines figures = sheet.figures();
         Waited waited = waited(rod);
         return new Choice(
                 sheet.rank(),
-                sheet.name(),
+                name,
                 figures.priceMinor(),
                 sheet.price().taxMinor(),
                 (figures.priceMinor() * terms.depositPercent() + 99) / 100,
                 figures.currency(),
-                terms.date().plusDays((long) waited.days() + terms.benchDays()),
+                terms.date().plusDays((long) waited.days() + terms.benchDays()).toString(),
                 waited.days(),
                 waited.days() == 0 ? null : waited.what(),
                 figures.weightG(),
@@ -68,8 +154,9 @@ public final class OfferDesk {
                 figures.packedLengthMm(),
                 figures.balanceFromReelFootMm(),
                 seen(rod),
-                sheet.summaries(),
-                Outlines.of(rod));
+                against,
+                Outlines.of(rod),
+                colours(rod));
     }
 
     private record Waited(int days, String what) {}
@@ -105,7 +192,13 @@ public final class OfferDesk {
         for (Place place : SEEN) {
             Station station = place == Place.GUIDE ? Station.guide(1) : new Station(place, 0);
             Part part = place == Place.BLANK ? rod.setting().blank() : rod.partAt(station);
-            if (part != null) {
+            if (part != null && place == Place.GUIDE) {
+                String guides = Phrases.of(
+                        "paper.offer.guides",
+                        rod.build().layout().guideCount(),
+                        part.facts().name());
+                seen.add(new Seen(Phrases.of("paper.guides"), guides));
+            } else if (part != null) {
                 seen.add(new Seen(
                         Phrases.of("station." + Stations.key(place)),
                         part.facts().name()));

@@ -1,11 +1,13 @@
 package withy.report;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
-import withy.app.BuildSheet.Summary;
+import withy.app.OfferFile;
 import withy.app.OfferSheet;
+import withy.app.OfferSheet.Against;
 import withy.app.OfferSheet.Choice;
+import withy.app.OfferSheet.Difference;
 import withy.explain.Phrases;
 
 /** The offer a customer is handed: up to three builds on one sheet. */
@@ -35,49 +37,71 @@ public final class OfferPaper {
     }
 
     private void write() {
-        page.line(Phrases.of("paper.offer.dates", reader.day(offer.date()), reader.day(offer.validUntil())));
+        page.line(Phrases.of("paper.offer.dates", day(offer.date()), day(offer.validUntil())));
         for (Choice choice : offer.builds()) {
             page.kept(() -> choice(choice));
         }
-        page.care(offer.cautions());
+        page.care(offer.cautions()).line(Phrases.of("paper.offer.choose")).data(OfferFile.element(offer));
     }
 
     private void choice(Choice choice) {
         page.heading(choice.rank() + "  " + choice.name());
         page.picture(
-                new Picture("whole", choice.name(), WholeRod.of(choice.outline(), choice.name()), NONE), PICTURE_MM);
+                new Picture(
+                        "whole", choice.name(), WholeRod.of(choice.outline(), choice.colours(), choice.name()), NONE),
+                PICTURE_MM);
         page.strong(Phrases.of(
                 choice.depositMinor() == 0 ? "paper.offer.priceAlone" : "paper.offer.price",
                 reader.money(choice.priceMinor(), choice.currency()),
                 reader.money(choice.taxMinor(), choice.currency()),
                 reader.money(choice.depositMinor(), choice.currency())));
-        page.line(reader.decimals(Phrases.of(
+        page.line(Phrases.of(
                 "paper.offer.figures",
-                reader.units().rodLength(choice.finishedLengthMm()),
-                reader.units().rodLength(choice.packedLengthMm()),
-                reader.units().mass(choice.weightG()),
-                reader.units().partLength(Math.rint(choice.balanceFromReelFootMm())))));
+                reader.decimals(reader.units().rodLength(choice.finishedLengthMm())),
+                reader.decimals(reader.units().rodLength(choice.packedLengthMm())),
+                reader.mass(choice.weightG()),
+                reader.length(Math.rint(choice.balanceFromReelFootMm()))));
         page.line(choice.parts().stream()
                 .map(part -> Phrases.sentence(part.station()) + ": " + part.name())
                 .collect(Collectors.joining(" · ")));
         page.line(ready(choice));
-        for (String against : against(choice)) {
-            page.line(against);
-        }
+        choice.against().forEach(other -> page.line(against(other, choice.currency())));
     }
 
     private String ready(Choice choice) {
-        String day = reader.day(choice.ready());
         return choice.waitFor() == null
-                ? Phrases.of("paper.offer.ready", day)
-                : Phrases.of("paper.offer.waits", day, choice.waitFor(), choice.waitDays());
+                ? Phrases.of("paper.offer.ready", day(choice.ready()))
+                : Phrases.of("paper.offer.waits", day(choice.ready()), choice.waitFor(), choice.waitDays());
     }
 
-    private List<String> against(Choice choice) {
-        List<String> lines = new ArrayList<>();
-        for (Summary summary : choice.summaries()) {
-            lines.add(Phrases.of("paper.offer.against", summary.against(), reader.decimals(summary.sentence())));
+    private String against(Against other, String currency) {
+        String gains = differences(other, true, currency);
+        String gives = differences(other, false, currency);
+        if (gains.isEmpty() && gives.isEmpty()) {
+            return Phrases.of("paper.offer.alike", other.rank());
         }
-        return lines;
+        String key = gains.isEmpty() ? "paper.offer.gives" : gives.isEmpty() ? "paper.offer.gains" : "paper.offer.both";
+        return Phrases.of(key, other.rank(), gains, gives);
+    }
+
+    private String differences(Against other, boolean better, String currency) {
+        return Phrases.list(other.differences().stream()
+                .filter(one -> one.better() == better)
+                .map(one -> words(one, currency))
+                .toList());
+    }
+
+    private String words(Difference one, String currency) {
+        String size = switch (one.objective()) {
+            case WEIGHT -> reader.mass(one.size());
+            case PRICE -> reader.money(Math.round(one.size()), currency);
+            case SWING_WEIGHT -> reader.number(one.size(), 0);
+            case DURABILITY, BALANCE, STYLE -> "";
+        };
+        return Phrases.of("paper.offer." + one.objective().key() + (one.better() ? ".better" : ".worse"), size);
+    }
+
+    private String day(String iso) {
+        return reader.day(LocalDate.parse(iso));
     }
 }

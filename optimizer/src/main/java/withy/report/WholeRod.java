@@ -1,5 +1,6 @@
 package withy.report;
 
+import java.util.Map;
 import withy.app.MachineSheet.Diameter;
 import withy.app.MachineSheet.Outline;
 import withy.app.MachineSheet.Piece;
@@ -13,17 +14,19 @@ final class WholeRod {
     private static final double AXIS = 40;
 
     private final Outline outline;
+    private final Map<String, String> colours;
     private final double scale;
     private final Svg svg = new Svg();
 
-    private WholeRod(Outline outline) {
+    private WholeRod(Outline outline, Map<String, String> colours) {
         this.outline = outline;
+        this.colours = colours;
         this.scale = (Svg.WIDTH - 2 * MARGIN) / (outline.toMm() - outline.fromMm());
     }
 
-    /** Its drawing, with words for who can't see it. */
-    static String of(Outline outline, String words) {
-        WholeRod rod = new WholeRod(outline);
+    /** Its drawing in the colours of its stations, with words for who can't see it. */
+    static String of(Outline outline, Map<String, String> colours, String words) {
+        WholeRod rod = new WholeRod(outline, colours);
         rod.draw();
         return rod.svg.text(HEIGHT, words);
     }
@@ -32,15 +35,13 @@ final class WholeRod {
         Diameter last = outline.blank().get(0);
         for (Diameter next : outline.blank()) {
             if (next.xMm() > last.xMm()) {
-                tube(last.xMm(), next.xMm(), last.odMm(), next.odMm(), Svg.GREY);
+                tube(last.xMm(), next.xMm(), last.odMm(), next.odMm(), colours.getOrDefault("blank", Svg.GREY));
             }
             last = next;
         }
         for (Piece piece : outline.pieces()) {
             double middle = (piece.fromMm() + piece.toMm()) / 2;
-            String fill = piece.station().equals("seat")
-                    ? "#9a9a9a"
-                    : piece.station().endsWith("Grip") ? "#c9a77c" : "#5a5a5a";
+            String fill = colours.getOrDefault(piece.station(), Svg.GREY);
             tube(piece.fromMm(), middle, piece.rearOdMm(), piece.midOdMm(), fill);
             tube(middle, piece.toMm(), piece.midOdMm(), piece.frontOdMm(), fill);
         }
@@ -57,8 +58,8 @@ final class WholeRod {
         double front = Math.max(0.5, thick(frontOd));
         svg.points(
                 new double[] {at(from), AXIS - rear, at(to), AXIS - front, at(to), AXIS + front, at(from), AXIS + rear},
-                fill,
-                0.5,
+                Svg.INK,
+                0.4,
                 fill);
     }
 

@@ -65,8 +65,15 @@ public record Job(
      * @param catalogHash hash of lists and memory at that time
      * @param answer the answer as JSON
      * @param shown the answer as it was shown
+     * @param paper the offer as it is printed, as JSON; null where it was given before papers were kept
      */
-    public record Offer(long id, String day, String catalogHash, String answer, String shown) {}
+    public record Offer(
+            long id,
+            String day,
+            String catalogHash,
+            String answer,
+            String shown,
+            @Nullable String paper) {}
 
     /**
      * One line of its history.

@@ -56,8 +56,13 @@ public final class Jobs {
                 need(sql, id),
                 sql.rows(
                         row -> new Job.Offer(
-                                row.getLong(1), row.getString(2), row.getString(3), row.getString(4), row.getString(5)),
-                        "SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown FROM offer o"
+                                row.getLong(1),
+                                row.getString(2),
+                                row.getString(3),
+                                row.getString(4),
+                                row.getString(5),
+                                row.getString(6)),
+                        "SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown, o.paper FROM offer o"
                                 + " JOIN batch b ON b.id = o.batch WHERE o.job = ? ORDER BY o.id",
                         id),
                 Pieces.ofJob(sql, id),
@@ -87,16 +92,18 @@ public final class Jobs {
     }
 
     /** Keeps an offer as it was given. It warns others but promises nothing. */
-    public Job offer(Job job, String catalogHash, String answer, String shown) {
+    public Job offer(Job job, String catalogHash, String answer, String shown, String paper) {
         return write(job, "offer", ledger -> {
             ledger.sql()
                     .run(
-                            "INSERT INTO offer (job, batch, catalog_hash, answer, shown) VALUES (?, ?, ?, ?, ?)",
+                            "INSERT INTO offer (job, batch, catalog_hash, answer, shown, paper)"
+                                    + " VALUES (?, ?, ?, ?, ?, ?)",
                             job.id(),
                             ledger.batch(),
                             catalogHash,
                             answer,
-                            shown);
+                            shown,
+                            paper);
             set(ledger, job, job.state() == State.NEW ? State.OFFERED : job.state());
             event(ledger, job.id(), "offered", "");
         });

@@ -252,7 +252,7 @@ final class BusyShop {
                 : open.get(random.nextInt(open.size()));
         List<Need> needs = List.of(new Need(part, 1 + random.nextInt(4), 7, 3), new Need("cap", 1, 7, 1));
         switch (random.nextInt(7)) {
-            case 0 -> jobs.offer(job, "hash", "{}", "shown");
+            case 0 -> jobs.offer(job, "hash", "{}", "shown", "{}");
             case 1, 2 -> jobs.accept(job, "{}", "{}", needs, "");
             case 3 -> jobs.glue(job, Set.of("buttCap"), Map.of("cap", 1));
             case 4 -> jobs.built(job);

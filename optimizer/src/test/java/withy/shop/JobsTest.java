@@ -58,7 +58,7 @@ class JobsTest {
 
     @Test
     void acceptancePromisesVeryPiecesAndOffersPromiseNothing() {
-        Job job = shop.jobs().offer(job(), "hash", "{\"builds\":[]}", "as shown");
+        Job job = shop.jobs().offer(job(), "hash", "{\"builds\":[]}", "as shown", "{}");
         assertEquals(1, shop.stock().level("seat").free());
         shop.jobs().accept(job, "{}", "{}", List.of(none("seat", 1), none("cap", 2)), "");
         Job.File file = shop.jobs().file(job.id());
@@ -214,7 +214,7 @@ class JobsTest {
 
     @Test
     void offersAndHistoryCannotBeRewritten() {
-        shop.jobs().offer(job(), "hash", "{\"builds\":[]}", "as shown");
+        shop.jobs().offer(job(), "hash", "{\"builds\":[]}", "as shown", "{}");
         try (Database database = Database.open(Shop.file(folder))) {
             for (String sql : List.of(
                     "UPDATE offer SET shown = ''",
