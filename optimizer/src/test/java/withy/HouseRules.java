@@ -58,7 +58,7 @@ record HouseRules(String root) {
             Map.entry("jakarta.servlet.", Set.of("web")),
             Map.entry("org.eclipse.jetty.", Set.of("web")),
             Map.entry("org.hipparchus.", Set.of("mechanics")),
-            Map.entry("de.siegmar.fastcsv.", Set.of("catalog")),
+            Map.entry("de.siegmar.fastcsv.", Set.of("catalog", "report")),
             Map.entry("org.dhatim.fastexcel.", Set.of("catalog", "report")),
             Map.entry("com.openhtmltopdf.", Set.of("report")),
             Map.entry("org.apache.pdfbox.", Set.of("report")),

@@ -3,6 +3,7 @@ package withy.app;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.brief.BriefFault;
 import withy.brief.BriefText;
 import withy.catalog.Catalog;
@@ -23,6 +24,16 @@ public final class BuildsReader {
         public Reading {
             builds = List.copyOf(builds);
             faults = List.copyOf(faults);
+        }
+    }
+
+    /** The brief that a whole answer brings along, or null where the text is one build, or none. */
+    public static @Nullable String brief(String json) {
+        try {
+            JsonNode brief = BriefText.read(json).tree().path("brief");
+            return brief.isObject() ? brief.toString() : null;
+        } catch (BriefText.Unreadable e) {
+            return null;
         }
     }
 

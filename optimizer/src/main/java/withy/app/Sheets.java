@@ -80,7 +80,7 @@ final class Sheets {
         return new WeightLines(parts / MG_PER_G, (all - parts) / MG_PER_G, all / MG_PER_G);
     }
 
-    private static List<PartLine> parts(Rod rod, Costing costing) {
+    static List<PartLine> parts(Rod rod, Costing costing) {
         Map<Station, String> all = new TreeMap<>();
         rod.build().choices().forEach((station, choice) -> all.put(station, choice.partId()));
         all.put(Station.BLANK, rod.build().layout().blankId());

@@ -6,6 +6,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -19,6 +20,7 @@ import withy.app.AnswerJson;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.JobsAnswer;
+import withy.app.OfferDesk;
 import withy.app.Propose;
 import withy.app.Workshop;
 import withy.report.AnswerText;
@@ -35,6 +37,7 @@ import withy.units.UnitsFault;
                 + "  withy job                           all jobs%n"
                 + "  withy job --new brief.json          a customer came%n"
                 + "  withy job 3 --offer                 three builds for job 3, kept as given%n"
+                + "  withy paper offer --job 3 --out offer.pdf%n"
                 + "  withy job 3 --accept 1              he took the first: its pieces are promised%n"
                 + "  withy job 3                         how it stands%n"
                 + "  withy job 3 --glue seat,rearGrip    these are glued and stay%n"
@@ -77,6 +80,9 @@ final class JobCommand implements Callable<Integer> {
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private TermsOptions terms;
 
     /** What happened; one at a time. */
     static final class Step {
@@ -181,6 +187,7 @@ final class JobCommand implements Callable<Integer> {
     private int offer(JobDesk desk, long of) {
         Surroundings surroundings = main.surroundings();
         PrintWriter err = spec.commandLine().getErr();
+        OfferDesk.Order paper = new OfferDesk.Order(terms.from(catalogs.day(surroundings)), output.units());
         JobDesk.Offered offered = desk.offer(
                 of,
                 (catalog, brief) -> Propose.run(
@@ -193,12 +200,15 @@ final class JobCommand implements Callable<Integer> {
                                 output.units(),
                                 Currency.getInstance(catalog.rates().currency()),
                                 surroundings)),
-                answer -> AnswerText.of(answer, output.units()));
+                answer -> AnswerText.of(answer, output.units()),
+                paper);
         if (output.json()) {
             Answering.print(AnswerJson.write(offered.job()), spec.commandLine().getOut());
         } else {
             Answering.print(
-                    AnswerText.of(offered.answer(), output.units()) + JobText.warnings(offered.job()),
+                    AnswerText.of(offered.answer(), output.units())
+                            + JobText.warnings(offered.job())
+                            + (offered.answer().builds().isEmpty() ? "" : assumed()),
                     spec.commandLine().getOut());
         }
         if (offered.answer().interrupted()) {
@@ -206,6 +216,10 @@ final class JobCommand implements Callable<Integer> {
             return Exit.INTERRUPTED;
         }
         return offered.answer().builds().isEmpty() ? Exit.NOT_LEGAL : Exit.FINE;
+    }
+
+    private String assumed() {
+        return terms.assumed().stream().map(line -> line + "\n").collect(Collectors.joining());
     }
 
     private @Nullable Double balanceMm() {

@@ -20,16 +20,7 @@ class PaperCommandTest {
     private Path folder;
 
     private Terminal.Shown paper(String typed, String paper, String out, String... more) {
-        List<String> args = new ArrayList<>(List.of(
-                "paper",
-                paper,
-                "-",
-                "--brief",
-                Terminal.brief("kayak-estuary"),
-                "--catalog",
-                Terminal.BENCH,
-                "--out",
-                out));
+        List<String> args = new ArrayList<>(List.of("paper", paper, "-", "--catalog", Terminal.BENCH, "--out", out));
         args.addAll(List.of(more));
         return new Terminal().typing(typed).run(args.toArray(String[]::new));
     }
@@ -54,7 +45,11 @@ class PaperCommandTest {
         String html = Files.readString(file);
         assertTrue(html.contains(Demo.build(1).path("name").asText()));
         Terminal.Shown own = paper(
-                Demo.build(1).toString(), "bench", folder.resolve("own.html").toString());
+                Demo.build(1).toString(),
+                "bench",
+                folder.resolve("own.html").toString(),
+                "--brief",
+                Terminal.brief("kayak-estuary"));
         assertEquals(0, own.code(), own.err());
         assertEquals(html, Files.readString(folder.resolve("own.html")));
     }
@@ -68,8 +63,18 @@ class PaperCommandTest {
         told(paper(answer, "offer", fine, "--deposit", "101"), 2, "0 to 100 percent");
         told(paper(answer, "offer", folder.resolve("x.doc").toString()), 2, ".pdf or .html");
         told(paper(answer, "offer", folder.resolve("no/such/x.pdf").toString()), 5, "Can't write");
-        told(paper("{", "bench", fine), 3, "Maybe");
-        told(paper("{\"builds\": []}", "bench", fine), 3, "Maybe");
+        told(paper(Demo.build(1).toString(), "bench", fine), 2, "--brief is missing");
+        told(paper(answer, "offer", fine, "--job", "1"), 2, "Both an answer and a job");
+        told(paper(answer, "offer", fine, "--offer", "1"), 2, "of which job");
+        told(new Terminal().run("paper", "bench", "--catalog", Terminal.BENCH, "--out", fine), 2, "Neither an answer");
+        told(
+                new Terminal().run("paper", "cuts", "--catalog", Terminal.BENCH, "--out", fine, "--kerf", "9 mm"),
+                2,
+                "0 to 5 mm");
+        told(paper(answer, "bom", fine), 2, ".csv or .xlsx");
+        String brief = Terminal.brief("kayak-estuary");
+        told(paper("{", "bench", fine, "--brief", brief), 3, "Maybe");
+        told(paper("{\"builds\": []}", "bench", fine, "--brief", brief), 3, "Maybe");
         assertFalse(Files.exists(folder.resolve("x.pdf")));
     }
 
