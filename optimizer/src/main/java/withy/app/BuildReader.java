@@ -50,6 +50,15 @@ public final class BuildReader {
         }
     }
 
+    /** A build of our own writing. */
+    static Build written(String json, Catalog catalog) {
+        Build build = read(json, catalog).build();
+        if (build == null) {
+            throw new OurFault("a build that was written can't be read");
+        }
+        return build;
+    }
+
     /** Reads a text against the catalogue. */
     public static Reading read(String json, Catalog catalog) {
         if (json.isBlank()) {

@@ -7,8 +7,10 @@ import withy.app.MachineSheet.Outline;
 import withy.app.MachineSheet.Piece;
 import withy.app.MachineSheet.Ring;
 import withy.app.MachineSheet.Span;
+import withy.brief.Brief;
 import withy.catalog.Blank;
 import withy.catalog.ButtCap;
+import withy.catalog.Catalog;
 import withy.catalog.Check;
 import withy.catalog.Grip;
 import withy.catalog.Guide;
@@ -20,10 +22,15 @@ import withy.rod.SeatSet;
 import withy.rod.Setting;
 
 /** What a picture of a rod to scale needs. */
-final class Outlines {
+public final class Outlines {
     private static final double MG_PER_G = 1000;
 
     private Outlines() {}
+
+    /** Of a build of an answer to a brief. */
+    public static Outline of(Catalog catalog, Brief brief, BuildSheet sheet) {
+        return of(Rod.measure(catalog, brief, BuildReader.written(AnswerJson.write(sheet), catalog)));
+    }
 
     static Outline of(Rod rod) {
         Setting setting = rod.setting();

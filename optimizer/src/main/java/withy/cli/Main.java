@@ -33,6 +33,7 @@ import withy.shop.ShopFault;
             OutCommand.class,
             PlanCommand.class,
             PaperCommand.class,
+            ServeCommand.class,
             StockCommand.class,
             WeighCommand.class,
             BackupCommand.class,
@@ -58,6 +59,7 @@ import withy.shop.ShopFault;
                 + "  withy out PART                                  a part ran out: choose again%n"
                 + "  withy plan                                      all open jobs from one stock%n"
                 + "  withy paper offer answer.json --brief brief.json --out offer.pdf%n"
+                + "  withy serve                                     all of it in a browser%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         synopsisSubcommandLabel = "COMMAND",

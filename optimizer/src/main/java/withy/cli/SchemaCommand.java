@@ -45,6 +45,7 @@ final class SchemaCommand implements Callable<Integer> {
             "paper",
             "parts",
             "plan",
+            "serve",
             "stock",
             "weigh",
             "why",
@@ -59,7 +60,7 @@ final class SchemaCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description =
                     "answer (of propose), bend, bendtest, brief, build, check, drawer, folder (of doctor,"
-                            + " backup, restore), import, job, jobs, lighter, measure, out, paper, parts, plan, stock, weigh, why or whynot.")
+                            + " backup, restore), import, job, jobs, lighter, measure, out, paper, parts, plan, serve, stock, weigh, why or whynot.")
     private @Nullable String name;
 
     /** picocli sets its fields afterwards. */

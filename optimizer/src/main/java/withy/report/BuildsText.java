@@ -2,21 +2,19 @@ package withy.report;
 
 import java.util.ArrayList;
 import java.util.Currency;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet;
-import withy.app.BuildSheet.FigureLines;
 import withy.app.BuildSheet.LabourLine;
 import withy.app.BuildSheet.MaterialLine;
 import withy.app.BuildSheet.PartLine;
 import withy.app.BuildSheet.Place;
 import withy.explain.Phrases;
+import withy.report.SideBySide.Group;
 import withy.units.Money;
 import withy.units.QuantityText;
 
@@ -40,6 +38,7 @@ final class BuildsText {
     private final List<BuildSheet> builds;
     private final QuantityText units;
     private final Currency currency;
+    private final SideBySide sides;
     private int label = FIGURE_LABEL;
 
     BuildsText(Page page, List<String> titles, List<BuildSheet> builds, QuantityText units) {
@@ -48,6 +47,7 @@ final class BuildsText {
         this.builds = List.copyOf(builds);
         this.units = units;
         this.currency = Currency.getInstance(builds.get(0).figures().currency());
+        this.sides = new SideBySide(builds, units);
     }
 
     /** All of it. */
@@ -61,113 +61,15 @@ final class BuildsText {
 
     private void figures() {
         table(Phrases.of("text.figures"), FIGURE_LABEL);
-        row("text.price", f -> money(f.priceMinor()));
-        row("text.weight", f -> units.mass(f.weightG()));
-        row("text.tolerance", f -> "± " + units.mass(f.weightToleranceG()));
-        row("text.balance", f -> ahead(f.balanceFromReelFootMm()));
-        if (any(f -> f.balanceOutsideZoneNmm() > 0)) {
-            row(
-                    "text.outside",
-                    f -> f.balanceOutsideZoneNmm() > 0
-                            ? units.moment(f.balanceOutsideZoneNmm())
-                            : Phrases.of("text.inside"));
-        }
-        row("text.tipHeavy", f -> units.moment(f.tipHeavyNmm()));
-        if (any(f -> f.counterweightG() > 0)) {
-            row("text.counterweight", f -> f.counterweightG() > 0 ? units.mass(f.counterweightG()) : "–");
-        }
-        row("text.swingWeight", f -> units.inertia(f.swingWeightKgM2()));
-        row("text.style", f -> Phrases.of("text.points", String.format(Locale.ROOT, "%.0f", f.style())));
-        row("text.durability", f -> durability(f.durabilityMargin()));
-        row("text.length", f -> units.rodLength(f.finishedLengthMm()));
-        row("text.packed", f -> units.rodLength(f.packedLengthMm()));
-        row("text.reach", f -> units.partLength(f.reelToButtMm()));
-    }
-
-    private String ahead(double mm) {
-        String key = mm < 0 ? "text.behind" : "text.ahead";
-        return Phrases.of(key, units.partLength(Math.rint(Math.abs(mm))));
-    }
-
-    private static String durability(int margin) {
-        return margin == 0
-                ? Phrases.of("text.asAsked")
-                : Phrases.of(margin < 0 ? "text.classesBelow" : "text.classesAbove", Math.abs(margin));
-    }
-
-    private boolean any(java.util.function.Predicate<FigureLines> test) {
-        return builds.stream().anyMatch(b -> test.test(b.figures()));
+        sides.figures().forEach(row -> row(row.label(), row.cells()));
     }
 
     /** Stations whose parts are not the same in all builds. */
     private void differences() {
-        if (builds.size() < 2) {
-            return;
+        if (builds.size() > 1) {
+            table(Phrases.of("text.differences"), NAME_LABEL);
+            sides.differences().forEach(row -> row(row.label(), row.cells()));
         }
-        Map<String, List<String>> rows = new LinkedHashMap<>();
-        for (String place : places()) {
-            List<String> cells = builds.stream().map(b -> names(b, place)).toList();
-            if (new LinkedHashSet<>(cells).size() > 1) {
-                rows.put(place, cells);
-            }
-        }
-        table(Phrases.of("text.differences"), NAME_LABEL);
-        row(Phrases.of("text.handle"), builds.stream().map(BuildsText::handle).toList());
-        rows.forEach((place, cells) -> row(Phrases.of("station." + place), cells));
-    }
-
-    private static String handle(BuildSheet build) {
-        return Phrases.of(
-                "text.handleOf",
-                Phrases.of("build.handle." + build.layout().handle()),
-                build.layout().guideCount());
-    }
-
-    private Set<String> places() {
-        Set<String> places = new LinkedHashSet<>();
-        builds.forEach(b -> groups(b).forEach(g -> places.add(place(g.part()))));
-        return places;
-    }
-
-    private static String place(PartLine part) {
-        return part.station().startsWith("guide-") ? "guide" : part.station();
-    }
-
-    private static String names(BuildSheet build, String place) {
-        List<String> names = new ArrayList<>();
-        for (Group group : groups(build)) {
-            if (place(group.part()).equals(place)) {
-                names.add(
-                        group.span().isEmpty()
-                                ? group.part().name()
-                                : group.span() + " " + group.part().name());
-            }
-        }
-        return names.isEmpty() ? "–" : String.join("; ", names);
-    }
-
-    /** Neighbouring guides of one kind, or a single part. */
-    private record Group(PartLine part, int first, int last) {
-        String span() {
-            return first == 0 ? "" : first == last ? Integer.toString(first) : first + "–" + last;
-        }
-    }
-
-    private static List<Group> groups(BuildSheet build) {
-        List<Group> groups = new ArrayList<>();
-        for (PartLine part : build.parts()) {
-            int number = place(part).equals("guide")
-                    ? Integer.parseInt(part.station().substring("guide-".length()))
-                    : 0;
-            Group last = groups.isEmpty() ? null : groups.get(groups.size() - 1);
-            if (last != null && number > 1 && last.part().part().equals(part.part())) {
-                groups.set(groups.size() - 1, new Group(last.part(), last.first(), number));
-            } else {
-                // the blank leads: it is what a builder picks first
-                groups.add(part.station().equals("blank") ? 0 : groups.size(), new Group(part, number, number));
-            }
-        }
-        return groups;
     }
 
     /** The first build in full, of the others what is not the same. */
@@ -177,8 +79,8 @@ final class BuildsText {
             BuildSheet build = builds.get(i);
             String key = i == 0 ? "text.parts" : "text.partsElse";
             page.heading(Phrases.of(key, titles.get(i), build.name(), titles.get(0)));
-            for (Group group : groups(build)) {
-                String what = group.span() + place(group.part()) + group.part().part() + length(group.part());
+            for (Group group : SideBySide.groups(build)) {
+                String what = group.label() + group.part().part() + SideBySide.cut(group.part(), units);
                 if (i == 0) {
                     first.add(what);
                 }
@@ -191,20 +93,14 @@ final class BuildsText {
 
     private void part(Group group) {
         PartLine part = group.part();
-        String times = group.first() == group.last() ? "" : (group.last() - group.first() + 1) + " × ";
-        String place = Phrases.of("station." + place(part)) + (group.span().isEmpty() ? "" : " " + group.span());
+        String times = group.pieces() == 1 ? "" : group.pieces() + " × ";
         boolean byAmount = part.count() == 0;
         page.row(
                 PART_COLUMNS,
-                place,
-                part.name() + length(part),
+                group.label(),
+                part.name() + SideBySide.cut(part, units),
                 byAmount ? "" : times + units.fineMass(part.unitWeightG()),
                 byAmount ? "" : times + amount(part.priceMinor()));
-    }
-
-    private String length(PartLine part) {
-        Double length = part.lengthMm();
-        return part.kind().equals("grip") && length != null ? Phrases.of("text.cutTo", units.partLength(length)) : "";
     }
 
     private void weights() {
@@ -308,10 +204,6 @@ final class BuildsText {
         page.gap();
         row(title, titles);
         page.rule();
-    }
-
-    private void row(String key, Function<FigureLines, String> cell) {
-        row(Phrases.of(key), cells(b -> cell.apply(b.figures())));
     }
 
     private List<String> cells(Function<BuildSheet, String> cell) {

@@ -1,0 +1,131 @@
+package withy.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+import withy.app.Answer;
+import withy.app.Chooser;
+import withy.app.Explain;
+import withy.app.LocalPage;
+import withy.app.PartIds;
+import withy.app.Progress;
+import withy.app.Propose;
+import withy.app.Workshop;
+import withy.brief.Brief;
+import withy.brief.BriefContext;
+import withy.brief.BriefFault;
+import withy.brief.BriefReader;
+import withy.brief.BriefReading;
+import withy.catalog.Catalog;
+import withy.explain.Inquiry;
+import withy.shop.Snapshot;
+import withy.units.Money;
+import withy.units.QuantityText;
+
+/** The shop as the pages ask it: briefs read, answers worked out once and kept for a while. */
+final class Bench {
+    private static final int MOST_ANSWERS = 64;
+    private static final int MOST_CATALOGUES = 16;
+
+    private final LocalPage.Setting setting;
+    private final LongSupplier millis;
+    private final Recent<List<Object>, Catalog> catalogues = new Recent<>(MOST_CATALOGUES);
+    private final Recent<Catalog, Chooser> choosers = new Recent<>(MOST_CATALOGUES);
+    private final Recent<List<Object>, Object> answers = new Recent<>(MOST_ANSWERS);
+
+    Bench(LocalPage.Setting setting, LongSupplier millis) {
+        this.setting = setting;
+        this.millis = millis;
+    }
+
+    /** The shop's folder and lists as of now. */
+    Workshop workshop() {
+        return setting.workshop().get();
+    }
+
+    QuantityText units() {
+        return setting.units();
+    }
+
+    /** An amount in the shop's currency. */
+    String money(long minor) {
+        return Money.print(minor, currency());
+    }
+
+    Currency currency() {
+        return Currency.getInstance(workshop().lists().rates().currency());
+    }
+
+    /**
+     * A brief read against the shop.
+     *
+     * @param brief the brief with nothing left open, or null where there is a fault
+     * @param faults all of them
+     * @param catalog what the shop has for it; the plain lists where there is a fault
+     */
+    record Asked(@Nullable Brief brief, List<BriefFault> faults, Catalog catalog) {
+        /** The brief of a reading without fault. */
+        Brief told() {
+            if (brief == null) {
+                throw new Refusal(422, faults.stream().map(BriefFault::message).toList());
+            }
+            return brief;
+        }
+    }
+
+    /** Reads a brief as typed. */
+    Asked read(ObjectNode typed) {
+        Workshop workshop = workshop();
+        Snapshot snapshot = workshop.snapshot();
+        Catalog whole = snapshot.catalog();
+        BriefReading reading = BriefReader.read(typed, new BriefContext(whole.rates(), whole.asOf()));
+        Brief brief = reading.brief();
+        if (brief == null) {
+            return new Asked(null, reading.faults(), whole);
+        }
+        List<BriefFault> unknown = PartIds.unknown(brief, whole);
+        if (!unknown.isEmpty()) {
+            return new Asked(null, unknown, whole);
+        }
+        List<Object> key = new ArrayList<>();
+        key.add(snapshot.hash());
+        key.add(whole.asOf());
+        key.add(String.valueOf(brief.wantedBy()));
+        key.add(brief.owned());
+        return new Asked(brief, List.of(), catalogues.get(key, () -> snapshot.forBrief(brief)));
+    }
+
+    /** Up to three builds. */
+    Answer answer(Asked asked, int patienceS) {
+        return kept(
+                "propose",
+                asked,
+                patienceS,
+                progress -> Propose.run(asked.catalog(), asked.told(), chooser(asked.catalog()), units(), progress));
+    }
+
+    /** Any other answer about a brief; worked out once for a question. */
+    <T> T explained(String question, Asked asked, int patienceS, Function<Inquiry, T> how) {
+        return kept(
+                question,
+                asked,
+                patienceS,
+                progress ->
+                        how.apply(Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), progress)));
+    }
+
+    @SuppressWarnings("unchecked")
+    private <T> T kept(String question, Asked asked, int patienceS, Function<Progress, T> how) {
+        List<Object> key = List.of(
+                question, asked.told(), asked.catalog().hash(), asked.catalog().asOf(), patienceS);
+        return (T) answers.get(key, () -> (Object) how.apply(new Patience(millis, patienceS)));
+    }
+
+    Chooser chooser(Catalog catalog) {
+        return choosers.get(catalog, () -> setting.choosers().apply(catalog));
+    }
+}

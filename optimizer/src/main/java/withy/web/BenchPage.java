@@ -1,0 +1,115 @@
+package withy.web;
+
+import io.javalin.Javalin;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.net.URI;
+import java.util.List;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import withy.app.LocalPage;
+import withy.app.OurFault;
+import withy.app.RefusedBuild;
+import withy.shop.ShopFault;
+
+/** The page itself: opens on the loopback interface and leads each address to its page. */
+public final class BenchPage implements LocalPage {
+    private static final String LOOPBACK = "127.0.0.1";
+    private static final int THREADS = 16;
+
+    /** Found as a service. */
+    public BenchPage() {}
+
+    @Override
+    public Opened open(Setting setting) throws IOException {
+        Door door = new Door();
+        Bench bench = new Bench(setting, () -> System.nanoTime() / 1_000_000);
+        Pages pages = Pages.of(door, new Steps(setting.workshop().get().folder()), bench);
+        Javalin server = Javalin.create(config -> {
+            config.showJavalinBanner = false;
+            config.http.maxRequestSize = Door.MOST_BYTES;
+            config.jetty.threadPool = new QueuedThreadPool(THREADS, 2);
+            config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        });
+        server.before(door::check);
+        routes(server, pages);
+        faults(server, pages);
+        try {
+            server.start(LOOPBACK, setting.port());
+        } catch (JavalinBindException e) {
+            throw new IOException("it is taken", e);
+        }
+        door.opened(server.port());
+        return new Running(server, URI.create("http://" + LOOPBACK + ":" + server.port() + "/start?key=" + door.key()));
+    }
+
+    private record Running(Javalin server, URI address) implements Opened {
+        @Override
+        public void close() {
+            server.stop();
+        }
+    }
+
+    private static void routes(Javalin server, Pages pages) {
+        server.get("/start", ctx -> {
+            pages.door().enter(ctx);
+            Pages.go(ctx, "/");
+        });
+        server.get("/assets/{name}", Assets::send);
+        BriefPage brief = new BriefPage(pages);
+        server.get("/", brief::start);
+        server.get("/brief", brief::fresh);
+        server.post("/brief", brief::say);
+        server.post("/count", brief::counted);
+        server.post("/paste", brief::paste);
+        server.get("/brief/{step}", brief::edit);
+        server.get("/brief/{step}/export", brief::export);
+        server.get("/builds/{step}", new BuildsPage(pages)::show);
+        server.post("/change", new ChangePage(pages)::change);
+    }
+
+    private static void faults(Javalin server, Pages pages) {
+        server.exception(Refusal.class, (e, ctx) -> refused(ctx, pages, e.status(), e.lines()));
+        server.exception(
+                ShopFault.class,
+                (e, ctx) -> refused(
+                        ctx,
+                        pages,
+                        e.kind() == ShopFault.Kind.DISK ? 503 : 409,
+                        String.valueOf(e.getMessage()).lines().toList()));
+        server.exception(RefusedBuild.class, (e, ctx) -> {
+            List<String> lines = new java.util.ArrayList<>(List.of(String.valueOf(e.getMessage())));
+            lines.addAll(e.sentences());
+            refused(ctx, pages, 409, lines);
+        });
+        server.exception(
+                OurFault.class,
+                (e, ctx) -> refused(ctx, pages, 500, List.of(Words.say("page.ours", String.valueOf(e.getMessage())))));
+        server.exception(
+                HttpResponseException.class,
+                (e, ctx) -> refused(
+                        ctx,
+                        pages,
+                        e.getStatus(),
+                        List.of(Words.say(e.getStatus() == 413 ? "door.size" : "page.none", Door.MOST_BYTES / 1000))));
+        server.exception(
+                Exception.class,
+                (e, ctx) -> refused(
+                        ctx,
+                        pages,
+                        500,
+                        List.of(Words.say("page.ours", e.getClass().getSimpleName() + " " + e.getMessage()))));
+        server.error(404, ctx -> {
+            if (ctx.result() == null || String.valueOf(ctx.result()).isEmpty() || !"1".equals(ctx.attribute("told"))) {
+                refused(ctx, pages, 404, List.of(Words.say("page.none")));
+            }
+        });
+    }
+
+    private static void refused(Context ctx, Pages pages, int status, List<String> lines) {
+        ctx.status(status);
+        ctx.attribute("told", "1");
+        pages.html(ctx, "refusal", new RefusalView(new Frame(Words.say("page.refused"), "", "", ""), lines));
+    }
+}

@@ -1,0 +1,262 @@
+package withy.web;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import withy.app.Answer;
+import withy.app.BuildSheet;
+import withy.app.BuildSheet.TradeOffLine;
+import withy.app.MachineSheet.Outline;
+import withy.app.Outlines;
+import withy.brief.Brief;
+import withy.explain.Phrases;
+import withy.report.SideBySide;
+import withy.web.Bench.Asked;
+import withy.web.BuildsView.Card;
+import withy.web.BuildsView.Cell;
+import withy.web.BuildsView.Line;
+import withy.web.BuildsView.Part;
+import withy.web.BuildsView.Repair;
+import withy.web.BuildsView.Wish;
+
+/** Three builds side by side. */
+final class BuildsPage {
+    /** How long a search may take before the best so far is shown, s. */
+    static final int PATIENCE_S = 8;
+
+    private static final int MOST_PATIENCE_S = 120;
+
+    /** Objective behind a row of figures, so that ties can be told. */
+    private static final Map<String, String> OBJECTIVES = Map.of(
+            "text.price", "price",
+            "text.weight", "weight",
+            "text.outside", "balance",
+            "text.swingWeight", "swingWeight",
+            "text.style", "style",
+            "text.durability", "durability");
+
+    private final Pages pages;
+
+    BuildsPage(Pages pages) {
+        this.pages = pages;
+    }
+
+    static int patience(Context ctx) {
+        return "long".equals(ctx.queryParam("look")) ? MOST_PATIENCE_S : PATIENCE_S;
+    }
+
+    void show(Context ctx) {
+        Step step = pages.step(ctx);
+        Asked asked = pages.bench().read(step.brief());
+        Answer answer = pages.bench().answer(asked, patience(ctx));
+        pages.html(ctx, "builds", view(step, asked, answer));
+    }
+
+    private BuildsView view(Step step, Asked asked, Answer answer) {
+        Bench bench = pages.bench();
+        Brief brief = asked.told();
+        List<BuildSheet> builds = answer.builds();
+        SideBySide sides = builds.isEmpty() ? null : new SideBySide(builds, bench.units());
+        List<String> warnings = new ArrayList<>();
+        if (sides != null) {
+            sides.warnings()
+                    .forEach((warning, ranks) -> warnings.add(
+                            ranks.isEmpty() ? warning : Words.say("builds.ofBuild", joined(ranks), warning)));
+        }
+        return new BuildsView(
+                pages.frame(BriefPage.name(step), "brief", step),
+                BriefPage.name(step),
+                asked(brief),
+                step.parent().isEmpty() ? "" : step.said(),
+                step.parent(),
+                sides == null ? List.of() : cards(asked, builds, sides),
+                builds.stream().map(b -> Words.say("builds.head", b.rank())).toList(),
+                sides == null ? List.of() : differences(sides),
+                sides == null ? List.of() : figures(sides, builds),
+                priorities(step.brief(), asked),
+                wishes(brief),
+                answer.reasons(),
+                conflicts(answer),
+                repairs(answer),
+                answer.defaultsUsed(),
+                warnings,
+                answer.cautions(),
+                lightest(answer),
+                answer.interrupted(),
+                answer.catalogHash().substring(0, 8));
+    }
+
+    private static String joined(List<Integer> ranks) {
+        return Phrases.list(ranks.stream().map(String::valueOf).toList());
+    }
+
+    private String asked(Brief brief) {
+        var units = pages.bench().units();
+        return Words.say(
+                "builds.asked",
+                Words.say("choice.rodType." + word(brief.rodType())),
+                units.rodLength(brief.lengthMinMm()),
+                units.rodLength(brief.lengthMaxMm()),
+                units.lureMass(brief.lure().lightestG()),
+                units.lureMass(brief.lure().heaviestG()));
+    }
+
+    static String word(Enum<?> constant) {
+        StringBuilder word = new StringBuilder();
+        boolean capital = false;
+        for (char c : constant.name().toLowerCase(java.util.Locale.ROOT).toCharArray()) {
+            if (c == '_') {
+                capital = true;
+            } else {
+                word.append(capital ? Character.toUpperCase(c) : c);
+                capital = false;
+            }
+        }
+        return word.toString();
+    }
+
+    private List<Card> cards(Asked asked, List<BuildSheet> builds, SideBySide sides) {
+        List<Outline> outlines = builds.stream()
+                .map(b -> Outlines.of(asked.catalog(), asked.told(), b))
+                .toList();
+        double longest =
+                outlines.stream().mapToDouble(o -> o.toMm() - o.fromMm()).max().orElse(1);
+        List<Card> cards = new ArrayList<>();
+        for (int i = 0; i < builds.size(); i++) {
+            BuildSheet build = builds.get(i);
+            BuildSheet.FigureLines figures = build.figures();
+            String proof = SideBySide.proof(build);
+            cards.add(new Card(
+                    build.rank(),
+                    build.name(),
+                    pages.bench().money(figures.priceMinor()),
+                    pages.bench().units().mass(figures.weightG()),
+                    pages.bench().units().mass(figures.weightToleranceG()),
+                    sides.ahead(figures.balanceFromReelFootMm()),
+                    gives(build),
+                    proof == null ? "" : proof,
+                    RodDrawing.of(
+                            outlines.get(i),
+                            longest,
+                            Words.say(
+                                    "builds.drawing",
+                                    build.name(),
+                                    pages.bench().units().rodLength(figures.finishedLengthMm()),
+                                    build.layout().guideCount(),
+                                    sides.ahead(figures.balanceFromReelFootMm()))),
+                    parts(build, asked.told())));
+        }
+        return cards;
+    }
+
+    /** The first is the best for what was asked; the others stand against it. */
+    private static List<String> gives(BuildSheet build) {
+        if (build.rank() == 1) {
+            return List.of(Words.say("builds.best"));
+        }
+        List<String> lines = new ArrayList<>();
+        build.summaries().stream()
+                .filter(s -> s.against() == 1)
+                .forEach(s -> lines.add(Words.say("builds.against", s.sentence())));
+        return lines;
+    }
+
+    private List<Part> parts(BuildSheet build, Brief brief) {
+        List<Part> parts = new ArrayList<>();
+        for (SideBySide.Group group : SideBySide.groups(build)) {
+            BuildSheet.PartLine part = group.part();
+            boolean byAmount = part.count() == 0;
+            boolean kept = brief.insisted().stream().anyMatch(w -> w.partId().equals(part.part()));
+            parts.add(new Part(
+                    Phrases.sentence(group.label()),
+                    part.station(),
+                    part.part(),
+                    part.name() + SideBySide.cut(part, pages.bench().units()),
+                    byAmount ? "" : pages.bench().units().fineMass(part.unitWeightG() * group.pieces()),
+                    byAmount ? "" : pages.bench().money(part.priceMinor() * group.pieces()),
+                    kept));
+        }
+        return parts;
+    }
+
+    private static List<Line> differences(SideBySide sides) {
+        return sides.differences().stream()
+                .map(row -> new Line(
+                        Phrases.sentence(row.label()),
+                        row.cells().stream().map(cell -> new Cell(cell, "")).toList()))
+                .toList();
+    }
+
+    private static List<Line> figures(SideBySide sides, List<BuildSheet> builds) {
+        List<Line> lines = new ArrayList<>();
+        for (SideBySide.Row row : sides.figures()) {
+            String objective = OBJECTIVES.get(row.key());
+            List<Cell> cells = new ArrayList<>();
+            for (int i = 0; i < builds.size(); i++) {
+                boolean tie = i > 0 && objective != null && tied(builds.get(i), objective);
+                cells.add(new Cell(row.cells().get(i), tie ? "tie" : ""));
+            }
+            lines.add(new Line(row.label(), cells));
+        }
+        return lines;
+    }
+
+    private static boolean tied(BuildSheet build, String objective) {
+        for (TradeOffLine line : build.tradeOffs()) {
+            if (line.against() == 1 && line.objective().equals(objective)) {
+                return !line.noticeable();
+            }
+        }
+        return false;
+    }
+
+    private List<BriefView.FieldView> priorities(ObjectNode typed, Asked asked) {
+        BriefForm form = new BriefForm(pages.bench(), typed, asked);
+        return Questions.PRIORITIES.stream().map(form::field).toList();
+    }
+
+    private List<Wish> wishes(Brief brief) {
+        List<Wish> wishes = new ArrayList<>();
+        brief.insisted()
+                .forEach(w -> wishes.add(new Wish(
+                        Words.say("brief.keeps", pages.bench().workshop().name(w.partId())), w.partId())));
+        brief.refused()
+                .forEach(w -> wishes.add(new Wish(
+                        Words.say("brief.refuses", pages.bench().workshop().name(w.partId())), w.partId())));
+        return wishes;
+    }
+
+    private static List<String> conflicts(Answer answer) {
+        var impossible = answer.impossible();
+        return impossible == null
+                ? List.of()
+                : impossible.conflicts().stream().map(c -> c.sentence()).toList();
+    }
+
+    private List<Repair> repairs(Answer answer) {
+        var impossible = answer.impossible();
+        if (impossible == null) {
+            return List.of();
+        }
+        return impossible.repairs().stream()
+                .map(r -> new Repair(
+                        r.sentence(),
+                        Words.say(
+                                "builds.repair",
+                                r.build().name(),
+                                pages.bench().units().mass(r.build().weightG()),
+                                pages.bench().money(r.build().priceMinor()))))
+                .toList();
+    }
+
+    private String lightest(Answer answer) {
+        Answer.Lightest lightest = answer.lightestLegal();
+        return lightest == null
+                ? ""
+                : Phrases.of(
+                        lightest.proven() ? "text.lightest" : "text.lightest.open",
+                        pages.bench().units().mass(lightest.weightG()));
+    }
+}

@@ -1,0 +1,130 @@
+package withy.web;
+
+import java.util.List;
+
+/**
+ * Up to three builds side by side.
+ *
+ * @param frame around it
+ * @param name what the talk is called
+ * @param asked the brief in a line or two
+ * @param undo what going back would undo, or empty
+ * @param undoStep step before, or empty
+ * @param cards one a build
+ * @param heads titles of the builds, over columns
+ * @param differences where they differ
+ * @param figures what a builder reads of each
+ * @param priorities sliders
+ * @param wishes parts that are kept or refused, each with the way to let go
+ * @param reasons why there are fewer than three
+ * @param conflicts what can't be had together, where there is none
+ * @param repairs ways out where there is none
+ * @param taken what is taken for granted
+ * @param warnings what is worth a look
+ * @param cautions what to mind
+ * @param lightest the lightest there is, in a sentence, or empty
+ * @param unfinished true where the search was cut short
+ * @param catalogue hash of what it was worked out from, short
+ */
+public record BuildsView(
+        Frame frame,
+        String name,
+        String asked,
+        String undo,
+        String undoStep,
+        List<Card> cards,
+        List<String> heads,
+        List<Line> differences,
+        List<Line> figures,
+        List<BriefView.FieldView> priorities,
+        List<Wish> wishes,
+        List<String> reasons,
+        List<String> conflicts,
+        List<Repair> repairs,
+        List<String> taken,
+        List<String> warnings,
+        List<String> cautions,
+        String lightest,
+        boolean unfinished,
+        String catalogue) {
+    public BuildsView {
+        cards = List.copyOf(cards);
+        heads = List.copyOf(heads);
+        differences = List.copyOf(differences);
+        figures = List.copyOf(figures);
+        priorities = List.copyOf(priorities);
+        wishes = List.copyOf(wishes);
+        reasons = List.copyOf(reasons);
+        conflicts = List.copyOf(conflicts);
+        repairs = List.copyOf(repairs);
+        taken = List.copyOf(taken);
+        warnings = List.copyOf(warnings);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * One build.
+     *
+     * @param rank 1 is the best
+     * @param name a few words
+     * @param price what the customer pays
+     * @param weight with its tolerance
+     * @param tolerance ± of it
+     * @param balance where it balances
+     * @param gives what it gains and gives up against the first, or that it is the best
+     * @param proof how sure that is
+     * @param drawing svg
+     * @param parts its parts
+     */
+    public record Card(
+            int rank,
+            String name,
+            String price,
+            String weight,
+            String tolerance,
+            String balance,
+            List<String> gives,
+            String proof,
+            String drawing,
+            List<Part> parts) {
+        public Card {
+            gives = List.copyOf(gives);
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /**
+     * One part of a build.
+     *
+     * @param place where, in words
+     * @param station key of its station
+     * @param id catalogue id
+     * @param name maker and model, with what it is cut to
+     * @param weight g of all pieces, or empty
+     * @param price of all pieces, or empty
+     * @param kept true where the brief insists on it
+     */
+    public record Part(
+            String place, String station, String id, String name, String weight, String price, boolean kept) {}
+
+    /** A line of a table. */
+    public record Line(String label, List<Cell> cells) {
+        public Line {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /**
+     * A cell.
+     *
+     * @param words what stands there
+     * @param mark tie where it is no different worth noticing from the first build, best, or empty
+     */
+    public record Cell(String words, String mark) {}
+
+    /** A part that is kept or refused. */
+    public record Wish(String words, String part) {}
+
+    /** A way out. */
+    public record Repair(String words, String build) {}
+}

@@ -1,0 +1,82 @@
+package withy.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.http.Context;
+
+/** Changes to a brief from the builds' page: keep, never, let go, instead, other priorities. Each is a new step after the one it was asked from. */
+final class ChangePage {
+    private static final String KEPT = "insisted";
+    private static final String REFUSED = "refused";
+
+    private final Pages pages;
+
+    ChangePage(Pages pages) {
+        this.pages = pages;
+    }
+
+    void change(Context ctx) {
+        Step step = pages.step(Pages.told(ctx, "step"));
+        ObjectNode brief = step.brief().deepCopy();
+        String said = apply(ctx, brief);
+        if (brief.equals(step.brief())) {
+            Pages.go(ctx, "/builds/" + step.id());
+            return;
+        }
+        pages.bench().read(brief).told();
+        Pages.go(ctx, "/builds/" + pages.steps().add(step, said, brief).id());
+    }
+
+    private String apply(Context ctx, ObjectNode brief) {
+        String what = Pages.told(ctx, "do");
+        String part = Pages.told(ctx, "part");
+        String was = Pages.told(ctx, "was");
+        if (what.equals("priorities")) {
+            for (Field field : Questions.PRIORITIES) {
+                String told = ctx.formParam(field.path());
+                if (told != null) {
+                    Typed.write(brief, field, told, false, pages.bench().currency());
+                }
+            }
+            return Words.say("step.priorities");
+        }
+        String name = pages.bench().workshop().name(part);
+        drop(brief, KEPT, part);
+        drop(brief, REFUSED, part);
+        switch (what) {
+            case "keep" -> add(brief, KEPT, part);
+            case "never" -> add(brief, REFUSED, part);
+            case "instead" -> {
+                add(brief, KEPT, part);
+                drop(brief, KEPT, was);
+                return Words.say("step.instead", name, pages.bench().workshop().name(was));
+            }
+            case "free" -> {
+                // dropped from both lists already
+            }
+            default -> throw new Refusal(422, Words.say("change.unknown", what));
+        }
+        return Words.say("step." + what, name);
+    }
+
+    private static void add(ObjectNode brief, String key, String part) {
+        ArrayNode list = brief.path(key) instanceof ArrayNode there ? there : brief.putArray(key);
+        list.add(part);
+    }
+
+    /** Takes a part out of a list, whether it stands there as an id or as a wish with its need. */
+    private static void drop(ObjectNode brief, String key, String part) {
+        if (brief.path(key) instanceof ArrayNode list) {
+            for (int i = list.size() - 1; i >= 0; i--) {
+                JsonNode one = list.get(i);
+                if (part.equals(one.isObject() ? one.path("part").asText() : one.asText())) {
+                    list.remove(i);
+                }
+            }
+            if (list.isEmpty()) {
+                brief.remove(key);
+            }
+        }
+    }
+}

@@ -1,0 +1,25 @@
+package withy.web;
+
+import java.util.function.LongSupplier;
+import withy.app.Progress;
+
+/** Stops a long search after a while: who stands at the bench wants the best so far rather than wait for a proof. */
+final class Patience implements Progress {
+    private final LongSupplier millis;
+    private final long end;
+
+    Patience(LongSupplier millis, int seconds) {
+        this.millis = millis;
+        this.end = millis.getAsLong() + seconds * 1000L;
+    }
+
+    @Override
+    public boolean stopped() {
+        return millis.getAsLong() > end;
+    }
+
+    @Override
+    public void better(double weightG, long priceMinor) {
+        // the page shows the end only
+    }
+}

@@ -1,0 +1,157 @@
+package withy.web;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A real browser without a window. Every click and every filled field is counted. */
+final class Browser implements AutoCloseable {
+    private static final Path SHOTS = Path.of("target", "screenshots");
+    private static final int HEIGHT = 900;
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    final ChromeDriver driver;
+    private int actions;
+
+    Browser() {
+        this(true);
+    }
+
+    Browser(boolean script) {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary("/usr/bin/chromium");
+        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--no-first-run");
+        options.addArguments("--disable-background-networking", "--disable-component-update", "--disable-sync");
+        options.setCapability("goog:loggingPrefs", Map.of("performance", "ALL", "browser", "ALL"));
+        if (!script) {
+            options.setExperimentalOption("prefs", Map.of("profile.managed_default_content_settings.javascript", 2));
+        }
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(new java.io.File("/usr/bin/chromedriver"))
+                .build();
+        driver = new ChromeDriver(service, options);
+        width(1280);
+    }
+
+    Browser open(String address) {
+        driver.get(address);
+        return this;
+    }
+
+    /** Page width in CSS pixels; below 500 as a phone. */
+    Browser width(int pixels) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", pixels, "height", HEIGHT, "deviceScaleFactor", 1, "mobile", pixels < 500));
+        return this;
+    }
+
+    WebElement one(String css) {
+        return driver.findElement(By.cssSelector(css));
+    }
+
+    List<WebElement> all(String css) {
+        return driver.findElements(By.cssSelector(css));
+    }
+
+    /** Clicks and waits for the page that comes. */
+    Browser click(String css) {
+        actions++;
+        WebElement element = one(css);
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
+        element.click();
+        return this;
+    }
+
+    /** Clicks what carries these words. */
+    Browser clickWords(String tag, String words) {
+        actions++;
+        WebElement element =
+                driver.findElement(By.xpath("//" + tag + "[contains(normalize-space(.), \"" + words + "\")]"));
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
+        element.click();
+        return this;
+    }
+
+    Browser fill(String css, String words) {
+        actions++;
+        WebElement element = one(css);
+        element.clear();
+        element.sendKeys(words);
+        return this;
+    }
+
+    int actions() {
+        return actions;
+    }
+
+    String text() {
+        return one("body").getText();
+    }
+
+    /** Path of the page's address. */
+    String path() {
+        String address = driver.getCurrentUrl();
+        return address.substring(address.indexOf('/', "http://".length()));
+    }
+
+    /** Waits until the page's address has a path that starts so, and is not another one. */
+    Browser arrive(String start, String not) {
+        new WebDriverWait(driver, PATIENCE)
+                .until(any -> path().startsWith(start)
+                        && !path().equals(not)
+                        && "complete".equals(driver.executeScript("return document.readyState")));
+        return this;
+    }
+
+    /** Violations that axe finds on the page as it stands, each with where. */
+    List<String> violations() {
+        return new AxeBuilder()
+                .analyze(driver).getViolations().stream().map(Browser::told).toList();
+    }
+
+    private static String told(Rule rule) {
+        return rule.getId() + ": "
+                + rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList();
+    }
+
+    /** Keeps what the page looks like, whole, for a desktop and a phone; says how far it is wider than the screen. */
+    int shoot(String name) {
+        int wider = 0;
+        for (int pixels : new int[] {1280, 390}) {
+            width(pixels);
+            long wide = ((Number) driver.executeScript("return document.documentElement.scrollWidth")).longValue();
+            wider = Math.max(wider, (int) wide - pixels);
+            Map<String, Object> shot = driver.executeCdpCommand(
+                    "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "format", "png"));
+            try {
+                Files.createDirectories(SHOTS);
+                Files.write(
+                        SHOTS.resolve(name + "-" + pixels + ".png"),
+                        Base64.getDecoder().decode((String) shot.get("data")));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        width(1280);
+        return wider;
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

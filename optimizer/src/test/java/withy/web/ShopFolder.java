@@ -1,0 +1,66 @@
+package withy.web;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.stream.Stream;
+import withy.app.LocalPage;
+import withy.app.SearchChooser;
+import withy.app.Workshop;
+import withy.catalog.CatalogReader;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
+
+/** A copy of a sample shop with the page open on it. */
+final class ShopFolder implements AutoCloseable {
+    /** A day between the samples' own dates, so that stock and lead times never change. */
+    private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
+
+    final Path folder;
+    private final LocalPage.Opened opened;
+
+    ShopFolder(Path scratch, String sample) throws IOException {
+        this(copied(scratch, sample));
+    }
+
+    /** Opens the page again on a folder that is there. */
+    ShopFolder(Path folder) throws IOException {
+        this.folder = folder;
+        var catalog = CatalogReader.read(folder, DAY).catalog();
+        if (catalog == null) {
+            throw new IllegalStateException("the sample " + folder + " is at fault");
+        }
+        Workshop workshop = new Workshop(folder, catalog, DAY);
+        this.opened = new BenchPage()
+                .open(new LocalPage.Setting(
+                        () -> workshop, SearchChooser::new, new QuantityText(UnitSystem.METRIC), 0));
+    }
+
+    private static Path copied(Path scratch, String sample) throws IOException {
+        Path from = Path.of(System.getProperty("withy.home"), "catalog-samples", sample);
+        Path to = Files.createDirectories(scratch.resolve(sample));
+        try (Stream<Path> files = Files.list(from)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, to.resolve(file.getFileName()));
+            }
+        }
+        return to;
+    }
+
+    /** The address that lets a browser in. */
+    URI address() {
+        return opened.address();
+    }
+
+    /** Address of a path. */
+    String at(String path) {
+        return "http://127.0.0.1:" + opened.address().getPort() + path;
+    }
+
+    @Override
+    public void close() {
+        opened.close();
+    }
+}

@@ -1,0 +1,134 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From the first page to three builds and on, in a real browser. */
+class TalkTest {
+    /** Clicks and filled fields a first-time user may need; the bar. */
+    private static final int MOST_ACTIONS = 12;
+
+    @TempDir
+    static Path scratch;
+
+    private static ShopFolder shop;
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = new ShopFolder(scratch, "bench");
+        browser = new Browser();
+        browser.open(shop.address().toString());
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+        shop.close();
+    }
+
+    private static Browser builds(String start) {
+        browser.open(shop.at("/brief?start=" + start));
+        browser.click("button.main").arrive("/builds/", "");
+        assertEquals(3, browser.all("article.build").size());
+        return browser;
+    }
+
+    @Test
+    void aFirstTimeUserReachesThreeBuildsInTwoActions() {
+        browser.open(shop.at("/"));
+        int before = browser.actions();
+        browser.clickWords("a", "Bass and sea trout");
+        browser.click("button.main").arrive("/builds/", "");
+        assertEquals(3, browser.all("article.build").size());
+        assertEquals(3, browser.all(".rack svg.rod").size());
+        int actions = browser.actions() - before;
+        assertEquals(2, actions);
+        assertTrue(actions <= MOST_ACTIONS);
+    }
+
+    @Test
+    void fromAnEmptySheetDefaultsLeadToThreeBuilds() {
+        browser.open(shop.at("/"));
+        int before = browser.actions();
+        browser.clickWords("a", "Something else");
+        browser.click("button.main").arrive("/builds/", "");
+        assertEquals(3, browser.all("article.build").size());
+        assertTrue(browser.actions() - before <= 3);
+    }
+
+    @Test
+    void aRefusedPartIsGoneAndUndoBringsItBack() {
+        builds("estuary");
+        String first = browser.path();
+        String part = browser.one("#parts-1 .part .name").getText();
+        browser.click("#parts-1 .part button[value=never]").arrive("/builds/", first);
+        assertFalse(browser.one("#parts-1").getText().contains(part));
+        assertTrue(browser.text().contains("Never: " + part));
+        browser.clickWords("a", "Undo").arrive(first, "");
+        assertEquals(part, browser.one("#parts-1 .part .name").getText());
+    }
+
+    @Test
+    void aKeptPartStaysInEveryBuild() {
+        builds("estuary");
+        String first = browser.path();
+        String seat = browser.one("#parts-3 .part:nth-child(5) .name")
+                .getAttribute("textContent")
+                .strip();
+        browser.click("#parts-3 summary");
+        browser.click("#parts-3 .part:nth-child(5) button[value=keep]").arrive("/builds/", first);
+        for (int rank = 1; rank <= browser.all("article.build").size(); rank++) {
+            assertTrue(browser.one("#parts-" + rank).getAttribute("textContent").contains(seat), "build " + rank);
+        }
+    }
+
+    @Test
+    void reloadBackAndTwoTabsLoseNothing() {
+        builds("estuary");
+        String first = browser.path();
+        String before = browser.one("main").getText();
+        browser.driver.navigate().refresh();
+        assertEquals(before, browser.one("main").getText());
+        browser.click("#parts-1 .part button[value=never]").arrive("/builds/", first);
+        String second = browser.path();
+        String other = browser.one("main").getText();
+        browser.driver.navigate().back();
+        browser.arrive(first, "");
+        assertEquals(before, browser.one("main").getText());
+        String tab = browser.driver.getWindowHandle();
+        browser.driver.switchTo().newWindow(org.openqa.selenium.WindowType.TAB);
+        browser.open(shop.at(second));
+        assertEquals(other, browser.one("main").getText());
+        browser.click("#parts-1 .part button[value=never]").arrive("/builds/", second);
+        assertNotEquals(other, browser.one("main").getText());
+        browser.driver.close();
+        browser.driver.switchTo().window(tab);
+        browser.driver.navigate().refresh();
+        assertEquals(before, browser.one("main").getText());
+    }
+
+    @Test
+    void faultsAreShownAtTheirFieldAndNothingIsLost() {
+        browser.open(shop.at("/brief?start=estuary"));
+        browser.fill("#lure-usual", "lots").fill("#length", "2 m to 40 m");
+        browser.click("button.main").arrive("/brief", "/brief?start=estuary");
+        assertTrue(browser.one("#lure-usual-fault").getText().contains("lots"));
+        assertTrue(browser.one("#length-fault").getText().contains("900 to 6000 mm"));
+        assertEquals("lots", browser.one("#lure-usual").getAttribute("value"));
+        assertEquals("7 g", browser.one("#lure-lightest").getAttribute("value"));
+        browser.fill("#lure-usual", "1/2 oz").fill("#length", "6'8\" to 7'3\"");
+        browser.click("button.main").arrive("/builds/", "");
+        browser.clickWords("a", "Change the brief").arrive("/brief/", "");
+        assertEquals("1/2 oz", browser.one("#lure-usual").getAttribute("value"));
+        assertEquals("6'8\" to 7'3\"", browser.one("#length").getAttribute("value"));
+    }
+}
