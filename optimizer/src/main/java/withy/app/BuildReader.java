@@ -70,7 +70,7 @@ public final class BuildReader {
         try {
             return new BuildReader(catalog, BriefText.read(json)).reading();
         } catch (BriefText.Unreadable e) {
-            return new Reading(null, List.of(e.fault()));
+            return new Reading(null, List.of(e.fault().in("build")));
         }
     }
 

@@ -48,7 +48,7 @@ public final class BuildsReader {
                 hash = tree.path("catalogHash").asText("");
             }
         } catch (BriefText.Unreadable e) {
-            return new Reading(List.of(), List.of(e.fault()), "");
+            return new Reading(List.of(), List.of(e.fault().in("offer")), "");
         }
         List<Build> builds = new ArrayList<>();
         List<BriefFault> faults = new ArrayList<>();

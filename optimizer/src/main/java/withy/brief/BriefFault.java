@@ -20,6 +20,11 @@ public record BriefFault(String path, int line, int column, String value, String
         value = shortened(value);
     }
 
+    /** The same of another kind of file: what is wrong with the whole is told under its name. */
+    public BriefFault in(String file) {
+        return new BriefFault(path.isEmpty() ? file : path, line, column, value, allowed, maybe);
+    }
+
     /** Two lines: place, value and what is allowed; then the suggestion. */
     public String message() {
         String place = path.isEmpty() ? "brief" : path;

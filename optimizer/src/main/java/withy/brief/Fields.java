@@ -92,6 +92,10 @@ final class Fields {
             fault(key, "text of at most " + longest + " characters", "Maybe put it in quotes, and shorten it.");
             return null;
         }
+        if (value.textValue().chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t')) {
+            fault(key, "text without control characters", "Maybe it was pasted from elsewhere: type it anew.");
+            return null;
+        }
         return value.textValue().strip();
     }
 

@@ -63,7 +63,7 @@ public final class CatalogReader {
             return new CatalogReading(null, faults, warnings);
         }
         FaultList ratesFaults = new FaultList(RatesFile.NAME);
-        String ratesText = text(RatesFile.NAME, true, ratesFaults);
+        String ratesText = text(RatesFile.NAME, true, ratesFaults, ratesFaults);
         Rates rates = ratesText == null ? null : RatesFile.read(ratesText, ratesFaults);
         faults.addAll(ratesFaults.list());
         // Without rates the files are still read, so that their faults show too.
@@ -87,7 +87,7 @@ public final class CatalogReader {
         FaultList kindFaults = new FaultList(kind.fileName());
         FaultList kindWarnings = new FaultList(kind.fileName());
         boolean needed = NEEDED.contains(kind);
-        String text = text(kind.fileName(), needed, needed ? kindFaults : kindWarnings);
+        String text = text(kind.fileName(), needed, kindFaults, needed ? kindFaults : kindWarnings);
         if (text != null) {
             List<SheetReader.Placed> read = new SheetReader(rates, kindFaults, kindWarnings).read(Sheet.of(kind), text);
             for (SheetReader.Placed placed : read) {
@@ -137,10 +137,10 @@ public final class CatalogReader {
         }
     }
 
-    private @Nullable String text(String name, boolean needed, FaultList list) throws IOException {
+    private @Nullable String text(String name, boolean needed, FaultList list, FaultList missing) throws IOException {
         Path file = folder.resolve(name);
         if (!Files.isRegularFile(file)) {
-            list.add(
+            missing.add(
                     0,
                     "",
                     "",

@@ -60,13 +60,22 @@ final class CellReader {
         if (text.length() > Limits.TEXT) {
             return fault(column, line, text, "is " + text.length() + " characters long", "shorten it");
         }
-        if (text.chars().anyMatch(c -> c < 32 || c == 127)) {
+        if (text.chars().anyMatch(CellReader::unseen)) {
             return fault(column, line, text, "holds a line break or control character", "write it on one line");
         }
         // A leading apostrophe before a formula sign is the writer's own guard, see CatalogWriter.
         return text.length() > 1 && text.charAt(0) == '\'' && CatalogWriter.FORMULA.indexOf(text.charAt(1)) >= 0
                 ? text.substring(1)
                 : text;
+    }
+
+    /** Signs that no name needs: they steer a terminal or turn the direction of writing round. */
+    private static boolean unseen(int c) {
+        return Character.isISOControl(c)
+                || c >= 0x202a && c <= 0x202e
+                || c >= 0x2066 && c <= 0x2069
+                || c == 0x2028
+                || c == 0x2029;
     }
 
     private @Nullable Object word(Column<?> column, int line, String text) {

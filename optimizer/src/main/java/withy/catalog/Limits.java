@@ -2,8 +2,8 @@ package withy.catalog;
 
 /** Bounds on what is read, so that a wrong or hostile file can't exhaust the machine. All chosen by this project. */
 final class Limits {
-    /** Bytes in one file: 200,000 rows of 200 characters. */
-    static final long FILE_BYTES = 40_000_000;
+    /** Bytes in one file: 100,000 rows of 200 characters. */
+    static final long FILE_BYTES = 20_000_000;
 
     /** Rows in one file. */
     static final int ROWS = 200_000;

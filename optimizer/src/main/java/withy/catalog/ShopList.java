@@ -6,14 +6,16 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
-import org.dhatim.fastexcel.reader.ExcelReaderException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Row;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -189,19 +191,23 @@ public final class ShopList {
     }
 
     private static Table workbook(String name, Path file) throws IOException, Table.Unreadable {
+        String problem = WorkbookCheck.problem(file);
+        if (problem != null) {
+            throw unreadable(name, problem, null);
+        }
         List<Table.Line> lines = new ArrayList<>();
         try (InputStream in = Files.newInputStream(file);
-                ReadableWorkbook workbook = new ReadableWorkbook(in)) {
-            for (org.dhatim.fastexcel.reader.Row row : workbook.getFirstSheet().read()) {
-                List<String> cells = new ArrayList<>();
-                for (int i = 0; i < Math.min(row.getCellCount(), Limits.COLUMNS); i++) {
-                    cells.add(text(row.getCell(i)));
-                }
-                if (!cells.stream().allMatch(String::isEmpty)) {
-                    lines.add(new Table.Line(row.getRowNum(), cells));
+                ReadableWorkbook workbook = new ReadableWorkbook(in);
+                Stream<Row> rows = workbook.getFirstSheet().openStream()) {
+            Iterator<Row> each = rows.iterator();
+            while (each.hasNext()) {
+                keep(each.next(), lines);
+                if (lines.size() > Limits.ROWS) {
+                    throw unreadable(name, "has more than " + Limits.ROWS + " rows", null);
                 }
             }
-        } catch (ExcelReaderException | IllegalArgumentException e) {
+        } catch (RuntimeException e) {
+            // The library throws whatever it stumbles over; to the user all of it is a workbook that can't be read.
             throw unreadable(name, "can't be read as a workbook", e);
         } catch (IOException e) {
             if (Files.isReadable(file)) {
@@ -214,6 +220,16 @@ public final class ShopList {
         }
         Table.Line head = lines.get(0);
         return new Table(head.cells(), head.number(), lines.subList(1, lines.size()), ',');
+    }
+
+    private static void keep(Row row, List<Table.Line> lines) {
+        List<String> cells = new ArrayList<>();
+        for (int i = 0; i < Math.min(row.getCellCount(), Limits.COLUMNS); i++) {
+            cells.add(text(row.getCell(i)));
+        }
+        if (!cells.stream().allMatch(String::isEmpty)) {
+            lines.add(new Table.Line(row.getRowNum(), cells));
+        }
     }
 
     private static Table.Unreadable unreadable(String name, String problem, @Nullable Exception cause) {
@@ -236,9 +252,12 @@ public final class ShopList {
             return "";
         }
         if (cell.getType() == CellType.NUMBER) {
-            return cell.asNumber().stripTrailingZeros().toPlainString();
+            BigDecimal number = cell.asNumber().stripTrailingZeros();
+            boolean plain = Math.abs((long) number.scale()) <= Limits.CELL && number.precision() <= Limits.CELL;
+            return plain ? number.toPlainString() : number.toString();
         }
         String raw = cell.getType() == CellType.STRING ? cell.asString() : cell.getRawValue();
-        return raw == null ? "" : raw.replace('\u00a0', ' ').strip();
+        String text = raw == null ? "" : raw.replace('\u00a0', ' ').strip();
+        return text.length() > Limits.CELL ? text.substring(0, Limits.CELL) : text;
     }
 }

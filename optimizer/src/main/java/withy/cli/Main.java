@@ -103,11 +103,14 @@ public final class Main implements Runnable {
         return commandLine(out, err, Surroundings.ofMachine(() -> false));
     }
 
-    static CommandLine commandLine(PrintWriter out, PrintWriter err, Surroundings surroundings) {
+    static CommandLine commandLine(PrintWriter to, PrintWriter talk, Surroundings surroundings) {
+        PrintWriter out = PlainWriter.around(to);
+        PrintWriter err = PlainWriter.around(talk);
         return new CommandLine(new Main(surroundings))
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExpandAtFiles(false)
                 .setExecutionExceptionHandler((failure, command, parsed) -> told(failure, err))
                 .setParameterExceptionHandler((fault, args) -> mistyped(fault, err));
     }

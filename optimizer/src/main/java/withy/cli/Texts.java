@@ -19,14 +19,24 @@ final class Texts {
 
     static String read(String name, String what, Surroundings surroundings) {
         try {
-            byte[] bytes =
-                    name.equals(STANDARD_INPUT) ? surroundings.in().readNBytes(MOST_BYTES) : bytes(Path.of(name), what);
+            byte[] bytes = name.equals(STANDARD_INPUT) ? typed(surroundings, what) : bytes(Path.of(name), what);
             return new String(bytes, StandardCharsets.UTF_8);
         } catch (InvalidPathException e) {
             throw new Stop(Exit.USAGE, what + " " + name + ": no name of a file.", "Maybe a quote is missing.");
         } catch (IOException e) {
             throw unreadable(what + " " + name, e);
         }
+    }
+
+    private static byte[] typed(Surroundings surroundings, String what) throws IOException {
+        byte[] bytes = surroundings.in().readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw new Stop(
+                    Exit.BAD_DATA,
+                    what + ": more than " + MOST_BYTES + " bytes on standard input, the most that is allowed.",
+                    "Maybe another file was given.");
+        }
+        return bytes;
     }
 
     private static byte[] bytes(Path file, String what) throws IOException {

@@ -133,7 +133,7 @@ class CatalogFaultsTest {
                 new java.io.RandomAccessFile(folder.resolve("decals.csv").toFile(), "rw")) {
             file.setLength(Limits.FILE_BYTES + 1);
         }
-        assertTrue(CatalogReader.read(folder, SampleCatalogs.AS_OF).warnings().stream()
+        assertTrue(CatalogReader.read(folder, SampleCatalogs.AS_OF).faults().stream()
                 .anyMatch(fault -> fault.message().contains("is too large")));
     }
 

@@ -147,8 +147,7 @@ class WholeAnswerTest {
         Map<Objective, Double> scaled = new EnumMap<>(Objective.class);
         shop.query().brief().priorities().forEach((objective, value) -> scaled.put(objective, value * factor));
         Brief brief = Changed.with(shop.query().brief(), "priorities", scaled);
-        List<Proposal> there =
-                offer(new SmallShop.Case(shop.catalog(), Query.of(brief, Rulebook.standard())));
+        List<Proposal> there = offer(new SmallShop.Case(shop.catalog(), Query.of(brief, Rulebook.standard())));
         assertEquals(builds(offer), builds(there), "priorities times " + factor);
     }
 
