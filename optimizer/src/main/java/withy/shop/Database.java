@@ -19,6 +19,8 @@ final class Database implements AutoCloseable {
     /** How long a writer waits for another one, ms. */
     static final int BUSY_MS = 10_000;
 
+    private static final String RESTORE = "bring back the last good one: withy restore BACKUP.";
+
     private final Path file;
     private final Connection connection;
     private final boolean readOnly;
@@ -116,10 +118,22 @@ final class Database implements AutoCloseable {
                 return result;
             } catch (SQLException | RuntimeException e) {
                 rollback(sql, e);
+                if (!(e instanceof ShopFault) && damaged(sql)) {
+                    throw ShopFault.disk("Can't " + what + " " + file + ": the file is damaged.", RESTORE);
+                }
                 throw e;
             }
         } catch (SQLException e) {
             throw fault(file, what, e);
+        }
+    }
+
+    /** Whether what was read can't be what was written, so that anything may have come of it. */
+    private static boolean damaged(Sql sql) {
+        try {
+            return !sql.text("PRAGMA integrity_check(1)").equals("ok");
+        } catch (SQLException unreadable) {
+            return true;
         }
     }
 
@@ -153,7 +167,7 @@ final class Database implements AutoCloseable {
                         start + "no right to write in the folder " + parent(file) + ". Nothing was changed.",
                         "another user owns it, or it is on a disk that only reads; see ls -ld.");
             case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_CORRUPT_VTAB ->
-                ShopFault.disk(start + "the file is damaged.", "bring back the last good one: withy restore BACKUP.");
+                ShopFault.disk(start + "the file is damaged.", RESTORE);
             default ->
                 ShopFault.disk(start + e.getMessage() + ". Nothing was changed.", "the disk or its mount is at fault.");
         };
