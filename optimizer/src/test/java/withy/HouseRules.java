@@ -44,7 +44,7 @@ record HouseRules(String root) {
     /** Package prefix of a library and the packages it is at home in. The longest prefix that fits decides. */
     private static final Map<String, Set<String>> HOMES = Map.ofEntries(
             Map.entry("java.", Set.of("*")),
-            Map.entry("javax.xml.", Set.of("report")),
+            Map.entry("javax.xml.", Set.of("report", "catalog")),
             Map.entry("org.jspecify.", Set.of("*")),
             Map.entry("com.google.errorprone.annotations.", Set.of("*")),
             Map.entry("java.sql.", Set.of("shop")),
