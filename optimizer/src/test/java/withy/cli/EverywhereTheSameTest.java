@@ -30,9 +30,11 @@ class EverywhereTheSameTest {
     private static final String SCENARIO = "brook-trout-cork";
 
     /** Dotless i, other digits, another calendar, comma for the decimal, right to left. */
-    private static final List<String> LOCALES = List.of("tr-TR", "hi-IN-u-nu-deva", "th-TH-u-ca-buddhist", "de-CH", "ar-EG");
+    private static final List<String> LOCALES =
+            List.of("tr-TR", "hi-IN-u-nu-deva", "th-TH-u-ca-buddhist", "de-CH", "ar-EG");
 
-    private static final List<String> ZONES = List.of("Pacific/Kiritimati", "America/Adak", "Asia/Kathmandu", "UTC", "Africa/Cairo");
+    private static final List<String> ZONES =
+            List.of("Pacific/Kiritimati", "America/Adak", "Asia/Kathmandu", "UTC", "Africa/Cairo");
 
     private final Locale locale = Locale.getDefault();
     private final TimeZone zone = TimeZone.getDefault();
@@ -97,7 +99,8 @@ class EverywhereTheSameTest {
         assertTrue(child.waitFor(5, TimeUnit.MINUTES));
         assertEquals(0, child.exitValue(), Files.readString(folder.resolve("err")));
         assertEquals(
-                new Terminal().run(question.toArray(String[]::new)).out(), Files.readString(out, StandardCharsets.UTF_8));
+                new Terminal().run(question.toArray(String[]::new)).out(),
+                Files.readString(out, StandardCharsets.UTF_8));
     }
 
     private static String places() {
@@ -110,7 +113,8 @@ class EverywhereTheSameTest {
     void withAClockThatGoesBack() {
         AtomicLong back = new AtomicLong();
         String[] question = questions().get(0).toArray(String[]::new);
-        Terminal.Shown shown = new Terminal().clock(() -> back.addAndGet(-3_000_000_000L)).run(question);
+        Terminal.Shown shown =
+                new Terminal().clock(() -> back.addAndGet(-3_000_000_000L)).run(question);
         assertEquals(new Terminal().run(question).out(), shown.out());
     }
 

@@ -45,7 +45,8 @@ final class Hostile {
             Terminal.Shown shown = terminal.run(each.getValue().toArray(String[]::new));
             String all = shown.out() + shown.err();
             boolean plain = all.chars().allMatch(c -> PlainWriter.harmless((char) c));
-            String first = all.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+            String first =
+                    all.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
             System.out.println(String.join(
                     "\t",
                     each.getKey(),
@@ -91,7 +92,8 @@ final class Hostile {
     }
 
     private void numbers() {
-        for (String price : List.of("1e999999999", "NaN", "Infinity", "-1", "1".repeat(5000), "\u0661\u0662", "0x10", "1e-400")) {
+        for (String price :
+                List.of("1e999999999", "NaN", "Infinity", "-1", "1".repeat(5000), "\u0661\u0662", "0x10", "1e-400")) {
             run(
                     "budget " + price.substring(0, Math.min(12, price.length())),
                     "propose",
@@ -124,7 +126,10 @@ final class Hostile {
         changed("one line of 19 MB", "blanks.csv", text -> text + "x".repeat(19_000_000));
         changed("19 MB in one quote", "blanks.csv", text -> text + "\"" + "x".repeat(19_000_000));
         changed("2,000 columns", "blanks.csv", text -> "c,".repeat(2000) + text);
-        changed("10,000 sections", "blanks.csv", text -> withCell(text, "section_lengths_mm", "5|".repeat(10_000) + "5"));
+        changed(
+                "10,000 sections",
+                "blanks.csv",
+                text -> withCell(text, "section_lengths_mm", "5|".repeat(10_000) + "5"));
         changed("deep rates", "rates.json", text -> DEEP);
         changed("rates without end", "rates.json", text -> text.substring(0, text.length() / 2));
         changed("rates of huge numbers", "rates.json", text -> text.replaceFirst(": *[0-9]+", ": 1e999999999"));
@@ -137,51 +142,123 @@ final class Hostile {
     }
 
     private void workbooks() throws IOException {
-        workbook("words without end", SHEET, "<?xml version=\"1.0\"?><!DOCTYPE a [<!ENTITY b \"" + "lol".repeat(10) + "\"><!ENTITY c \""
-                + "&b;".repeat(30) + "\"><!ENTITY d \"" + "&c;".repeat(30) + "\">]><worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&d;</t></is></c></row></sheetData></worksheet>");
-        workbook("words from elsewhere", SHEET, "<?xml version=\"1.0\"?><!DOCTYPE a [<!ENTITY b SYSTEM \"file:///etc/passwd\">]><worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&b;</t></is></c></row></sheetData></worksheet>");
+        workbook(
+                "words without end",
+                SHEET,
+                "<?xml version=\"1.0\"?><!DOCTYPE a [<!ENTITY b \"" + "lol".repeat(10) + "\"><!ENTITY c \""
+                        + "&b;".repeat(30) + "\"><!ENTITY d \"" + "&c;".repeat(30)
+                        + "\">]><worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&d;</t></is></c></row></sheetData></worksheet>");
+        workbook(
+                "words from elsewhere",
+                SHEET,
+                "<?xml version=\"1.0\"?><!DOCTYPE a [<!ENTITY b SYSTEM \"file:///etc/passwd\">]><worksheet><sheetData><row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>&b;</t></is></c></row></sheetData></worksheet>");
         workbook("cell far right", SHEET, sheet("<row r=\"1\"><c r=\"ZZZZZZ1\"><v>1</v></c></row>"));
-        workbook("number bomb", SHEET, sheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>id</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>counted</t></is></c></row>"
-                + "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>keeper</t></is></c><c r=\"B2\"><v>1e999999999</v></c></row>"));
-        workbook("formula", SHEET, sheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>id</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>counted</t></is></c></row>"
-                + "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>=cmd|' /C calc'!A0</t></is></c><c r=\"B2\"><f>1+1</f></c></row>"));
+        workbook(
+                "number bomb",
+                SHEET,
+                sheet(
+                        "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>id</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>counted</t></is></c></row>"
+                                + "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>keeper</t></is></c><c r=\"B2\"><v>1e999999999</v></c></row>"));
+        workbook(
+                "formula",
+                SHEET,
+                sheet(
+                        "<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>id</t></is></c><c r=\"B1\" t=\"inlineStr\"><is><t>counted</t></is></c></row>"
+                                + "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>=cmd|' /C calc'!A0</t></is></c><c r=\"B2\"><f>1+1</f></c></row>"));
         workbook("not a sheet", SHEET, "<worksheet><sheetData><row><c></row>");
         workbook("no rows", SHEET, sheet(""));
         workbook("row of no number", SHEET, sheet("<row r=\"x\"><c r=\"A1\"><v>1</v></c></row>"));
         Path bomb = folder.resolve("bomb.xlsx");
         bomb(bomb, sheet("<row r=\"1\"><c r=\"A1\"><v>1</v></c></row>"), 1_500_000_000L);
-        run("xlsx zip bomb", "stock", "--import", bomb.toString(), "--catalog", copied("bomb").toString());
+        run(
+                "xlsx zip bomb",
+                "stock",
+                "--import",
+                bomb.toString(),
+                "--catalog",
+                copied("bomb").toString());
         Path many = folder.resolve("parts.xlsx");
         try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(many))) {
             for (int i = 0; i < 5000; i++) {
                 zip.putNextEntry(new ZipEntry("../../" + i));
             }
         }
-        run("xlsx of 5,000 parts", "stock", "--import", many.toString(), "--catalog", copied("parts").toString());
-        run("xlsx that is none", "stock", "--import", written("none.xlsx", "no workbook").toString(), "--catalog", copied("none").toString());
-        run("list of one long line", "stock", "--import", written("long.csv", "id,counted\n" + "x".repeat(5_000_000)).toString(), "--catalog", copied("longline").toString());
+        run(
+                "xlsx of 5,000 parts",
+                "stock",
+                "--import",
+                many.toString(),
+                "--catalog",
+                copied("parts").toString());
+        run(
+                "xlsx that is none",
+                "stock",
+                "--import",
+                written("none.xlsx", "no workbook").toString(),
+                "--catalog",
+                copied("none").toString());
+        run(
+                "list of one long line",
+                "stock",
+                "--import",
+                written("long.csv", "id,counted\n" + "x".repeat(5_000_000)).toString(),
+                "--catalog",
+                copied("longline").toString());
     }
 
     private void buildsAndReadings() throws IOException {
         String brief = Terminal.brief("kayak-estuary");
         for (Map.Entry<String, String> build : Map.of(
-                        "deep", DEEP,
-                        "huge", "{\"layout\": {\"blank\": \"x\", \"reelFootMm\": 1e99, \"handle\": \"split\", \"guideCount\": 2000000000}, \"parts\": []}",
-                        "many", "{\"parts\": [" + "{}, ".repeat(100_000) + "{}]}",
-                        "steering", "{\"parts\": \"\u202e\\u001b[2J\"}")
+                        "deep",
+                        DEEP,
+                        "huge",
+                        "{\"layout\": {\"blank\": \"x\", \"reelFootMm\": 1e99, \"handle\": \"split\", \"guideCount\": 2000000000}, \"parts\": []}",
+                        "many",
+                        "{\"parts\": [" + "{}, ".repeat(100_000) + "{}]}",
+                        "steering",
+                        "{\"parts\": \"\u202e\\u001b[2J\"}")
                 .entrySet()) {
             Path file = written("build-" + build.getKey() + ".json", build.getValue());
             run("build " + build.getKey(), "measure", file.toString(), "--brief", brief, "--catalog", Terminal.BENCH);
         }
         String blank = "tarnrigg-ghyll-165-2";
-        for (String reading : List.of("1e999999999 g=5 mm", "NaN=NaN", "-5 g=5 mm", "\u001b[2J", "1 g=1e308 mm", "0 g=0 mm", "9".repeat(4000))) {
-            run("reading " + reading.substring(0, Math.min(9, reading.length())).replace('\u001b', 'E'),
-                    "bendtest", blank, "--catalog", Terminal.BENCH, "--reading", reading);
+        for (String reading : List.of(
+                "1e999999999 g=5 mm",
+                "NaN=NaN",
+                "-5 g=5 mm",
+                "\u001b[2J",
+                "1 g=1e308 mm",
+                "0 g=0 mm",
+                "9".repeat(4000))) {
+            run(
+                    "reading "
+                            + reading.substring(0, Math.min(9, reading.length()))
+                                    .replace('\u001b', 'E'),
+                    "bendtest",
+                    blank,
+                    "--catalog",
+                    Terminal.BENCH,
+                    "--reading",
+                    reading);
         }
-        run("trace of one long line", "bendtest", blank, "--catalog", Terminal.BENCH, "--load", "100 g", "--trace",
+        run(
+                "trace of one long line",
+                "bendtest",
+                blank,
+                "--catalog",
+                Terminal.BENCH,
+                "--load",
+                "100 g",
+                "--trace",
                 written("trace.txt", "1 ".repeat(400_000)).toString());
         for (String grams : List.of("NaN", "1e308", "-3 g", "0", "\u202e3 g", "1e999999999 g")) {
-            run("scale " + grams.replace('\u202e', '?'), "weigh", blank, grams, "--catalog", copied("weigh").toString());
+            run(
+                    "scale " + grams.replace('\u202e', '?'),
+                    "weigh",
+                    blank,
+                    grams,
+                    "--catalog",
+                    copied("weigh").toString());
         }
     }
 
@@ -192,10 +269,38 @@ final class Hostile {
         run("file name without end", "propose", "x".repeat(10_000), "--catalog", Terminal.BENCH);
         run("catalog of nul", "parts", "--catalog", "a\u0000b");
         run("catalog that is a file", "parts", "--catalog", Terminal.brief("kayak-estuary"));
-        run("priority of nothing", "propose", Terminal.brief("kayak-estuary"), "--catalog", Terminal.BENCH, "--priority", "=");
-        run("priority huge", "propose", Terminal.brief("kayak-estuary"), "--catalog", Terminal.BENCH, "--priority", "weight=1e999999999");
-        run("priority negative", "propose", Terminal.brief("kayak-estuary"), "--catalog", Terminal.BENCH, "--priority", "weight=-1");
-        run("part that is a path", "propose", Terminal.brief("kayak-estuary"), "--catalog", Terminal.BENCH, "--with", "../../etc");
+        run(
+                "priority of nothing",
+                "propose",
+                Terminal.brief("kayak-estuary"),
+                "--catalog",
+                Terminal.BENCH,
+                "--priority",
+                "=");
+        run(
+                "priority huge",
+                "propose",
+                Terminal.brief("kayak-estuary"),
+                "--catalog",
+                Terminal.BENCH,
+                "--priority",
+                "weight=1e999999999");
+        run(
+                "priority negative",
+                "propose",
+                Terminal.brief("kayak-estuary"),
+                "--catalog",
+                Terminal.BENCH,
+                "--priority",
+                "weight=-1");
+        run(
+                "part that is a path",
+                "propose",
+                Terminal.brief("kayak-estuary"),
+                "--catalog",
+                Terminal.BENCH,
+                "--with",
+                "../../etc");
         run("argument file", "propose", "@/etc/passwd");
         run("schema that is a path", "schema", "../../../withy/messages_en.properties");
         run("date of no calendar", "stock", "x", "--order", "2", "--due", "2026-02-31", "--catalog", Terminal.BENCH);
@@ -265,7 +370,13 @@ final class Hostile {
                 entry(zip, part.getKey(), part.getKey().equals(replaced) ? text : part.getValue());
             }
         }
-        run("xlsx " + name, "stock", "--import", file.toString(), "--catalog", copied("xlsx").toString());
+        run(
+                "xlsx " + name,
+                "stock",
+                "--import",
+                file.toString(),
+                "--catalog",
+                copied("xlsx").toString());
     }
 
     private static void bomb(Path file, String sheet, long zeros) throws IOException {
@@ -274,7 +385,9 @@ final class Hostile {
                 entry(zip, part.getKey(), part.getKey().equals(SHEET) ? sheet : part.getValue());
             }
             zip.putNextEntry(new ZipEntry("xl/sharedStrings.xml"));
-            byte[] chunk = "<si><t>aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa</t></si>".repeat(20_000).getBytes(StandardCharsets.UTF_8);
+            byte[] chunk = "<si><t>aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa</t></si>"
+                    .repeat(20_000)
+                    .getBytes(StandardCharsets.UTF_8);
             zip.write("<sst>".getBytes(StandardCharsets.UTF_8));
             for (long written = 0; written < zeros / 20; written += chunk.length) {
                 zip.write(chunk);
@@ -290,10 +403,21 @@ final class Hostile {
     private static Map<String, String> parts() {
         String rels = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
         Map<String, String> parts = new TreeMap<>();
-        parts.put("[Content_Types].xml", "<?xml version=\"1.0\"?><Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/><Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/><Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/></Types>");
-        parts.put("_rels/.rels", "<?xml version=\"1.0\"?><Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"a\" Type=\"" + rels + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
-        parts.put(WORKBOOK, "<?xml version=\"1.0\"?><workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" xmlns:r=\"" + rels + "\"><sheets><sheet name=\"one\" sheetId=\"1\" r:id=\"b\"/></sheets></workbook>");
-        parts.put("xl/_rels/workbook.xml.rels", "<?xml version=\"1.0\"?><Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"b\" Type=\"" + rels + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+        parts.put(
+                "[Content_Types].xml",
+                "<?xml version=\"1.0\"?><Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/><Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/><Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/></Types>");
+        parts.put(
+                "_rels/.rels",
+                "<?xml version=\"1.0\"?><Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"a\" Type=\""
+                        + rels + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+        parts.put(
+                WORKBOOK,
+                "<?xml version=\"1.0\"?><workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\" xmlns:r=\""
+                        + rels + "\"><sheets><sheet name=\"one\" sheetId=\"1\" r:id=\"b\"/></sheets></workbook>");
+        parts.put(
+                "xl/_rels/workbook.xml.rels",
+                "<?xml version=\"1.0\"?><Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"b\" Type=\""
+                        + rels + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
         parts.put(SHEET, sheet(""));
         return parts;
     }

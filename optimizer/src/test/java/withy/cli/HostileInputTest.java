@@ -50,11 +50,13 @@ class HostileInputTest {
         assertEquals(0, child.exitValue());
         List<String> lines = Files.readAllLines(told, StandardCharsets.UTF_8);
         assertEquals(CASES, lines.size());
-        return lines.stream().map(line -> line.split("\t", -1)).map(words -> DynamicTest.dynamicTest(words[0], () -> {
-            assertTrue(REFUSED.contains(words[1]), () -> "exit code " + words[1] + ": " + words[4]);
-            assertEquals("true", words[2], "says what may be wrong: " + words[4]);
-            assertEquals("true", words[3], "steers no terminal: " + words[4]);
-        }));
+        return lines.stream()
+                .map(line -> line.split("\t", -1))
+                .map(words -> DynamicTest.dynamicTest(words[0], () -> {
+                    assertTrue(REFUSED.contains(words[1]), () -> "exit code " + words[1] + ": " + words[4]);
+                    assertEquals("true", words[2], "says what may be wrong: " + words[4]);
+                    assertEquals("true", words[3], "steers no terminal: " + words[4]);
+                }));
     }
 
     private static String places() {

@@ -81,7 +81,8 @@ class PaperJobTest {
                 seats, Files.readString(seats).replaceAll("(?m)^([^,]+,[^,]+),([^,]+),([0-9.]+),", "$1,$2 New,30.00,"));
         assertEquals(given, paper("old.html", "offer", "--job", "1", "--offer", "1"));
         String answer = folder.resolve("answer.json").toString();
-        Files.writeString(Path.of(answer), run(0, "job", "1", "--read-offer", "--json").out());
+        Files.writeString(
+                Path.of(answer), run(0, "job", "1", "--read-offer", "--json").out());
         String today = paper("new.html", "offer", answer, "--customer", "Ruth Alder", "--deposit", "30");
         assertTrue(today.contains(" New") && !given.contains(" New"), today);
         Files.delete(seats);

@@ -45,11 +45,12 @@ class FaultsTest {
         changes.put("count", db -> new Stock(db, DAY).count("cap", 2_500, ""));
         changes.put(
                 "import",
-                db -> new Imports(db, DAY).apply(new TreeMap<>(Map.of("check", 2_000)), new TreeMap<>(Map.of("seat", 900L))));
+                db -> new Imports(db, DAY)
+                        .apply(new TreeMap<>(Map.of("check", 2_000)), new TreeMap<>(Map.of("seat", 900L))));
         changes.put("job", db -> new Jobs(db, DAY).add("rod", "{\"x\": \"" + "y".repeat(100_000) + "\"}", null));
         return changes.entrySet().stream()
-                .map(change -> DynamicTest.dynamicTest(
-                        change.getKey(), () -> failing(change.getKey(), change.getValue())));
+                .map(change ->
+                        DynamicTest.dynamicTest(change.getKey(), () -> failing(change.getKey(), change.getValue())));
     }
 
     private void failing(String name, Consumer<Database> change) throws IOException {
@@ -61,8 +62,8 @@ class FaultsTest {
             String before = seen(shop);
             int pages = more;
             try (Database database = Database.open(Shop.file(shop))) {
-                database.outside(sql ->
-                        sql.number("PRAGMA max_page_count = " + (sql.number("PRAGMA page_count") + pages)));
+                database.outside(
+                        sql -> sql.number("PRAGMA max_page_count = " + (sql.number("PRAGMA page_count") + pages)));
                 change.accept(database);
                 done = true;
             } catch (ShopFault fault) {
