@@ -50,7 +50,8 @@ final class WorkbookCheck {
                 }
             }
             return null;
-        } catch (ZipException | IllegalArgumentException e) {
+        } catch (ZipException | RuntimeException e) {
+            // The parser throws whatever it stumbles over.
             return "can't be read as a workbook";
         } catch (TooLarge e) {
             return "unpacks to more than " + UNPACKED_BYTES + " bytes";
@@ -86,7 +87,7 @@ final class WorkbookCheck {
             }
             return null;
         } catch (XMLStreamException e) {
-            if (e.getNestedException() instanceof IOException cause) {
+            if (e.getNestedException() instanceof TooLarge cause) {
                 throw cause;
             }
             return "can't be read as a workbook";
