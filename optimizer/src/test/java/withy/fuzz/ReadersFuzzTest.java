@@ -71,7 +71,8 @@ class ReadersFuzzTest {
 
     @FuzzTest(maxDuration = LONG)
     void build(byte[] bytes) {
-        told(BuildReader.read(new String(bytes, StandardCharsets.UTF_8), CATALOG).faults());
+        told(BuildReader.read(new String(bytes, StandardCharsets.UTF_8), CATALOG)
+                .faults());
     }
 
     @FuzzTest(maxDuration = LONG)
@@ -98,12 +99,23 @@ class ReadersFuzzTest {
     private static byte[] zipped(byte[] sheet) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            entry(zip, "_rels/.rels", "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
-                    + "<Relationship Id=\"a\" Type=\"" + RELS + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
-            entry(zip, "xl/workbook.xml", "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + RELS
-                    + "\"><sheets><sheet name=\"one\" sheetId=\"1\" r:id=\"b\"/></sheets></workbook>");
-            entry(zip, "xl/_rels/workbook.xml.rels", "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
-                    + "<Relationship Id=\"b\" Type=\"" + RELS + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
+            entry(
+                    zip,
+                    "_rels/.rels",
+                    "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+                            + "<Relationship Id=\"a\" Type=\"" + RELS
+                            + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+            entry(
+                    zip,
+                    "xl/workbook.xml",
+                    "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + RELS
+                            + "\"><sheets><sheet name=\"one\" sheetId=\"1\" r:id=\"b\"/></sheets></workbook>");
+            entry(
+                    zip,
+                    "xl/_rels/workbook.xml.rels",
+                    "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+                            + "<Relationship Id=\"b\" Type=\"" + RELS
+                            + "/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>");
             zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));
             zip.write(sheet);
         } catch (IOException e) {
