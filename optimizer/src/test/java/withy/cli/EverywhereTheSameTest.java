@@ -4,11 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,8 +15,6 @@ import java.util.Locale;
 import java.util.TimeZone;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -89,7 +84,7 @@ class EverywhereTheSameTest {
                 "-Duser.timezone=Pacific/Kiritimati",
                 "-Dwithy.home=" + Terminal.HOME,
                 "-cp",
-                places(),
+                HostileInputTest.places(),
                 Main.class.getName()));
         command.addAll(question);
         Process child = new ProcessBuilder(command)
@@ -101,12 +96,6 @@ class EverywhereTheSameTest {
         assertEquals(
                 new Terminal().run(question.toArray(String[]::new)).out(),
                 Files.readString(out, StandardCharsets.UTF_8));
-    }
-
-    private static String places() {
-        return Main.class.getClassLoader() instanceof URLClassLoader loader
-                ? Stream.of(loader.getURLs()).map(URL::getPath).collect(Collectors.joining(File.pathSeparator))
-                : System.getProperty("java.class.path");
     }
 
     @Test

@@ -59,7 +59,7 @@ class HostileInputTest {
                 }));
     }
 
-    private static String places() {
+    static String places() {
         return Hostile.class.getClassLoader() instanceof URLClassLoader loader
                 ? Stream.of(loader.getURLs()).map(URL::getPath).collect(Collectors.joining(File.pathSeparator))
                 : System.getProperty("java.class.path");
