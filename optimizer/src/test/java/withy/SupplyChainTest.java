@@ -22,7 +22,13 @@ class SupplyChainTest {
 
     /** Licences under which the program may be handed on with the library beside it, as it is. */
     private static final Set<String> WITH_THE_PROGRAM = Set.of(
-            "Apache-2.0", "MIT", "BSD-2-Clause", "BSD-3-Clause", "CC0-1.0", "EPL-2.0 OR Apache-2.0", "LGPL-2.1-or-later");
+            "Apache-2.0",
+            "MIT",
+            "BSD-2-Clause",
+            "BSD-3-Clause",
+            "CC0-1.0",
+            "EPL-2.0 OR Apache-2.0",
+            "LGPL-2.1-or-later");
 
     /** The junit console brings itself; Maven's booter is no library of ours. */
     private static final Set<String> RUNNERS = Set.of("junit-platform-console-standalone", "surefirebooter");

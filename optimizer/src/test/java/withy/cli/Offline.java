@@ -10,7 +10,6 @@ import java.nio.channels.ServerSocketChannel;
 import java.nio.channels.SocketChannel;
 import java.nio.channels.spi.AbstractSelector;
 import java.nio.channels.spi.SelectorProvider;
-import java.util.List;
 
 /** A child process in which every socket is refused and told on standard error; it then answers one question after another. */
 public final class Offline extends SelectorProvider {

@@ -32,14 +32,15 @@ class OfflineTest {
                 "doctor|--catalog|" + shop,
                 "schema|answer");
         String told = run(lines);
-        assertEquals(lines.size(), told.lines().filter(line -> line.startsWith("0 ")).count(), told);
+        assertEquals(
+                lines.size(), told.lines().filter(line -> line.startsWith("0 ")).count(), told);
     }
 
     /** The refusal is real: asked for a socket, the same process ends. */
     @Test
     void aSocketWouldBeSeen() {
-        AssertionError seen = org.junit.jupiter.api.Assertions.assertThrows(
-                AssertionError.class, () -> run(List.of("ask-for-one")));
+        AssertionError seen =
+                org.junit.jupiter.api.Assertions.assertThrows(AssertionError.class, () -> run(List.of("ask-for-one")));
         assertTrue(String.valueOf(seen.getMessage()).contains(Offline.word()), seen.getMessage());
     }
 
