@@ -3,11 +3,11 @@ package withy.catalog;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Enumeration;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -50,11 +50,14 @@ final class WorkbookCheck {
                 }
             }
             return null;
-        } catch (ZipException | RuntimeException e) {
-            // The parser throws whatever it stumbles over.
-            return "can't be read as a workbook";
         } catch (TooLarge e) {
             return "unpacks to more than " + UNPACKED_BYTES + " bytes";
+        } catch (IOException | RuntimeException e) {
+            // The unpacker and the parser throw whatever they stumble over; only a file that is gone or not ours is the disk's fault.
+            if (Files.isReadable(file)) {
+                return "can't be read as a workbook";
+            }
+            throw e;
         }
     }
 
