@@ -53,7 +53,8 @@ final class WorkbookCheck {
         } catch (TooLarge e) {
             return "unpacks to more than " + UNPACKED_BYTES + " bytes";
         } catch (IOException | RuntimeException e) {
-            // The unpacker and the parser throw whatever they stumble over; only a file that is gone or not ours is the disk's fault.
+            // The unpacker and the parser throw whatever they stumble over; only a file that is gone or not ours is the
+            // disk's fault.
             if (Files.isReadable(file)) {
                 return "can't be read as a workbook";
             }
