@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.Brief.Wish;
+import withy.catalog.Blank;
 import withy.catalog.Part;
 import withy.catalog.ReelSeat;
 import withy.rod.Rod;
@@ -68,9 +69,13 @@ public final class NiceWishes {
 
     /** By blank and layout, with everything that is owed to begin with. */
     public long layout(Setting setting) {
-        return base
-                + missed(brief.handle().form(), setting.layout().form())
-                + missed(brief.handle().action(), setting.blank().action());
+        return blank(setting.blank())
+                + missed(brief.handle().form(), setting.layout().form());
+    }
+
+    /** By the blank alone, with everything that is owed to begin with. */
+    public long blank(Blank blank) {
+        return base + missed(brief.handle().action(), blank.action());
     }
 
     /** By a seat. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import withy.brief.Brief;
 import withy.catalog.Operation;
 import withy.catalog.Part;
@@ -22,14 +23,14 @@ public final class Tariff {
 
     private final Rates rates;
     private final Brief brief;
-    private final boolean anyOwned;
+    private final Set<String> owned;
     private final Map<Operation, Long> unitMilli = new EnumMap<>(Operation.class);
 
     /** The rates as they apply to one brief (parts the customer owns cost nothing). */
     public Tariff(Rates rates, Brief brief) {
         this.rates = rates;
         this.brief = brief;
-        this.anyOwned = !brief.owned().isEmpty();
+        this.owned = Set.copyOf(brief.owned());
         for (Operation operation : Operation.values()) {
             double hours = minutes(operation) / MINUTES_PER_HOUR * (1 - rates.labourDiscountPercent() / 100);
             unitMilli.put(operation, Math.round(hours * rates.hourlyRateMinor() * MILLI));
@@ -68,7 +69,7 @@ public final class Tariff {
     }
 
     private boolean owned(Part part) {
-        return anyOwned && brief.owned().contains(part.id());
+        return owned.contains(part.id());
     }
 
     /** Price of thread used. */

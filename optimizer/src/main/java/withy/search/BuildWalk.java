@@ -82,9 +82,10 @@ final class BuildWalk {
         TrainCosts[] costs = new TrainCosts[1 + tests.size()];
         costs[0] = with.train();
         for (int f = 1; f < costs.length; f++) {
-            costs[f] = with.graph().priced(tests.get(f - 1).k());
+            costs[f] = with.graph().priced(tests.get(f - 1).k(), with.leastClass);
         }
-        with.stand.priced(k).below(with.stand.dress(with.with), limit - with.rest(), (handle, cost) -> {
+        Handle handles = with.stand.priced(k);
+        handles.below(with.stand.dress(with.with), with.leastClass, limit - with.rest(), (handle, cost) -> {
             step();
             trains(with, costs, handle);
             return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - with.rest();
@@ -149,6 +150,9 @@ final class BuildWalk {
 
         private boolean mayStay(int i, int j, long[] soFar) {
             long[] sum = sums[i];
+            if (TrainGraph.none(of[0].cost[i][j])) {
+                return false;
+            }
             for (int f = 0; f < of.length; f++) {
                 sum[f] = soFar[f] + of[f].cost[i][j];
                 if (!BuildWalk.this.mayStay(f, sum[f], of[f].toGo(i, train.at[i][j]))) {

@@ -14,40 +14,34 @@ final class Completion {
     private static final long NONE = TrainGraph.NONE;
 
     private final Stand stand;
-    private List<Dressing> dressings = new ArrayList<>();
+    private final List<Dressing> dressings = new ArrayList<>();
     private long leftOut = NONE;
     private Linear k = new Linear(0, 0, 0, 0, 0, 0, 0);
     private List<Priced> priced = List.of();
 
     /**
      * @param stand the handle's side of the layout
-     * @param with thread, finish and adhesive, one entry for each thread worth looking at, the likeliest first
+     * @param with one entry for each thread worth looking at, the likeliest first
      * @param leastClass class every load-bearing part has at least
+     * @param limit threads with a floor from here on are left out
      */
-    Completion(Stand stand, Setting setting, List<Consumables> with, int leastClass) {
+    Completion(Stand stand, Setting setting, List<Candidate> with, int leastClass, long limit) {
         this.stand = stand;
-        for (Consumables one : with) {
-            dressings.add(new Dressing(stand, setting, one, leastClass));
+        for (Candidate one : with) {
+            if (one.floor < limit) {
+                dressings.add(new Dressing(stand, setting, one.with, leastClass));
+            } else {
+                leftOut = Math.min(leftOut, one.floor);
+            }
         }
     }
 
     /**
-     * Leaves threads out that cannot matter.
+     * Thread, finish and adhesive.
      *
-     * @param floors a number no build with that thread scores below, thread by thread
-     * @param limit scores from here on are of no interest
+     * @param floor a number no build with them scores below
      */
-    void narrow(long[] floors, long limit) {
-        List<Dressing> list = new ArrayList<>();
-        for (int t = 0; t < floors.length; t++) {
-            if (floors[t] < limit) {
-                list.add(dressings.get(t));
-            } else {
-                leftOut = Math.min(leftOut, floors[t]);
-            }
-        }
-        dressings = list;
-    }
+    record Candidate(Consumables with, long floor) {}
 
     /** A thread with the cheapest build it makes. */
     private record Priced(Dressing dressing, long best) {}
@@ -71,7 +65,7 @@ final class Completion {
                 continue;
             }
             long under = Math.min(limit, NONE) - rest;
-            long best = handle.least(stand.dress(dressing.with), under);
+            long best = handle.least(stand.dress(dressing.with), dressing.leastClass, under);
             if (!TrainGraph.none(best)) {
                 least = Math.min(least, rest + best);
                 if (best < under) {

@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
@@ -46,7 +47,9 @@ final class Dressing {
     TrainGraph graph() {
         TrainGraph known = graph;
         if (known == null) {
-            known = new TrainGraph(stand.task, setting, fitter, stand.stations, leastClass, stand.ends);
+            known = stand.train(setting.guideCount(), with, () -> {
+                return new TrainGraph(stand.task, setting, fitter, stand.stations, List.of(stand.ends));
+            });
             graph = known;
         }
         return known;
@@ -59,7 +62,7 @@ final class Dressing {
 
     /** Sets the prices; cost of everything but the handle, the train at its cheapest. */
     long price(Linear k) {
-        TrainCosts priced = graph().priced(k);
+        TrainCosts priced = graph().priced(k, leastClass);
         train = priced;
         besides = tally().cost(k);
         return rest();

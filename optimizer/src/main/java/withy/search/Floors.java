@@ -30,6 +30,7 @@ final class Floors {
     private final long guideFloor;
     private final long tipFloor;
     private final long threadStyle;
+    private final long credit;
 
     Floors(Task task, Linear k, int leastClass) {
         this.task = task;
@@ -40,6 +41,7 @@ final class Floors {
         this.guideFloor = guides(near);
         this.tipFloor = least(task.tipTops, Station.TIP_TOP, near, FURTHEST_MM);
         this.threadStyle = threads();
+        this.credit = k.perMilliStep() * credits();
     }
 
     /** A floor for guides, tip-top and thread on a blank. */
@@ -51,7 +53,7 @@ final class Floors {
         int fewest = ruled
                 ? GuidePlan.fewestGuides(task.brief, shape.blank().lengthMm())
                 : guideFloor >= 0 ? 0 : Station.MOST_GUIDES;
-        return fewest * guideFloor + Math.min(0, 3 * guideFloor) + tipFloor + threadStyle;
+        return fewest * guideFloor + Math.min(0, 3 * guideFloor) + tipFloor + threadStyle + credit;
     }
 
     private long guides(double nearMm) {
@@ -67,6 +69,19 @@ final class Floors {
             least = Math.min(least, (long) (c * mass) + work(guide) - k.perStyleCenti() * style);
         }
         return least;
+    }
+
+    /** Most that a wished guide, whatever its numbers, and a wished thread are credited, as a number not above nought. */
+    private long credits() {
+        long guide = 0;
+        for (Part part : task.candidates.of(PartKind.GUIDE)) {
+            guide = Math.min(guide, task.wishes.part(Station.guide(1), part, 1));
+        }
+        long thread = 0;
+        for (WrapThread one : task.threads) {
+            thread = Math.min(thread, task.wishes.part(Station.THREAD, one, 1));
+        }
+        return guide + thread;
     }
 
     private long threads() {

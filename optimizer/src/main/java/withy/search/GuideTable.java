@@ -82,6 +82,7 @@ final class GuideTable {
         final TipTop[] tipTops;
         final long[] massMg;
         final long[] costMilli;
+        final int[] durabilityClass;
         /** Index of the guide's foot shape in {@link #footShapes()}. */
         final int[] footShape;
 
@@ -107,6 +108,7 @@ final class GuideTable {
             tipTops = tips.toArray(TipTop[]::new);
             massMg = new long[guides.length];
             costMilli = new long[guides.length];
+            durabilityClass = new int[guides.length];
             footShape = new int[guides.length];
             ring = new int[guides.length];
             tipRing = new int[tipTops.length];
@@ -116,6 +118,7 @@ final class GuideTable {
             for (int g = 0; g < guides.length; g++) {
                 massMg[g] = guides[g].massMg();
                 footShape[g] = shapeOf(guides[g]);
+                durabilityClass[g] = guides[g].facts().durabilityClass();
                 costMilli[g] = task.tariff.partMilli(guides[g], 1) + task.tariff.workMilli(guides[g]);
                 ring[g] = index(order, Ring.of(guides[g]));
                 guideRings.putIfAbsent(Ring.of(guides[g]), guides[g]);
@@ -140,20 +143,18 @@ final class GuideTable {
             return known;
         }
 
-        /** Guides that may stand at a number, each at least of a class; asked of the rules once a question. */
-        synchronized int[] standing(Setting any, int number, int leastClass) {
+        /** Guides that may stand at a number; asked of the rules once a question. */
+        synchronized int[] standing(Setting any, int number) {
             int asked = Math.min(number, RUNNER);
-            return standing.computeIfAbsent(asked * 100 + leastClass, key -> {
+            return standing.computeIfAbsent(asked, key -> {
                 Refusal refusal = new Refusal();
                 int[] fitting = new int[guides.length];
                 int n = 0;
                 for (int g = 0; g < guides.length; g++) {
-                    if (guides[g].facts().durabilityClass() >= leastClass) {
-                        Station station = Station.guide(asked);
-                        task.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
-                        if (!refusal.refused()) {
-                            fitting[n++] = g;
-                        }
+                    Station station = Station.guide(asked);
+                    task.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
+                    if (!refusal.refused()) {
+                        fitting[n++] = g;
                     }
                 }
                 return Arrays.copyOf(fitting, n);

@@ -28,7 +28,7 @@ final class Handle {
     private final long behindFloor;
     private final long aheadFloor;
     private final Map<Fitter, Map<Long, Long>> ends = new IdentityHashMap<>();
-    private final Map<Fitter, Least> least = new IdentityHashMap<>();
+    private final Map<Fitter, Map<Integer, Least>> least = new IdentityHashMap<>();
     private final Map<Long, Long> undressedEnds = new HashMap<>();
 
     Handle(Stand stand, PriceList list) {
@@ -75,16 +75,17 @@ final class Handle {
     }
 
     /**
-     * Cost of the cheapest handle dressed with one thread, where it is below a limit; else some number that is not below the limit and not above that
+     * Cost of the cheapest handle dressed with one thread, seat and hood of at least one class, where it is below a limit; else some number that is not below the limit and not above that
      * cost, or {@link TrainGraph#none} where there is no handle.
      */
-    long least(Fitter dress, long under) {
-        Least known = least.get(dress);
+    long least(Fitter dress, int leastClass, long under) {
+        Map<Integer, Least> of = least.computeIfAbsent(dress, any -> new HashMap<>());
+        Least known = of.get(leastClass);
         if (known != null && (known.cost < known.under || known.under >= under)) {
             return known.cost;
         }
-        long found = leastNow(dress, under);
-        least.put(dress, new Least(found, under));
+        long found = leastNow(dress, leastClass, under);
+        of.put(leastClass, new Least(found, under));
         return found;
     }
 
@@ -92,18 +93,21 @@ final class Handle {
      * The same without the thread of the ends: no dressed handle costs less, as long as weight ahead of the seat is a burden
      * ({@link TrainFloors#works}).
      */
-    long leastUndressed(long under) {
-        return leastNow(null, under);
+    long leastUndressed(int leastClass, long under) {
+        return leastNow(null, leastClass, under);
     }
 
-    private long leastNow(@Nullable Fitter dress, long under) {
+    private long leastNow(@Nullable Fitter dress, int leastClass, long under) {
         long best = Math.min(under, NONE);
         if (TrainGraph.none(behindFloor)) {
             return NONE;
         }
         for (int s = 0; seats.has(s) && seats.floor(s) + behindFloor + aheadFloor < best; s++) {
             for (Stand.SeatGroup group : stand.seat(seats.at(s))) {
-                long seat = cheapest(group);
+                long seat = cheapest(group, leastClass);
+                if (TrainGraph.none(seat)) {
+                    continue;
+                }
                 long back = behind.best(group, all(), best - seat - aheadFloor);
                 if (!TrainGraph.none(back)) {
                     Cheapest least = new Cheapest(dress, group, back, best - seat);
@@ -117,11 +121,13 @@ final class Handle {
         return best;
     }
 
-    private long cheapest(Stand.SeatGroup group) {
+    private long cheapest(Stand.SeatGroup group, int leastClass) {
         long cheapest = NONE;
         for (Stand.SeatOption option : group.options()) {
-            option.option().price(k);
-            cheapest = Math.min(cheapest, option.option().cost);
+            if (option.durabilityClass() >= leastClass) {
+                option.option().price(k);
+                cheapest = Math.min(cheapest, option.option().cost);
+            }
         }
         return cheapest;
     }
@@ -214,19 +220,21 @@ final class Handle {
     }
 
     /** Every handle dressed with one thread that costs less than a limit; the limit may fall as they come. */
-    void below(Fitter dress, long limit, Visitor visitor) {
-        new Walk(dress, limit, visitor).go();
+    void below(Fitter dress, int leastClass, long limit, Visitor visitor) {
+        new Walk(dress, leastClass, limit, visitor).go();
     }
 
     /** One walk over the handles below a limit. */
     private final class Walk implements Ahead.Asked {
         private final Fitter dress;
+        private final int leastClass;
         private final Visitor visitor;
         private long limit;
         private long before;
 
-        Walk(Fitter dress, long limit, Visitor visitor) {
+        Walk(Fitter dress, int leastClass, long limit, Visitor visitor) {
             this.dress = dress;
+            this.leastClass = leastClass;
             this.limit = Math.min(limit, NONE);
             this.visitor = visitor;
         }
@@ -244,10 +252,13 @@ final class Handle {
 
         private void seat(Stand.SeatGroup group) {
             for (Stand.SeatOption option : group.options()) {
-                option.option().price(k);
                 if (limit == Long.MIN_VALUE) {
                     return;
                 }
+                if (option.durabilityClass() < leastClass) {
+                    continue;
+                }
+                option.option().price(k);
                 long back = behind.best(group, all(), limit - option.option().cost - aheadFloor);
                 if (!TrainGraph.none(back)) {
                     before = option.option().cost + back;

@@ -89,9 +89,10 @@ final class LayoutKernel implements Kernel {
     }
 
     private Task.@Nullable Judged best(Setting setting, BlankShape shape, Stations stations, int least, long limit) {
-        List<Consumables> with = new ArrayList<>();
+        List<Completion.Candidate> with = new ArrayList<>();
         for (WrapThread thread : ThreadChoice.on(task, stations, setting.blank(), true)) {
-            with.add(new Consumables(thread, task.finishes.get(0), task.adhesives.get(0)));
+            Consumables dressed = new Consumables(thread, task.finishes.get(0), task.adhesives.get(0));
+            with.add(new Completion.Candidate(dressed, Long.MIN_VALUE));
         }
         if (with.isEmpty()) {
             return null;
@@ -100,10 +101,10 @@ final class LayoutKernel implements Kernel {
         Shelf shelf = shelves.computeIfAbsent(
                 new Shelved(stations, setting.layout().form()),
                 key -> new Shelf(task, stations, setting.layout().form()));
-        Fitter fitter = new Fitter(setting, with.get(0), task.tariff);
+        Fitter fitter = new Fitter(setting, with.get(0).with(), task.tariff);
         for (Ends.Group ends : new Ends(task, setting).groups()) {
             Completion completion =
-                    new Completion(new Stand(shelf, setting, fitter, least, ends), setting, with, least);
+                    new Completion(new Stand(shelf, setting, fitter, ends), setting, with, least, limit);
             Dual dual = new Dual(task, completion, shape, least, watch, MOST_STEPS, MOST_BUILDS);
             Task.Judged found = dual.solve(Prices.start(task.scoring), best == null ? limit : best.score())
                     .best();

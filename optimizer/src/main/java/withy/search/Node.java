@@ -10,8 +10,7 @@ import withy.rod.Setting;
  *
  * @param bound that number
  * @param order position in content order, to break ties the same way always
- * @param shape the blank
- * @param alternative which placing of the forced parts
+ * @param site the blank, under one placing of the forced parts
  * @param leastClass every load-bearing part is at least of this class, and that class is what is credited
  * @param setting the layout, or null where all layouts of the blank are meant
  * @param stage how closely it has been looked at
@@ -20,12 +19,15 @@ import withy.rod.Setting;
 record Node(
         long bound,
         long order,
-        BlankShape shape,
-        Stations alternative,
+        Site site,
         int leastClass,
         @Nullable Setting setting,
         Stage stage,
         int version) {
+
+    BlankShape shape() {
+        return site.shape();
+    }
 
     /** Least bound first. */
     static final Comparator<Node> BEST_FIRST =
@@ -51,11 +53,11 @@ record Node(
 
     /** The same looked at this closely. */
     Node at(Stage closely) {
-        return new Node(bound, order, shape, alternative, leastClass, setting, closely, version);
+        return new Node(bound, order, site, leastClass, setting, closely, version);
     }
 
     /** The same with a bound of other floors. */
     Node bounded(long other, int newVersion) {
-        return new Node(Math.max(bound, other), order, shape, alternative, leastClass, setting, stage, newVersion);
+        return new Node(Math.max(bound, other), order, site, leastClass, setting, stage, newVersion);
     }
 }

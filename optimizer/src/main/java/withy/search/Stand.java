@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Arbor;
@@ -28,7 +29,7 @@ import withy.rules.Refusal;
  */
 final class Stand {
     /** Prices under which the cheapest handle is kept in mind. */
-    private static final int MOST_PRICED = 4;
+    private static final int MOST_PRICED = 16;
 
     final Task task;
     final Setting setting;
@@ -38,7 +39,6 @@ final class Stand {
     final boolean split;
     final Refusal refusal = new Refusal();
     final Ends.Group ends;
-    private final int leastClass;
     private final @Nullable List<SeatGroup>[] seats;
     private final Fits<Check> rearChecks;
     private final Fits<Check> foreChecks;
@@ -48,9 +48,10 @@ final class Stand {
     private final Fits<Grip> fores;
     private @Nullable List<Option<ButtCap>> caps;
     private final Map<Consumables, Fitter> dresses = new HashMap<>();
-    private final Map<Linear, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
+    private final Map<Integer, Map<Consumables, TrainGraph>> trains = new HashMap<>();
+    private final Map<Asked, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Linear, Least> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Asked, Least> eldest) {
             return size() > MOST_PRICED;
         }
     };
@@ -59,18 +60,16 @@ final class Stand {
     /**
      * @param setting any layout with this reel position and handle form
      * @param fitter with the adhesive that is used
-     * @param leastClass class every load-bearing part has at least
      * @param ends caps that may be used
      */
     @SuppressWarnings({"unchecked", "rawtypes"})
-    Stand(Shelf shelf, Setting setting, Fitter fitter, int leastClass, Ends.Group ends) {
+    Stand(Shelf shelf, Setting setting, Fitter fitter, Ends.Group ends) {
         this.task = shelf.task;
         this.shelf = shelf;
         this.setting = setting;
         this.ends = ends;
         this.fitter = fitter;
         this.stations = shelf.stations;
-        this.leastClass = leastClass;
         this.split = shelf.split;
         this.seats = new List[shelf.seats.length];
         this.rearChecks = new Fits<>(
@@ -95,14 +94,23 @@ final class Stand {
         return known;
     }
 
-    /** Cost of the cheapest handle but for the thread of its ends, as {@link Handle#leastUndressed}. */
-    long leastUndressed(Linear k, long under) {
-        Least known = undressed.get(k.withoutConstant());
+    /** Cost of the cheapest handle of at least one class but for the thread of its ends, as {@link Handle#leastUndressed}. */
+    long leastUndressed(Linear k, int leastClass, long under) {
+        Asked asked = new Asked(k.withoutConstant(), leastClass);
+        Least known = undressed.get(asked);
         if (known == null || known.cost >= known.under && known.under < under) {
-            known = new Least(priced(k).leastUndressed(under), under);
-            undressed.put(k.withoutConstant(), known);
+            known = new Least(priced(k).leastUndressed(leastClass, under), under);
+            undressed.put(asked, known);
         }
         return known.cost;
+    }
+
+    private record Asked(Linear k, int leastClass) {}
+
+    /** The train that goes with one count of guides and one thread, made when first asked for. */
+    TrainGraph train(int guideCount, Consumables with, Supplier<TrainGraph> made) {
+        Map<Consumables, TrainGraph> of = trains.computeIfAbsent(guideCount, count -> new HashMap<>());
+        return of.computeIfAbsent(with, one -> made.get());
     }
 
     /** What was found below a limit. */
@@ -119,7 +127,14 @@ final class Stand {
      * @param set the parts
      * @param option what they add together
      */
-    record SeatOption(SeatSet set, Option<ReelSeat> option) {}
+    record SeatOption(SeatSet set, Option<ReelSeat> option) {
+        /** Class of the weaker of seat and hood. */
+        int durabilityClass() {
+            int seat = set.seat().facts().durabilityClass();
+            Hood hood = set.hood();
+            return hood == null ? seat : Math.min(seat, hood.facts().durabilityClass());
+        }
+    }
 
     /**
      * One seat with every hood and arbor that leaves its faces as they are: what stands behind and ahead of it is the same for all.
@@ -136,12 +151,10 @@ final class Stand {
             known = new ArrayList<>();
             ReelSeat seat = shelf.seats[i];
             double from = setting.footMm() - seat.footCentreMm();
-            if (seat.facts().durabilityClass() >= leastClass && fits(seat, from)) {
+            if (fits(seat, from)) {
                 List<SeatOption> all = new ArrayList<>();
                 for (Hood hood : shelf.hoodsFor(seat)) {
-                    if (hood.facts().durabilityClass() >= leastClass) {
-                        arbors(seat, hood, from, all);
-                    }
+                    arbors(seat, hood, from, all);
                 }
                 if (stations.optional(Station.HOOD)) {
                     arbors(seat, null, from, all);

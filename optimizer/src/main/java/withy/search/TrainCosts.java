@@ -1,6 +1,8 @@
 package withy.search;
 
 import java.util.Arrays;
+import java.util.Objects;
+import withy.catalog.TipTop;
 
 /** The guide trains of one layout under one set of prices: from each guide the cheapest way on to the tip. */
 final class TrainCosts {
@@ -9,7 +11,7 @@ final class TrainCosts {
     private final OfTrain[] trains;
     private final long best;
 
-    TrainCosts(TrainGraph graph, Linear k) {
+    TrainCosts(TrainGraph graph, Linear k, int leastClass) {
         long[][] wraps = new long[graph.count()][graph.footShapes()];
         for (long[] at : wraps) {
             Arrays.fill(at, NONE);
@@ -17,7 +19,7 @@ final class TrainCosts {
         this.trains = new OfTrain[graph.trains().size()];
         long least = NONE;
         for (int t = 0; t < trains.length; t++) {
-            trains[t] = new OfTrain(graph.trains().get(t), k, wraps);
+            trains[t] = new OfTrain(graph.trains().get(t), k, leastClass, wraps);
             least = Math.min(least, trains[t].best);
         }
         this.best = least;
@@ -35,7 +37,7 @@ final class TrainCosts {
 
     /** Costs of one group's train. */
     static final class OfTrain {
-        /** Cost of each guide that may stand at each number. */
+        /** Cost of each guide that may stand at each number; {@link TrainGraph#NONE} where it is of too low a class. */
         final long[][] cost;
 
         /** Cost of each tip-top. */
@@ -45,7 +47,7 @@ final class TrainCosts {
         private final long[][] onward;
         private final long best;
 
-        OfTrain(TrainGraph.Train train, Linear k, long[][] wraps) {
+        OfTrain(TrainGraph.Train train, Linear k, int leastClass, long[][] wraps) {
             this.train = train;
             int count = train.at.length;
             this.cost = new long[count][];
@@ -54,7 +56,9 @@ final class TrainCosts {
             long[] least = new long[train.group.tipRings];
             Arrays.fill(least, NONE);
             for (int t = 0; t < tips.length; t++) {
-                tips[t] = train.tips.get(t).cost(k);
+                Option<TipTop> tip = train.tips.get(t);
+                boolean strong = Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass;
+                tips[t] = strong ? tip.cost(k) : NONE;
                 least[train.tipRing(t)] = Math.min(least[train.tipRing(t)], tips[t]);
             }
             boolean[][] may = train.tipFollows();
@@ -62,7 +66,7 @@ final class TrainCosts {
                 for (int r = 0; r < train.group.rings; r++) {
                     onward[i][r] = least(may[r], least);
                 }
-                cost[i] = costs(i, k, wraps[i]);
+                cost[i] = costs(i, k, leastClass, wraps[i]);
                 least = through(i);
                 may = i > 0 ? train.follows(i) : may;
             }
@@ -96,17 +100,21 @@ final class TrainCosts {
             for (int j = 0; j < cost[i].length; j++) {
                 int ring = train.ring(train.at[i][j]);
                 long on = onward[i][ring];
-                if (!TrainGraph.none(on) && cost[i][j] + on < through[ring]) {
+                if (!TrainGraph.none(on) && !TrainGraph.none(cost[i][j]) && cost[i][j] + on < through[ring]) {
                     through[ring] = cost[i][j] + on;
                 }
             }
             return through;
         }
 
-        private long[] costs(int i, Linear k, long[] wraps) {
+        private long[] costs(int i, Linear k, int leastClass, long[] wraps) {
             long[] costs = new long[train.at[i].length];
             for (int j = 0; j < costs.length; j++) {
                 int g = train.at[i][j];
+                if (train.group.durabilityClass[g] < leastClass) {
+                    costs[j] = NONE;
+                    continue;
+                }
                 int shape = train.group.footShape[g];
                 if (wraps[shape] == NONE) {
                     wraps[shape] = train.wraps(i, g, k);

@@ -4,11 +4,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import withy.brief.Brief.HandleForm;
-import withy.rod.BlankShape;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.WrapThread;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
-import withy.rod.Layout;
 import withy.rod.Setting;
 import withy.rod.Station;
 
@@ -21,90 +20,59 @@ final class TrainFloors {
     private static final double WRAPS_SLACK_MG = 100;
 
     private final Task task;
+    private final Site site;
+    private final Map<Integer, Placing> placings = new HashMap<>();
     private final Map<Key, long[]> floors = new HashMap<>();
 
-    TrainFloors(Task task) {
+    /** Of one blank. */
+    TrainFloors(Task task, Site site) {
         this.task = task;
+        this.site = site;
     }
 
-    private record Key(String blankId, Stations stations, int leastClass, int count, int version) {}
+    /**
+     * Guides as near the reel foot as any reel position brings them.
+     *
+     * @param setting a setting with the guides there
+     * @param graphs the train with each thread that none beats, else null
+     * @param beaters for each thread the one that beats it, or itself
+     */
+    private record Placing(Setting setting, @Nullable TrainGraph[] graphs, int[] beaters) {}
+
+    private record Key(int count, int leastClass, Linear prices) {}
 
     /** True where these prices allow such a floor. */
     static boolean works(Linear k) {
         return k.perMg() >= 0 && k.perMgMm() >= 0 && k.perMgMm2() >= 0;
     }
 
-    /**
-     * The floors for one count, one a thread.
-     *
-     * @param feet reel positions, rising
-     * @param with threads worth looking at
-     */
-    long[] of(
-            BlankShape shape,
-            Stations stations,
-            int leastClass,
-            int count,
-            int version,
-            Linear k,
-            List<Integer> feet,
-            List<Consumables> with) {
-        Key key = new Key(shape.blank().id(), stations, leastClass, count, version);
-        long[] known = floors.get(key);
-        if (known == null) {
-            known = now(shape, stations, leastClass, count, k, feet, with);
-            floors.put(key, known);
-        }
-        return known;
+    /** The floors for one count of guides, one a thread worth looking at. */
+    long[] of(int count, int leastClass, Linear k) {
+        return floors.computeIfAbsent(
+                new Key(count, leastClass, k.withoutConstant()), key -> now(count, leastClass, k));
     }
 
-    private long[] now(
-            BlankShape shape,
-            Stations stations,
-            int leastClass,
-            int count,
-            Linear k,
-            List<Integer> feet,
-            List<Consumables> with) {
-        Setting furthest = null;
-        double[] nearest = new double[count];
-        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
-        for (int foot : feet) {
-            Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
-            Setting setting = Setting.of(task.catalog, task.brief, shape, layout);
-            if (setting.spaced()) {
-                furthest = setting;
-                for (int n = 1; n <= count; n++) {
-                    nearest[n - 1] = Math.min(nearest[n - 1], setting.guideMm(n) - foot);
-                }
-            }
-        }
-        if (furthest != null) {
-            for (int n = 0; n < count; n++) {
-                nearest[n] += furthest.footMm();
-            }
-            Setting optimistic = furthest.withGuidesAt(nearest);
-            long slack = (long) (k.leastPerMg(nearest[count - 1], nearest[count - 1], 0) * WRAPS_SLACK_MG);
-            return each(optimistic, with, stations, leastClass, k, slack);
-        }
-        long[] none = new long[with.size()];
-        Arrays.fill(none, TrainGraph.NONE);
-        return none;
-    }
-
-    /** Threads that another beats are not worked out: they cost at least as much, and more by what they look worse. */
-    private long[] each(
-            Setting setting, List<Consumables> with, Stations stations, int leastClass, Linear k, long slack) {
-        int[] beaters = beaters(setting, with);
+    private long[] now(int count, int leastClass, Linear k) {
+        Placing placing = placings.computeIfAbsent(count, this::nearest);
+        Setting setting = placing.setting;
+        List<Consumables> with = site.threads();
         long[] each = new long[with.size()];
+        if (placing.graphs.length == 0) {
+            Arrays.fill(each, TrainGraph.NONE);
+            return each;
+        }
+        double last = setting.guideMm(count) - setting.footMm();
+        long slack = (long) (k.leastPerMg(last, last, 0) * WRAPS_SLACK_MG);
         for (int t = 0; t < each.length; t++) {
-            if (beaters[t] == t) {
-                long train = train(setting, with.get(t), stations, leastClass, k);
-                each[t] = TrainGraph.none(train) ? train : train - slack;
+            TrainGraph graph = placing.graphs[t];
+            if (graph != null) {
+                long train = graph.priced(k, leastClass).best();
+                each[t] = TrainGraph.none(train) ? train : train - looks(setting, with.get(t), k) - slack;
             }
         }
+        // a thread that another beats costs at least as much, and more by what it looks worse
         for (int t = 0; t < each.length; t++) {
-            int by = beaters[t];
+            int by = placing.beaters[t];
             if (by != t) {
                 long worse = looks(setting, with.get(by), k) - looks(setting, with.get(t), k);
                 each[t] = TrainGraph.none(each[by]) ? each[by] : each[by] + Math.max(0, worse);
@@ -113,8 +81,40 @@ final class TrainFloors {
         return each;
     }
 
+    private Placing nearest(int count) {
+        Setting furthest = null;
+        double[] nearest = new double[count];
+        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
+        for (int foot : task.feet) {
+            Setting setting = site.setting(foot, count);
+            if (setting.spaced()) {
+                furthest = setting;
+                for (int n = 1; n <= count; n++) {
+                    nearest[n - 1] = Math.min(nearest[n - 1], setting.guideMm(n) - foot);
+                }
+            }
+        }
+        if (furthest == null) {
+            return new Placing(site.setting(task.firstFoot(), count), new TrainGraph[0], new int[0]);
+        }
+        for (int n = 0; n < count; n++) {
+            nearest[n] += furthest.footMm();
+        }
+        Setting setting = furthest.withGuidesAt(nearest);
+        List<Consumables> with = site.threads();
+        int[] beaters = beaters(with);
+        TrainGraph[] graphs = new TrainGraph[with.size()];
+        for (int t = 0; t < graphs.length; t++) {
+            if (beaters[t] == t) {
+                Fitter fitter = new Fitter(setting, with.get(t), task.tariff);
+                graphs[t] = new TrainGraph(task, setting, fitter, site.stations(), site.ends());
+            }
+        }
+        return new Placing(setting, graphs, beaters);
+    }
+
     /** By the thread; only between equal finishes and adhesives. */
-    private int[] beaters(Setting setting, List<Consumables> with) {
+    private int[] beaters(List<Consumables> with) {
         int[] own = new int[with.size()];
         Arrays.setAll(own, t -> t);
         boolean one = with.stream()
@@ -122,28 +122,13 @@ final class TrainFloors {
                         .distinct()
                         .count()
                 == 1;
-        return one
-                ? ThreadChoice.beaters(
-                        task,
-                        setting.blank(),
-                        with.stream().map(Consumables::thread).toList())
-                : own;
+        List<WrapThread> threads = with.stream().map(Consumables::thread).toList();
+        return one ? ThreadChoice.beaters(task, site.shape().blank(), threads) : own;
     }
 
     private long looks(Setting setting, Consumables with, Linear k) {
         int n = setting.guideCount();
         long style = task.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
         return k.perStyleCenti() * style - k.perMilliStep() * task.wishes.part(Station.THREAD, with.thread(), n);
-    }
-
-    private long train(Setting setting, Consumables with, Stations stations, int leastClass, Linear k) {
-        Fitter fitter = new Fitter(setting, with, task.tariff);
-        long train = new TrainGraph(task, setting, fitter, stations, leastClass, null)
-                .priced(k)
-                .best();
-        if (TrainGraph.none(train)) {
-            return train;
-        }
-        return train - looks(setting, with, k);
     }
 }

@@ -20,13 +20,15 @@ final class TrainGraph {
     private final Task task;
     private final Setting setting;
     private final Fitter fitter;
-    private final Ends.@Nullable Group ends;
+    private final List<Ends.Group> ends;
     private final int count;
     private final @Nullable Share[][] wraps;
     private final List<Train> trains = new ArrayList<>();
 
-    TrainGraph(
-            Task task, Setting setting, Fitter fitter, Stations stations, int leastClass, Ends.@Nullable Group ends) {
+    /**
+     * @param ends tip-tops of any of these may end the train
+     */
+    TrainGraph(Task task, Setting setting, Fitter fitter, Stations stations, List<Ends.Group> ends) {
         this.task = task;
         this.setting = setting;
         this.fitter = fitter;
@@ -34,7 +36,7 @@ final class TrainGraph {
         this.count = setting.guideCount();
         this.wraps = new Share[count][task.guides.footShapes().size()];
         for (GuideTable.Group group : task.guides.groups()) {
-            Train train = new Train(group, stations, leastClass);
+            Train train = new Train(group, stations);
             if (train.possible()) {
                 trains.add(train);
             }
@@ -56,9 +58,9 @@ final class TrainGraph {
         return trains;
     }
 
-    /** Works the ways on out under some prices. */
-    TrainCosts priced(Linear k) {
-        return new TrainCosts(this, k);
+    /** Works the ways on out under some prices, with guides and tip-top of at least one class. */
+    TrainCosts priced(Linear k, int leastClass) {
+        return new TrainCosts(this, k, leastClass);
     }
 
     int count() {
@@ -84,13 +86,13 @@ final class TrainGraph {
         private final long[] style;
         private final long[] missed;
 
-        Train(GuideTable.Group group, Stations stations, int leastClass) {
+        Train(GuideTable.Group group, Stations stations) {
             this.group = group;
             this.at = new int[count][];
             this.style = group.styles(setting);
             this.missed = group.missed(count);
             for (int i = 0; i < count; i++) {
-                at[i] = standing(i, stations, leastClass);
+                at[i] = standing(i, stations);
             }
             int[] fitting = group.tipsOn(setting);
             int[] index = new int[fitting.length];
@@ -98,9 +100,7 @@ final class TrainGraph {
             double end = setting.blank().lengthMm();
             for (int t : fitting) {
                 TipTop tip = group.tipTops[t];
-                if (tip.facts().durabilityClass() >= leastClass
-                        && stations.allows(Station.TIP_TOP, tip)
-                        && (ends == null || ends.has(tip))) {
+                if (stations.allows(Station.TIP_TOP, tip) && ends.stream().anyMatch(one -> one.has(tip))) {
                     tips.add(Work.option(task, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
                     index[n++] = t;
                 }
@@ -108,8 +108,8 @@ final class TrainGraph {
             tipIndex = Arrays.copyOf(index, n);
         }
 
-        private int[] standing(int i, Stations stations, int leastClass) {
-            int[] standing = group.standing(setting, i + 1, leastClass);
+        private int[] standing(int i, Stations stations) {
+            int[] standing = group.standing(setting, i + 1);
             Station station = Station.guide(i + 1);
             if (stations.givenAt(station) == null
                     && !stations.empty().contains(station)

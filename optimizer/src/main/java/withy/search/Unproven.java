@@ -79,12 +79,8 @@ final class Unproven {
 
     Set<Layout> layouts() {
         Set<Layout> layouts = new LinkedHashSet<>();
-        for (Blank blank : task.blanks) {
-            for (Stations alternative : alternatives) {
-                if (alternative.allows(Station.BLANK, blank)) {
-                    layouts.addAll(proof.layouts(shapes.apply(blank), alternative));
-                }
-            }
+        for (Site site : proof.sites()) {
+            layouts.addAll(site.layouts());
         }
         return layouts;
     }

@@ -3,6 +3,7 @@ package withy.search;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import withy.brief.Objective;
 import withy.catalog.Blank;
 import withy.catalog.Part;
 import withy.catalog.ReelSeat;
+import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
@@ -28,6 +30,7 @@ import withy.rod.Build;
 import withy.rod.Layout;
 import withy.rod.LoadBearing;
 import withy.rod.Rod;
+import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Rulebook;
 
@@ -114,12 +117,36 @@ class BoundsHoldTest {
         long cheap = floors.train(shape);
         assertTrue(cheap <= costs.train(), () -> told + ": cheap train " + cheap + " above " + costs.train());
         handles++;
+        Site site = new Site(task, shape, any, form -> new Shelf(task, any, form));
         if (TrainFloors.works(k)) {
-            List<Integer> feet = Search.feet(task.brief.reachMinMm() - 60, task.brief.reachMaxMm(), Layout.GRID_MM);
-            long train = new TrainFloors(task)
-                    .of(shape, any, leastClass, layout.guideCount(), 0, k, feet, List.of(rod.with()))[0];
+            int thread = site.threads().indexOf(rod.with());
+            long[] each = site.trains(layout.guideCount(), leastClass, k);
+            long train = thread < 0 ? Arrays.stream(each).min().orElseThrow() : each[thread];
             assertTrue(train <= costs.train(), () -> told + ": train " + train + " above " + costs.train());
             trains++;
+        }
+        nodes(task, site, rod, k.withoutConstant(), leastClass, told);
+    }
+
+    /** However closely a node is looked at, the build in it costs at least its bound. */
+    private static void nodes(Task task, Site site, Rod rod, Linear k, int leastClass, String told) {
+        Setting setting =
+                Setting.of(task.catalog, task.brief, site.shape(), rod.build().layout());
+        ObjectiveVector vector = ObjectiveVector.of(rod, task.style, task.wishes);
+        Tally sums = new Tally()
+                .add(vector.weightMg(), rod.total().momentMgMm(), vector.inertiaMgMm2(), vector.costMilli())
+                .looks(vector.styleCenti(), vector.missedMilliSteps());
+        long cost = sums.cost(k);
+        NodeBounds bounds = new NodeBounds(task);
+        Node node = new Node(0, 0, site, leastClass, null, Node.Stage.OPENED, 0);
+        for (Node.Stage stage : List.of(Node.Stage.OPENED, Node.Stage.LOOKED)) {
+            long bound = bounds.of(node.at(stage), k, Long.MAX_VALUE);
+            assertTrue(bound <= cost, () -> told + ": " + stage + " " + bound + " above " + cost);
+        }
+        Node ofLayout = new Node(0, 0, site, leastClass, setting, Node.Stage.LOOKED, 0);
+        for (Node.Stage stage : List.of(Node.Stage.LOOKED, Node.Stage.HANDLED)) {
+            long bound = bounds.of(ofLayout.at(stage), k, Long.MAX_VALUE);
+            assertTrue(bound <= cost, () -> told + ": layout " + stage + " " + bound + " above " + cost);
         }
     }
 

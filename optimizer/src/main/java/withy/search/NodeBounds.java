@@ -1,0 +1,184 @@
+package withy.search;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import withy.brief.Brief.HandleForm;
+import withy.catalog.Adhesive;
+import withy.catalog.Blank;
+import withy.catalog.Finish;
+import withy.rod.BlankShape;
+import withy.rod.Consumables;
+import withy.rod.Layout;
+import withy.rod.Setting;
+import withy.rod.Station;
+
+/**
+ * What can be said of a node before it is worked: a number no build in it costs less than under some prices.
+ */
+final class NodeBounds {
+    private final Task task;
+    private final Map<FloorKey, Floors> floors = new HashMap<>();
+    private final long fixedMilli;
+
+    NodeBounds(Task task) {
+        this.task = task;
+        this.fixedMilli = task.threads.isEmpty() ? 0 : fixedMilli();
+    }
+
+    private record FloorKey(Linear prices, int leastClass) {}
+
+    /**
+     * A number no build of a node costs less than under some prices: cheap for a blank just opened, better once it is looked at.
+     *
+     * @param limit above it only "not below the limit" is of interest
+     */
+    long of(Node node, Linear k, long limit) {
+        boolean exactTrain = TrainFloors.works(k) && node.stage() != Node.Stage.OPENED;
+        Setting setting = node.setting();
+        if (setting != null) {
+            long blank = blank(node.shape(), setting.footMm(), k);
+            if (node.stage().compareTo(Node.Stage.HANDLED) >= 0) {
+                return handled(node, setting, k, blank, limit);
+            }
+            long train = exactTrain ? train(node, setting.guideCount(), k) : train(node, k);
+            return sum(sum(handle(node, setting.layout().form(), k), train), blank);
+        }
+        long train = exactTrain ? TrainGraph.NONE : train(node, k);
+        if (exactTrain) {
+            for (int count : node.site().counts()) {
+                train = Math.min(train, train(node, count, k));
+            }
+        }
+        long handle = TrainGraph.NONE;
+        for (HandleForm form : HandleForm.values()) {
+            handle = Math.min(handle, handle(node, form, k));
+        }
+        long blank = TrainGraph.NONE;
+        for (int foot : task.feet) {
+            blank = Math.min(blank, blank(node.shape(), foot, k));
+        }
+        return sum(sum(handle, train), blank);
+    }
+
+    /** The same of one layout of a blank that is looked at, before it is a node of its own. */
+    long of(Node node, Layout layout, Linear k) {
+        long train = TrainFloors.works(k) ? train(node, layout.guideCount(), k) : train(node, k);
+        return sum(sum(blank(node.shape(), layout.reelFootMm(), k), train), handle(node, layout.form(), k));
+    }
+
+    /** The same of the builds of a layout with each of the threads worth looking at. */
+    long[] dressed(Node node, Setting setting, Stand stand, Linear k, long limit) {
+        long[] trains = trains(node, setting.guideCount(), k);
+        long blank = blank(node.shape(), setting.footMm(), k);
+        long least = Arrays.stream(trains).min().orElse(TrainGraph.NONE);
+        long handle = stand.leastUndressed(k, node.leastClass(), Math.min(limit, TrainGraph.NONE) - sum(least, blank));
+        return Arrays.stream(trains)
+                .map(train -> sum(sum(train, blank), handle))
+                .toArray();
+    }
+
+    /** False where some sum is over its ceiling in every build of a node. */
+    boolean mayKeepCeilings(Node node) {
+        for (Prices.Kind kind : Prices.Kind.values()) {
+            if (Prices.bounded(task.bounds, kind)) {
+                long ceiling = Prices.ceiling(task.bounds, kind);
+                if (of(node, Prices.only(kind), ceiling + 1) > ceiling) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** With the exact handle of a layout beside the least train. */
+    private long handled(Node node, Setting setting, Linear k, long blank, long limit) {
+        boolean works = TrainFloors.works(k);
+        long train = works ? train(node, setting.guideCount(), k) : train(node, k);
+        long besides = sum(train, blank);
+        long least = TrainGraph.NONE;
+        if (TrainGraph.none(besides)) {
+            return least;
+        }
+        for (Stand stand : node.site().stands(setting)) {
+            long under = Math.min(Math.min(limit, least), TrainGraph.NONE) - besides;
+            if (works) {
+                least = Math.min(least, sum(besides, stand.leastUndressed(k, node.leastClass(), under)));
+            } else {
+                least = Math.min(least, besides + handle(node, setting.layout().form(), k));
+            }
+        }
+        return least;
+    }
+
+    private static long handle(Node node, HandleForm form, Linear k) {
+        return node.site().shelf(form).priced(k).handle(node.shape());
+    }
+
+    private long train(Node node, Linear k) {
+        return floors(node.leastClass(), k).train(node.shape());
+    }
+
+    private static long train(Node node, int count, Linear k) {
+        long least = TrainGraph.NONE;
+        for (long floor : trains(node, count, k)) {
+            least = Math.min(least, floor);
+        }
+        return least;
+    }
+
+    private static long[] trains(Node node, int count, Linear k) {
+        return node.site().trains(count, node.leastClass(), k);
+    }
+
+    private static long sum(long a, long b) {
+        return TrainGraph.none(a) || TrainGraph.none(b) ? TrainGraph.NONE : a + b;
+    }
+
+    /** Blank, reel and fixed consumables at one reel position. */
+    private long blank(BlankShape shape, int foot, Linear k) {
+        double hand = task.brief.rodType().spinningReel() ? foot : foot - 25;
+        double moment = (shape.mass().firstGmm() - shape.mass().massG() * foot) * 1000;
+        double inertia = shape.mass().inertiaGmm2(hand) * 1000;
+        long milli = task.tariff.partMilli(shape.blank(), 1)
+                + task.tariff.everyRodMilli(shape.joints().size())
+                + fixedMilli;
+        long style = task.style.part(shape.blank(), HandleForm.SPLIT, Station.BLANK, shape.blank(), 1);
+        return k.constant()
+                + k.perMg() * shape.blank().massMg()
+                + (long) (k.perMgMm() * moment)
+                + (long) (k.perMgMm2() * inertia)
+                + k.perMilli() * milli
+                - k.perStyleCenti() * style
+                + k.perMilliStep() * missed(shape.blank());
+    }
+
+    /** What every rod on a blank has missed of the nice wishes at least, but for what its other parts are credited, thousandths of a step. */
+    private long missed(Blank blank) {
+        long finish = Long.MAX_VALUE;
+        for (Finish one : task.finishes) {
+            finish = Math.min(finish, task.wishes.part(Station.FINISH, one, 1));
+        }
+        long adhesive = Long.MAX_VALUE;
+        for (Adhesive one : task.adhesives) {
+            adhesive = Math.min(adhesive, task.wishes.part(Station.ADHESIVE, one, 1));
+        }
+        return task.wishes.blank(blank) + task.wishes.part(Station.BLANK, blank, 1) + finish + adhesive;
+    }
+
+    private Floors floors(int leastClass, Linear k) {
+        return floors.computeIfAbsent(new FloorKey(k, leastClass), key -> new Floors(task, k, leastClass));
+    }
+
+    /** Cheapest sundries, adhesive and finish. */
+    private long fixedMilli() {
+        long least = Long.MAX_VALUE;
+        for (Finish finish : task.finishes) {
+            for (Adhesive adhesive : task.adhesives) {
+                least = Math.min(
+                        least, task.tariff.fixedMilli(new Consumables(task.threads.get(0), finish, adhesive), 0));
+            }
+        }
+        return least;
+    }
+}

@@ -1,0 +1,165 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.HandleForm;
+import withy.catalog.Adhesive;
+import withy.catalog.Finish;
+import withy.catalog.WrapThread;
+import withy.rod.BlankShape;
+import withy.rod.Consumables;
+import withy.rod.Fitter;
+import withy.rod.GuidePlan;
+import withy.rod.Layout;
+import withy.rod.Setting;
+import withy.rod.Station;
+
+/** A blank under one placing of the forced parts, with what is the same for all its layouts or is asked again and again. Not for several threads at once. */
+final class Site {
+    private final Task task;
+    private final BlankShape shape;
+    private final Stations stations;
+    private final Function<HandleForm, Shelf> shelves;
+    private final Map<Integer, Setting> settings = new HashMap<>();
+    private final Map<Integer, List<Stand>> stands = new HashMap<>();
+    private final TrainFloors trains;
+    private @Nullable List<Ends.Group> ends;
+    private @Nullable List<Integer> counts;
+    private @Nullable List<Consumables> threads;
+
+    /**
+     * @param shelves what lies ready for the handle, by form
+     */
+    Site(Task task, BlankShape shape, Stations stations, Function<HandleForm, Shelf> shelves) {
+        this.task = task;
+        this.shape = shape;
+        this.stations = stations;
+        this.shelves = shelves;
+        this.trains = new TrainFloors(task, this);
+    }
+
+    BlankShape shape() {
+        return shape;
+    }
+
+    Stations stations() {
+        return stations;
+    }
+
+    Shelf shelf(HandleForm form) {
+        return shelves.apply(form);
+    }
+
+    /** Caps and tip-tops that go together; none where no pair makes a rod of the length wanted. */
+    List<Ends.Group> ends() {
+        List<Ends.Group> known = ends;
+        if (known == null) {
+            known = new Ends(task, task.anySetting(shape)).groups();
+            ends = known;
+        }
+        return known;
+    }
+
+    /** What a layout with a split handle fixes; guides stand the same with a full one. */
+    Setting setting(int foot, int count) {
+        return settings.computeIfAbsent(foot * 100 + count, any -> {
+            Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
+            return Setting.of(task.catalog, task.brief, shape, layout);
+        });
+    }
+
+    /** Guide counts that can be spaced evenly somewhere. */
+    List<Integer> counts() {
+        List<Integer> known = counts;
+        if (known == null) {
+            known = countsNow();
+            counts = known;
+        }
+        return known;
+    }
+
+    private List<Integer> countsNow() {
+        boolean ruled = task.ruled("guide-train");
+        int fewest = GuidePlan.fewestGuides(task.brief, shape.blank().lengthMm());
+        List<Integer> possible = new ArrayList<>();
+        for (int count = Math.max(ruled ? fewest : 3, stations.lastGivenGuide());
+                count <= Station.MOST_GUIDES;
+                count++) {
+            if (!ruled && count <= fewest + 2 || spacedSomewhere(count)) {
+                possible.add(count);
+            } else if (!possible.isEmpty()) {
+                break;
+            }
+        }
+        return possible;
+    }
+
+    private boolean spacedSomewhere(int count) {
+        for (int foot : task.feet) {
+            if (setting(foot, count).spaced()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Threads worth looking at, with finish and adhesive, the likeliest first. */
+    List<Consumables> threads() {
+        List<Consumables> known = threads;
+        if (known == null) {
+            known = new ArrayList<>();
+            boolean mayHangBehind = Hang.mayBeBehind(task, shape);
+            for (WrapThread thread : ThreadChoice.on(task, stations, shape.blank(), mayHangBehind)) {
+                for (Finish finish : task.finishes) {
+                    for (Adhesive adhesive : task.adhesives) {
+                        if (stations.allows(Station.FINISH, finish) && stations.allows(Station.ADHESIVE, adhesive)) {
+                            known.add(new Consumables(thread, finish, adhesive));
+                        }
+                    }
+                }
+            }
+            threads = known;
+        }
+        return known;
+    }
+
+    /** Every layout. */
+    List<Layout> layouts() {
+        List<Layout> layouts = new ArrayList<>();
+        for (int count : counts()) {
+            for (int foot : task.feet) {
+                for (HandleForm form : HandleForm.values()) {
+                    layouts.add(new Layout(shape.blank().id(), foot, form, count));
+                }
+            }
+        }
+        return layouts;
+    }
+
+    /** The handle's side of a layout: one stand for each adhesive and each group of ends. */
+    List<Stand> stands(Setting setting) {
+        HandleForm form = setting.layout().form();
+        return stands.computeIfAbsent(setting.footMm() * 2 + form.ordinal(), any -> {
+            List<Stand> list = new ArrayList<>();
+            for (Adhesive adhesive : task.adhesives) {
+                if (stations.allows(Station.ADHESIVE, adhesive)) {
+                    Consumables with = new Consumables(task.threads.get(0), task.finishes.get(0), adhesive);
+                    Fitter fitter = new Fitter(setting, with, task.tariff);
+                    for (Ends.Group group : ends()) {
+                        list.add(new Stand(shelf(form), setting, fitter, group));
+                    }
+                }
+            }
+            return list;
+        });
+    }
+
+    /** Numbers no guide train with its thread costs less than, thread by thread, wherever the reel stands. */
+    long[] trains(int count, int leastClass, Linear k) {
+        return trains.of(count, leastClass, k);
+    }
+}
