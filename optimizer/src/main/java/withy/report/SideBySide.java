@@ -152,7 +152,12 @@ public final class SideBySide {
 
     /** The place of a part, all guides being one. */
     public static String place(PartLine part) {
-        return part.station().startsWith("guide-") ? "guide" : part.station();
+        return place(part.station());
+    }
+
+    /** The place of a station, all guides being one. */
+    public static String place(String station) {
+        return station.startsWith("guide-") ? "guide" : station;
     }
 
     private static String names(BuildSheet build, String place) {

@@ -4,10 +4,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
+import withy.app.Around;
+import withy.app.BuildSheet;
 import withy.app.Chooser;
 import withy.app.Explain;
 import withy.app.LocalPage;
@@ -109,20 +112,36 @@ final class Bench {
     }
 
     /** Any other answer about a brief; worked out once for a question. */
-    <T> T explained(String question, Asked asked, int patienceS, Function<Inquiry, T> how) {
+    <T> T explained(String question, Asked asked, int patienceS, BiFunction<Inquiry, Progress, T> how) {
         return kept(
                 question,
                 asked,
                 patienceS,
-                progress ->
-                        how.apply(Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), progress)));
+                progress -> how.apply(
+                        Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), progress), progress));
+    }
+
+    /** What else there is around an offer. */
+    Around around(Asked asked, List<BuildSheet> offered, int patienceS) {
+        return kept(
+                "around",
+                asked,
+                patienceS,
+                progress -> Around.of(
+                        asked.catalog(), asked.told(), chooser(asked.catalog()), offered, units(), progress));
     }
 
     @SuppressWarnings("unchecked")
     private <T> T kept(String question, Asked asked, int patienceS, Function<Progress, T> how) {
         List<Object> key = List.of(
                 question, asked.told(), asked.catalog().hash(), asked.catalog().asOf(), patienceS);
-        return (T) answers.get(key, () -> (Object) how.apply(new Patience(millis, patienceS)));
+        Patience patience = new Patience(millis, patienceS);
+        T answer = (T) answers.get(key, () -> (Object) how.apply(patience));
+        if (patience.stoppedAny()) {
+            // cut short, perhaps only because the machine was busy: asked again it may come to its end
+            answers.forget(key);
+        }
+        return answer;
     }
 
     Chooser chooser(Catalog catalog) {

@@ -67,6 +67,11 @@ public final class BenchPage implements LocalPage {
         server.get("/brief/{step}/export", brief::export);
         server.get("/builds/{step}", new BuildsPage(pages)::show);
         server.post("/change", new ChangePage(pages)::change);
+        WhyPage why = new WhyPage(pages);
+        server.get("/drawer/{step}/{rank}/{station}", why::drawer);
+        server.get("/why/{step}/{part}", why::whyNot);
+        server.get("/lighter/{step}", why::lighter);
+        server.get("/around/{step}", new AroundPage(pages)::show);
     }
 
     private static void faults(Javalin server, Pages pages) {

@@ -24,7 +24,7 @@ import withy.web.BuildsView.Wish;
 /** Three builds side by side. */
 final class BuildsPage {
     /** How long a search may take before the best so far is shown, s. */
-    static final int PATIENCE_S = 8;
+    static final int PATIENCE_S = 15;
 
     private static final int MOST_PATIENCE_S = 120;
 

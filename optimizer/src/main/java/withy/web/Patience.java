@@ -7,6 +7,7 @@ import withy.app.Progress;
 final class Patience implements Progress {
     private final LongSupplier millis;
     private final long end;
+    private volatile boolean stopped;
 
     Patience(LongSupplier millis, int seconds) {
         this.millis = millis;
@@ -15,7 +16,13 @@ final class Patience implements Progress {
 
     @Override
     public boolean stopped() {
-        return millis.getAsLong() > end;
+        stopped |= millis.getAsLong() > end;
+        return stopped;
+    }
+
+    /** True where somebody was told to stop. */
+    boolean stoppedAny() {
+        return stopped;
     }
 
     @Override

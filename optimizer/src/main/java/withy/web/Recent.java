@@ -41,4 +41,11 @@ final class Recent<K, V> {
         }
         return slot.get(maker);
     }
+
+    /** Lets go of what is known of a key. */
+    void forget(K key) {
+        synchronized (slots) {
+            slots.remove(key);
+        }
+    }
 }

@@ -1,0 +1,107 @@
+package withy.app;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import withy.brief.Brief;
+import withy.brief.Objective;
+import withy.catalog.Catalog;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.rod.Build;
+import withy.rules.Rulebook;
+import withy.units.QuantityText;
+
+/**
+ * What else there is around an offer: the best builds under other priorities, none of them worse in everything than another. A sample, and said
+ * to be one: each objective favoured, and each pair, from the brief's own priorities.
+ *
+ * @param lines offered builds first, then the others by weight
+ * @param asked how many priorities were tried
+ * @param interrupted true where it was stopped before its end
+ */
+public record Around(List<Line> lines, int asked, boolean interrupted) {
+    /** How much a favoured objective counts beside the sum of the brief's own priorities. */
+    private static final double FAVOUR = 2;
+
+    public Around {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * One build.
+     *
+     * @param rank its number in the offer, or 0
+     * @param name a few words
+     * @param figures what is drawn of it
+     */
+    public record Line(int rank, String name, BuildSheet.FigureLines figures) {}
+
+    /** Around the builds of an answer. */
+    public static Around of(
+            Catalog catalog, Brief brief, Chooser chooser, List<BuildSheet> offered, QuantityText units, Progress progress) {
+        Query query = Query.of(brief, Rulebook.standard());
+        Offers offers = new Offers(catalog, brief, query.rulebook(), units);
+        Map<ObjectiveVector, Offers.Weighed> all = new LinkedHashMap<>();
+                for (BuildSheet sheet : offered) {
+            Build build = BuildReader.written(AnswerJson.write(sheet), catalog);
+            Offers.Weighed weighed = offers.own(sheet.rank(), build);
+            all.put(weighed.side().objectives(), weighed);
+        }
+        Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
+        List<Map<Objective, Double>> ways = ways(brief);
+        for (Map<Objective, Double> priorities : ways) {
+            if (!progress.stopped()) {
+                Solution solution = chooser.solve(query.withPriorities(priorities), watch);
+                Build build = solution.build();
+                ObjectiveVector found = solution.objectives();
+                if (build != null && found != null) {
+                    all.computeIfAbsent(found, any -> offers.own(build));
+                }
+            }
+        }
+        List<Line> lines = new ArrayList<>();
+        for (Offers.Weighed one : all.values()) {
+            if (one.side().rank() > 0 || undominated(one, all.keySet())) {
+                lines.add(new Line(
+                        one.side().rank(), one.sheet().name(), one.sheet().figures()));
+            }
+        }
+        lines.sort(Comparator.comparingInt((Line line) -> line.rank() == 0 ? Integer.MAX_VALUE : line.rank())
+                .thenComparingDouble(line -> line.figures().weightG())
+                .thenComparingLong(line -> line.figures().priceMinor()));
+        return new Around(lines, ways.size(), progress.stopped());
+    }
+
+    private static boolean undominated(Offers.Weighed one, Set<ObjectiveVector> all) {
+        return all.stream().noneMatch(other -> other.dominates(one.side().objectives()));
+    }
+
+    private static List<Map<Objective, Double>> ways(Brief brief) {
+        double sum = brief.priorities().values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
+        Objective[] objectives = Objective.values();
+        List<Map<Objective, Double>> ways = new ArrayList<>();
+        for (int i = 0; i < objectives.length; i++) {
+            for (int j = i; j < objectives.length; j++) {
+                Map<Objective, Double> way = new EnumMap<>(Objective.class);
+                for (Objective objective : objectives) {
+                    way.put(objective, brief.priority(objective));
+                }
+                way.merge(objectives[i], FAVOUR * sum, Double::sum);
+                if (j != i) {
+                    way.merge(objectives[j], FAVOUR * sum, Double::sum);
+                }
+                ways.add(way);
+            }
+        }
+        return ways;
+    }
+}

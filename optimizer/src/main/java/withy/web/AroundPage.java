@@ -1,0 +1,82 @@
+package withy.web;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import withy.app.Answer;
+import withy.app.Around;
+import withy.app.Explain;
+import withy.app.WhyAnswer;
+import withy.web.Bench.Asked;
+import withy.web.BuildsView.Cell;
+import withy.web.BuildsView.Line;
+import withy.web.ReasonsView.AroundView;
+
+/** What else there is around the three builds, and how firm they stand. */
+final class AroundPage {
+    private final Pages pages;
+
+    AroundPage(Pages pages) {
+        this.pages = pages;
+    }
+
+    void show(Context ctx) {
+        Step step = pages.step(ctx);
+        Asked asked = pages.bench().read(step.brief());
+        Answer answer = pages.bench().answer(asked, BuildsPage.PATIENCE_S);
+        if (answer.builds().isEmpty()) {
+            Pages.go(ctx, "/builds/" + step.id());
+            return;
+        }
+        int patience = BuildsPage.patience(ctx);
+        Around around = pages.bench().around(asked, answer.builds(), patience);
+        WhyAnswer why = pages.bench()
+                .explained(
+                        "why",
+                        asked,
+                        patience,
+                        (inquiry, progress) ->
+                                Explain.why(inquiry, pages.bench().chooser(asked.catalog()), progress));
+        pages.html(
+                ctx,
+                "around",
+                new AroundView(
+                        pages.frame(Words.say("around.head"), "brief", step),
+                        Words.say("around.said", around.asked(), around.lines().size()),
+                        ParallelDrawing.of(around.lines(), asked.told(), pages.bench()),
+                        heads(),
+                        around.lines().stream().map(this::row).toList(),
+                        firm(why),
+                        around.interrupted() || why.interrupted()));
+    }
+
+    private static List<String> heads() {
+        List<String> heads = new ArrayList<>();
+        for (ParallelDrawing.Axis axis : ParallelDrawing.AXES) {
+            heads.add(Words.say("axis." + axis.key()));
+        }
+        return heads;
+    }
+
+    private Line row(Around.Line line) {
+        List<Cell> cells = new ArrayList<>();
+        for (ParallelDrawing.Axis axis : ParallelDrawing.AXES) {
+            cells.add(new Cell(axis.words(line.figures(), pages.bench()), ""));
+        }
+        String name = line.rank() == 0 ? line.name() : Words.say("around.rank", line.rank(), line.name());
+        return new Line(name, cells);
+    }
+
+    private static List<String> firm(WhyAnswer why) {
+        List<String> lines = new ArrayList<>();
+        why.builds()
+                .forEach(share -> lines.add(Words.say(
+                        "around.share", share.rank(), String.format(Locale.ROOT, "%.0f", share.share() * 100))));
+        if (why.swap() != null) {
+            lines.add(why.swap().sentence());
+        }
+        why.binding().forEach(binding -> lines.add(binding.sentence()));
+        return lines;
+    }
+}

@@ -1,0 +1,57 @@
+package withy.web;
+
+import java.util.List;
+import java.util.Locale;
+import withy.app.LighterAnswer.PointLine;
+
+/** What a lighter rod costs: the best build at each weight, lighter to the right, dearer up, each point numbered as in its table. */
+final class CurveDrawing {
+    private static final double LEFT = 150;
+    private static final double RIGHT = 960;
+    private static final double TOP = 40;
+    private static final double BOTTOM = 290;
+
+    private CurveDrawing() {}
+
+    static String of(List<PointLine> curve, Bench bench) {
+        double heavy = weight(curve.get(0));
+        double light = curve.stream().mapToDouble(CurveDrawing::weight).min().orElse(0);
+        double cheap = curve.stream().mapToDouble(p -> p.build().priceMinor()).min().orElse(0);
+        double dear = curve.stream().mapToDouble(p -> p.build().priceMinor()).max().orElse(1);
+        StringBuilder svg = new StringBuilder("<svg class=\"chart\" viewBox=\"0 0 1000 360\" role=\"img\" aria-label=\"")
+                .append(Markup.escape(Words.say("lighter.drawing", curve.size())))
+                .append("\">");
+        svg.append(String.format(
+                Locale.ROOT, "<path class=\"axis\" d=\"M%.1f %.1f V%.1f H%.1f\"/>", LEFT - 20, TOP - 20, BOTTOM + 20, RIGHT + 20));
+        text(svg, LEFT, BOTTOM + 46, "start", bench.units().mass(heavy));
+        text(svg, RIGHT, BOTTOM + 46, "end", bench.units().mass(light));
+        text(svg, LEFT - 28, BOTTOM + 7, "end", bench.money(Math.round(cheap)));
+        if (dear > cheap) {
+            text(svg, LEFT - 28, TOP + 7, "end", bench.money(Math.round(dear)));
+        }
+        StringBuilder points = new StringBuilder();
+        StringBuilder marks = new StringBuilder();
+        for (int i = 0; i < curve.size(); i++) {
+            double x = LEFT + (heavy > light ? (heavy - weight(curve.get(i))) / (heavy - light) : 0) * (RIGHT - LEFT);
+            double y = BOTTOM
+                    - (dear > cheap ? (curve.get(i).build().priceMinor() - cheap) / (dear - cheap) : 0)
+                            * (BOTTOM - TOP);
+            points.append(String.format(Locale.ROOT, "%.1f,%.1f ", x, y));
+            marks.append(String.format(Locale.ROOT, "<circle class=\"point\" cx=\"%.1f\" cy=\"%.1f\" r=\"6\"/>", x, y));
+            text(marks, x, y - 14, "middle", String.valueOf(i + 1));
+        }
+        svg.append("<polyline class=\"offered\" points=\"").append(points.toString().strip()).append("\"/>");
+        return svg.append(marks).append("</svg>").toString();
+    }
+
+    private static double weight(PointLine point) {
+        return point.build().weightG();
+    }
+
+    private static void text(StringBuilder svg, double x, double y, String anchor, String words) {
+        svg.append(String.format(
+                        Locale.ROOT, "<text class=\"end\" x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">", x, y, anchor))
+                .append(Markup.escape(words))
+                .append("</text>");
+    }
+}

@@ -1,0 +1,128 @@
+package withy.web;
+
+import java.util.List;
+
+/** Pages that tell reasons. */
+public final class ReasonsView {
+    private ReasonsView() {}
+
+    /**
+     * Everything made for one place of the rod.
+     *
+     * @param frame around it
+     * @param heading place and build
+     * @param now id of the part that is there, or empty
+     * @param fits parts that would be legal
+     * @param refused parts that would break a rule
+     * @param unfinished true where it was cut short
+     */
+    public record DrawerView(
+            Frame frame, String heading, String now, List<Line> fits, List<Line> refused, boolean unfinished) {
+        public DrawerView {
+            fits = List.copyOf(fits);
+            refused = List.copyOf(refused);
+        }
+    }
+
+    /** A part and what it would do. */
+    public record Line(String part, String name, boolean here, String words) {}
+
+    /**
+     * Why not a part.
+     *
+     * @param frame around it
+     * @param heading the question
+     * @param part its id
+     * @param name maker and model
+     * @param answer in a sentence
+     * @param also other rules it breaks
+     * @param flips what would have to change
+     * @param beside the best build and the one with the part
+     * @param differences one an objective
+     * @param tryable true where the part can be asked for
+     * @param unfinished true where it was cut short
+     */
+    public record WhyView(
+            Frame frame,
+            String heading,
+            String part,
+            String name,
+            String answer,
+            List<String> also,
+            List<String> flips,
+            List<String> beside,
+            List<String> differences,
+            boolean tryable,
+            boolean unfinished) {
+        public WhyView {
+            also = List.copyOf(also);
+            flips = List.copyOf(flips);
+            beside = List.copyOf(beside);
+            differences = List.copyOf(differences);
+        }
+    }
+
+    /**
+     * Can it be lighter.
+     *
+     * @param frame around it
+     * @param best the best build
+     * @param answer what the lightest gives up
+     * @param proof how sure that is
+     * @param drawing what each gram costs
+     * @param heads over its table
+     * @param rows its table
+     * @param ledger lighter parts by station
+     * @param unfinished true where it was cut short
+     */
+    public record LighterView(
+            Frame frame,
+            String best,
+            String answer,
+            String proof,
+            String drawing,
+            List<String> heads,
+            List<BuildsView.Line> rows,
+            List<Station> ledger,
+            boolean unfinished) {
+        public LighterView {
+            heads = List.copyOf(heads);
+            rows = List.copyOf(rows);
+            ledger = List.copyOf(ledger);
+        }
+    }
+
+    /** Lighter parts of one station. */
+    public record Station(String title, List<Line> fits, List<Line> refused) {
+        public Station {
+            fits = List.copyOf(fits);
+            refused = List.copyOf(refused);
+        }
+    }
+
+    /**
+     * What else there is.
+     *
+     * @param frame around it
+     * @param said how it was sampled
+     * @param drawing parallel coordinates
+     * @param heads over its table
+     * @param rows its table
+     * @param firm how firm the offer is
+     * @param unfinished true where it was cut short
+     */
+    public record AroundView(
+            Frame frame,
+            String said,
+            String drawing,
+            List<String> heads,
+            List<BuildsView.Line> rows,
+            List<String> firm,
+            boolean unfinished) {
+        public AroundView {
+            heads = List.copyOf(heads);
+            rows = List.copyOf(rows);
+            firm = List.copyOf(firm);
+        }
+    }
+}
