@@ -11,12 +11,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import withy.app.AnswerJson;
+import withy.app.ScaleReading;
 import withy.app.WeighAnswer;
 import withy.app.Workshop;
 import withy.report.WeighText;
 import withy.shop.Shop;
-import withy.units.MassUnit;
-import withy.units.Quantities;
 import withy.units.UnitsFault;
 
 @Command(
@@ -34,9 +33,6 @@ import withy.units.UnitsFault;
         parameterListHeading = "%n",
         optionListHeading = "%nOptions:%n")
 final class WeighCommand implements Callable<Integer> {
-    /** Heaviest thing on a rod's bench scale, mg: 5 kg. */
-    private static final long MOST_MG = 5_000_000;
-
     @ParentCommand
     private Main main;
 
@@ -87,19 +83,10 @@ final class WeighCommand implements Callable<Integer> {
     }
 
     static long milligrams(String told) {
-        double grams;
         try {
-            grams = Quantities.mass(told, MassUnit.GRAM).grams();
+            return ScaleReading.milligrams(told);
         } catch (UnitsFault e) {
             throw new Stop(Exit.USAGE, "weight " + told + ": allowed is " + e.allowed() + ".", e.maybe());
         }
-        long mg = Math.round(grams * 1000);
-        if (mg < 1 || mg > MOST_MG) {
-            throw new Stop(
-                    Exit.USAGE,
-                    "weight " + told + ": allowed is 0.001 g to " + MOST_MG / 1000 + " g.",
-                    "Maybe the decimal point slipped.");
-        }
-        return mg;
     }
 }

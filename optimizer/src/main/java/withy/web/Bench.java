@@ -54,6 +54,11 @@ final class Bench {
         return setting.units();
     }
 
+    /** What stops a search after so many seconds. */
+    Patience patience(int seconds) {
+        return new Patience(millis, seconds);
+    }
+
     /** An amount in the shop's currency. */
     String money(long minor) {
         return Money.print(minor, currency());
@@ -135,7 +140,7 @@ final class Bench {
     private <T> T kept(String question, Asked asked, int patienceS, Function<Progress, T> how) {
         List<Object> key = List.of(
                 question, asked.told(), asked.catalog().hash(), asked.catalog().asOf(), patienceS);
-        Patience patience = new Patience(millis, patienceS);
+        Patience patience = patience(patienceS);
         T answer = (T) answers.get(key, () -> (Object) how.apply(patience));
         if (patience.stoppedAny()) {
             // cut short, perhaps only because the machine was busy: asked again it may come to its end

@@ -12,6 +12,7 @@ import withy.app.LocalPage;
 import withy.app.OurFault;
 import withy.app.RefusedBuild;
 import withy.shop.ShopFault;
+import withy.units.UnitsFault;
 
 /** The page itself: opens on the loopback interface and leads each address to its page. */
 public final class BenchPage implements LocalPage {
@@ -72,6 +73,27 @@ public final class BenchPage implements LocalPage {
         server.get("/why/{step}/{part}", why::whyNot);
         server.get("/lighter/{step}", why::lighter);
         server.get("/around/{step}", new AroundPage(pages)::show);
+        shop(server, pages);
+    }
+
+    private static void shop(Javalin server, Pages pages) {
+        JobsPage jobs = new JobsPage(pages);
+        server.get("/jobs", jobs::all);
+        server.post("/jobs", jobs::begin);
+        server.get("/jobs/{job}", jobs::one);
+        server.post("/jobs/{job}", jobs::act);
+        ScalePage scale = new ScalePage(pages);
+        server.get("/weigh", scale::all);
+        server.get("/jobs/{job}/scale", scale::job);
+        server.post("/weigh", scale::weigh);
+        StockPage stock = new StockPage(pages);
+        server.get("/stock", stock::all);
+        server.get("/stock/{part}", stock::one);
+        server.post("/stock/{part}", stock::book);
+        OutPage out = new OutPage(pages);
+        server.get("/out/{part}", out::look);
+        server.post("/out/{part}", out::accept);
+        server.get("/plan", new PlanPage(pages)::show);
     }
 
     private static void faults(Javalin server, Pages pages) {
@@ -115,6 +137,6 @@ public final class BenchPage implements LocalPage {
     private static void refused(Context ctx, Pages pages, int status, List<String> lines) {
         ctx.status(status);
         ctx.attribute("told", "1");
-        pages.html(ctx, "refusal", new RefusalView(new Frame(Words.say("page.refused"), "", "", ""), lines));
+        pages.html(ctx, "refusal", new RefusalView(new Frame(Words.say("page.refused"), "", "", "", ""), lines));
     }
 }

@@ -31,7 +31,8 @@ final class Door {
     private final String seal = secret();
     private int port;
 
-    private static String secret() {
+    /** Something nobody can guess. */
+    static String secret() {
         byte[] bytes = new byte[SECRET_BYTES];
         new SecureRandom().nextBytes(bytes);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);

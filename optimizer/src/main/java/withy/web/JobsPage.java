@@ -1,11 +1,230 @@
 package withy.web;
 
-/** Jobs. */
+import com.fasterxml.jackson.databind.JsonNode;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.app.Answer;
+import withy.app.JobAnswer;
+import withy.app.JobDesk;
+import withy.app.JobsAnswer;
+import withy.app.OfferDesk;
+import withy.app.OfferSheet.Terms;
+import withy.app.ScaleReading;
+import withy.explain.Phrases;
+import withy.report.AnswerText;
+import withy.report.SideBySide;
+import withy.units.LengthUnit;
+import withy.units.Quantities;
+import withy.web.Bench.Asked;
+import withy.web.ShopView.JobLine;
+import withy.web.ShopView.JobView;
+import withy.web.ShopView.JobsView;
+import withy.web.ShopView.Lost;
+import withy.web.ShopView.Offered;
+import withy.web.ShopView.Stand;
+
+/** Customers' rods from wish to finished rod. */
 final class JobsPage {
-    private JobsPage() {}
+    private final Pages pages;
+
+    JobsPage(Pages pages) {
+        this.pages = pages;
+    }
 
     /** True of a job that is not finished. */
     static boolean open(String state) {
         return !state.equals("closed") && !state.equals("cancelled");
+    }
+
+    private JobDesk desk() {
+        return new JobDesk(pages.bench().workshop());
+    }
+
+    void all(Context ctx) {
+        List<JobLine> open = new ArrayList<>();
+        List<JobLine> done = new ArrayList<>();
+        for (JobsAnswer.Line line : JobsAnswer.of(pages.bench().workshop()).jobs()) {
+            (open(line.state()) ? open : done).add(line(line));
+        }
+        pages.html(ctx, "jobs", new JobsView(pages.frame(Words.say("way.jobs"), "jobs", null), open, done));
+    }
+
+    static JobLine line(JobsAnswer.Line line) {
+        return new JobLine(
+                line.job(),
+                line.name(),
+                Phrases.of("text.job.state." + line.state()),
+                line.wantedBy() == null ? "" : Phrases.of("text.job.wanted", line.wantedBy()),
+                line.missing() == 0 ? "" : Phrases.of("text.job.missing", line.missing()));
+    }
+
+    /** The customer took a build, or goes home with the offer: a job begins with the very answer that was on the screen. */
+    void begin(Context ctx) {
+        Step step = pages.step(Pages.told(ctx, "step"));
+        String rank = Pages.told(ctx, "rank");
+        pages.once(ctx, () -> {
+            Asked asked = pages.bench().read(step.brief());
+            Answer shown = pages.bench().answer(asked, BuildsPage.PATIENCE_S);
+            if (shown.builds().isEmpty() || shown.interrupted()) {
+                throw new Refusal(409, Words.say("jobs.nothing"));
+            }
+            JobAnswer job = desk().begin(asked.told());
+            Terms terms = new Terms(
+                    asked.told().customer(),
+                    pages.bench().workshop().day(),
+                    Terms.VALID_DAYS,
+                    Terms.DEPOSIT_PERCENT,
+                    Terms.BENCH_DAYS);
+            desk().offer(
+                            job.job(),
+                            (catalog, brief) -> shown,
+                            answer -> AnswerText.of(answer, pages.bench().units()),
+                            new OfferDesk.Order(terms, pages.bench().units()));
+            if (!rank.equals("0")) {
+                desk().accept(job.job(), number(rank));
+            }
+            return "/jobs/" + job.job();
+        });
+    }
+
+    private static int number(String told) {
+        if (!told.matches("\\d{1,4}")) {
+            throw new Refusal(422, Words.say("page.number", told));
+        }
+        return Integer.parseInt(told);
+    }
+
+    void one(Context ctx) {
+        pages.html(ctx, "job", view(desk().show(Pages.job(ctx))));
+    }
+
+    /** The next thing that was done, unless another window did something since. */
+    void act(Context ctx) {
+        long job = Pages.job(ctx);
+        pages.once(ctx, () -> {
+            unchanged(desk().show(job), Pages.told(ctx, "revision"));
+            done(ctx, job);
+            return "/jobs/" + job;
+        });
+    }
+
+    static void unchanged(JobAnswer now, String revision) {
+        if (!String.valueOf(now.revision()).equals(revision)) {
+            throw new Refusal(409, Words.say("jobs.stale", now.job()), Words.say("jobs.stale.maybe"));
+        }
+    }
+
+    private void done(Context ctx, long job) {
+        String what = Pages.told(ctx, "do");
+        switch (what) {
+            case "accept" -> desk().accept(job, number(Pages.told(ctx, "rank")));
+            case "glue" -> desk().glue(job, glued(ctx));
+            case "built" -> desk().built(job);
+            case "weighed" ->
+                desk().weighed(job, ScaleReading.milligrams(Pages.told(ctx, "weight")), balance(ctx));
+            case "close" -> desk().close(job);
+            case "cancel" -> desk().cancel(job, "");
+            default -> throw new Refusal(422, Words.say("change.unknown", what));
+        }
+    }
+
+    private static Set<String> glued(Context ctx) {
+        Set<String> stations = new TreeSet<>(ctx.formParams("station"));
+        if (stations.isEmpty()) {
+            throw new Refusal(422, Words.say("jobs.noStation"));
+        }
+        return stations;
+    }
+
+    private static @Nullable Double balance(Context ctx) {
+        String told = Pages.told(ctx, "balance");
+        return told.isBlank()
+                ? null
+                : Quantities.length(told, LengthUnit.MILLIMETRE).mm();
+    }
+
+    private JobView view(JobAnswer job) {
+        var units = pages.bench().units();
+        List<JobAnswer.OfferLine> offers = job.offers();
+        JobAnswer.OfferLine last = offers.isEmpty() ? null : offers.get(offers.size() - 1);
+        JobAnswer.Foretold foretold = job.predicted();
+        String name = Phrases.of("text.job.title", job.job(), job.name());
+        return new JobView(
+                pages.frame(name, "jobs", null),
+                job.job(),
+                job.revision(),
+                name,
+                job.state(),
+                job.wantedBy() == null ? "" : Phrases.of("text.job.wanted", job.wantedBy()),
+                last == null
+                        ? List.of()
+                        : last.builds().stream()
+                                .map(b -> new Offered(
+                                        b.rank(),
+                                        b.name(),
+                                        pages.bench().money(b.priceMinor()) + " · " + units.mass(b.weightG())))
+                                .toList(),
+                last == null ? "" : Phrases.of("text.job.offer", last.offer(), last.day()),
+                foretold == null
+                        ? ""
+                        : Phrases.of(
+                                "text.job.foretold",
+                                units.mass(foretold.weightOfPiecesG()),
+                                units.mass(foretold.toleranceG()),
+                                units.partLength(Math.rint(foretold.balanceMm()))),
+                built(job),
+                stations(job),
+                job.missing().stream()
+                        .map(hit -> new Lost(
+                                hit.part(),
+                                Words.say(
+                                        "jobs.lost",
+                                        hit.pieces(),
+                                        pages.bench().workshop().name(hit.part()))))
+                        .toList(),
+                job.warnings(),
+                job.history().stream()
+                        .map(e -> e.day() + "  " + e.what() + (e.note().isEmpty() ? "" : ": " + e.note()))
+                        .toList(),
+                job.state().equals("accepted"));
+    }
+
+    private String built(JobAnswer job) {
+        var asBuilt = job.asBuilt();
+        if (asBuilt == null) {
+            return "";
+        }
+        String weight = pages.bench().units().mass(asBuilt.weightG());
+        Double balance = asBuilt.balanceMm();
+        return balance == null
+                ? Phrases.of("text.job.built", weight)
+                : Phrases.of(
+                        "text.job.builtBalance",
+                        weight,
+                        pages.bench().units().partLength(Math.rint(balance)));
+    }
+
+    private List<Stand> stations(JobAnswer job) {
+        JsonNode build = job.build();
+        List<Stand> stands = new ArrayList<>();
+        if (build == null) {
+            return stands;
+        }
+        for (JsonNode at : build.path("parts")) {
+            String station = at.path("station").asText();
+            String place = SideBySide.place(station);
+            String number = place.equals(station) ? "" : " " + station.substring(place.length() + 1);
+            stands.add(new Stand(
+                    station,
+                    Phrases.sentence(Phrases.of("station." + place)).concat(number),
+                    at.path("part").asText(),
+                    pages.bench().workshop().name(at.path("part").asText()),
+                    job.glued().contains(station)));
+        }
+        return stands;
     }
 }

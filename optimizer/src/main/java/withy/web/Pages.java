@@ -5,18 +5,22 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import withy.catalog.Part;
 
 /** What every page is made with: templates, the door, the steps so far, the shop. */
-record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench) {
+record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Recent<String, String> done) {
+    /** Forms that are remembered as done. */
+    private static final int MOST_DONE = 500;
 
     static Pages of(Door door, Steps steps, Bench bench) {
-        return new Pages(TemplateEngine.createPrecompiled(ContentType.Html), door, steps, bench);
+        return new Pages(TemplateEngine.createPrecompiled(ContentType.Html), door, steps, bench, new Recent<>(MOST_DONE));
     }
 
     /** A frame around a page about a step, or about none. */
     Frame frame(String title, String here, @Nullable Step step) {
-        return new Frame(title, here, door.seal(), step == null ? "" : step.id());
+        return new Frame(title, here, door.seal(), Door.secret(), step == null ? "" : step.id());
     }
 
     /** Writes a page. */
@@ -48,5 +52,28 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench) {
     /** Goes on at another address; a reload there changes nothing again. */
     static void go(Context ctx, String path) {
         ctx.header("Location", path).status(303);
+    }
+
+    /** Does what a form asks and goes where that leads; the same form sent again, by a double click or after going back, only goes there. */
+    void once(Context ctx, Supplier<String> doing) {
+        go(ctx, done.get(ctx.path() + " " + ctx.body(), doing));
+    }
+
+    /** The number of a job in the address. */
+    static long job(Context ctx) {
+        String told = ctx.pathParam("job");
+        if (!told.matches("\\d{1,9}")) {
+            throw new Refusal(404, Words.say("page.none"));
+        }
+        return Long.parseLong(told);
+    }
+
+    /** A part of the lists that an address names. */
+    Part part(Context ctx) {
+        Part part = bench.workshop().lists().find(ctx.pathParam("part"));
+        if (part == null) {
+            throw new Refusal(404, Words.say("why.unknown", ctx.pathParam("part")));
+        }
+        return part;
     }
 }

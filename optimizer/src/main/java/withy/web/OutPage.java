@@ -1,0 +1,125 @@
+package withy.web;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import withy.app.JobAnswer;
+import withy.app.JobDesk;
+import withy.app.OutAnswer;
+import withy.app.OutAnswer.JobLadder;
+import withy.app.OutAnswer.RungLine;
+import withy.app.OutAnswer.Swap;
+import withy.app.OutDesk;
+import withy.app.OutDesk.Event;
+import withy.app.Workshop;
+import withy.catalog.Part;
+import withy.explain.Phrases;
+import withy.report.SideBySide;
+import withy.web.ShopView.Ladder;
+import withy.web.ShopView.OutView;
+import withy.web.ShopView.Rung;
+
+/** A part ran out: what each job can do, with one, two and three parts changed, beside waiting. */
+final class OutPage {
+    private final Pages pages;
+
+    OutPage(Pages pages) {
+        this.pages = pages;
+    }
+
+    void look(Context ctx) {
+        Part part = pages.part(ctx);
+        Workshop workshop = pages.bench().workshop();
+        Patience patience = pages.bench().patience(BuildsPage.patience(ctx));
+        OutAnswer answer = new OutDesk(workshop, patience).look(new Event(part.id(), null, null, null));
+        String name = part.facts().name();
+        pages.html(
+                ctx,
+                "out",
+                new OutView(
+                        pages.frame(Words.say("out.head", name), "stock", null),
+                        part.id(),
+                        name,
+                        answer.jobs().stream().map(this::ladder).toList(),
+                        answer.interrupted()));
+    }
+
+    private Ladder ladder(JobLadder job) {
+        var units = pages.bench().units();
+        String day = job.waiting().day();
+        return new Ladder(
+                job.job(),
+                new JobDesk(pages.bench().workshop()).show(job.job()).revision(),
+                Phrases.of("text.job.title", job.job(), job.name()),
+                Phrases.of(
+                        "text.out.agreed",
+                        units.mass(job.agreed().weightG()),
+                        units.partLength(Math.rint(job.agreed().balanceMm())),
+                        pages.bench().money(job.agreed().priceMinor())),
+                day == null
+                        ? Phrases.of("text.out.noWaiting")
+                        : Phrases.of("text.out.waiting", day) + late(job.waiting().daysLate()),
+                job.rungs().stream().map(this::rung).toList());
+    }
+
+    private Rung rung(RungLine rung) {
+        var units = pages.bench().units();
+        List<String> swaps = new ArrayList<>();
+        for (Swap swap : rung.swaps()) {
+            swaps.add(Phrases.of(
+                    "text.out.swap", places(swap.stations()), name(swap.fromName()), name(swap.toName()), swap.why()));
+        }
+        String ready = rung.ready();
+        return new Rung(
+                rung.rung(),
+                Phrases.of("text.out.changes." + Math.min(2, rung.changes()), rung.changes()),
+                swaps,
+                Phrases.of(
+                        "text.out.then",
+                        units.mass(rung.standing().weightG()),
+                        (rung.weightG() >= 0 ? "+" : "") + units.fineMass(rung.weightG()),
+                        units.partLength(Math.rint(rung.standing().balanceMm())),
+                        pages.bench().money(rung.standing().priceMinor()),
+                        (rung.priceMinor() >= 0 ? "+" : "") + pages.bench().money(rung.priceMinor())),
+                (ready == null ? Phrases.of("text.out.never") : Phrases.of("text.out.ready", ready) + late(rung.daysLate()))
+                        + (rung.proven() ? "" : " " + Phrases.of("text.out.unproven")));
+    }
+
+    private static String places(List<String> stations) {
+        String first = stations.get(0);
+        String place = SideBySide.place(first);
+        String last = stations.get(stations.size() - 1);
+        String numbers = place.equals(first)
+                ? ""
+                : " " + first.substring(place.length() + 1)
+                        + (first.equals(last) ? "" : "–" + last.substring(place.length() + 1));
+        return Phrases.sentence(Phrases.of("station." + place)) + numbers;
+    }
+
+    private static String late(long days) {
+        return days == 0 ? "." : Phrases.of("text.out.late", days);
+    }
+
+    private static String name(@org.jspecify.annotations.Nullable String name) {
+        return name == null ? Phrases.of("text.out.nothing") : name;
+    }
+
+    /** Takes a rung for a job, unless another window changed it since. */
+    void accept(Context ctx) {
+        Part part = pages.part(ctx);
+        pages.once(ctx, () -> {
+            String told = Pages.told(ctx, "job");
+            String rung = Pages.told(ctx, "rung");
+            if (!told.matches("\\d{1,9}") || !rung.matches("\\d")) {
+                throw new Refusal(422, Words.say("page.number", told + " " + rung));
+            }
+            long job = Long.parseLong(told);
+            Workshop workshop = pages.bench().workshop();
+            JobAnswer now = new JobDesk(workshop).show(job);
+            JobsPage.unchanged(now, Pages.told(ctx, "revision"));
+            new OutDesk(workshop, pages.bench().patience(BuildsPage.PATIENCE_S))
+                    .accept(new Event(part.id(), null, job, null), job, Integer.parseInt(rung));
+            return "/jobs/" + job;
+        });
+    }
+}

@@ -1,0 +1,144 @@
+package withy.web;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import withy.app.JobAnswer;
+import withy.app.JobDesk;
+import withy.app.JobsAnswer;
+import withy.app.ScaleReading;
+import withy.app.WeighAnswer;
+import withy.app.Workshop;
+import withy.catalog.Part;
+import withy.shop.Piece;
+import withy.shop.Shop;
+import withy.web.ShopView.JobLine;
+import withy.web.ShopView.PieceLine;
+import withy.web.ShopView.ScaleView;
+
+/** The scale: one piece at a time, in large type, with the rod's weight as it comes about. */
+final class ScalePage {
+    private static final Pattern PIECE = Pattern.compile("(.+)#(\\d{1,6})");
+
+    private final Pages pages;
+
+    ScalePage(Pages pages) {
+        this.pages = pages;
+    }
+
+    /** Whose pieces are to be weighed, and how far lists were off so far. */
+    void all(Context ctx) {
+        Workshop workshop = pages.bench().workshop();
+        List<JobLine> jobs = JobsAnswer.of(workshop).jobs().stream()
+                .filter(line -> line.state().equals("accepted"))
+                .map(JobsPage::line)
+                .toList();
+        WeighAnswer weighed = WeighAnswer.all(workshop);
+        List<String> drift = weighed.drift().stream()
+                .map(d -> Words.say(
+                        "scale.drift",
+                        d.maker(),
+                        d.kind(),
+                        d.pieces(),
+                        String.format(Locale.ROOT, "%+.1f", d.meanPercent())))
+                .toList();
+        pages.html(
+                ctx,
+                "scale",
+                new ScaleView(
+                        pages.frame(Words.say("way.weigh"), "weigh", null), 0, "", null, List.of(), "", "", jobs, drift, ""));
+    }
+
+    /** The pieces of one job. */
+    void job(Context ctx) {
+        JobAnswer job = new JobDesk(pages.bench().workshop()).show(Pages.job(ctx));
+        List<PieceLine> pieces = job.pieces().stream()
+                .filter(piece -> piece.state().equals("shelf") || piece.state().equals("used"))
+                .map(this::line)
+                .toList();
+        String asked = ctx.queryParam("piece");
+        pages.html(
+                ctx,
+                "scale",
+                new ScaleView(
+                        pages.frame(Words.say("scale.head", job.name()), "weigh", null),
+                        job.job(),
+                        job.name(),
+                        next(pieces, asked),
+                        pieces,
+                        foretold(job),
+                        sum(job),
+                        List.of(),
+                        List.of(),
+                        ""));
+    }
+
+    private static @Nullable PieceLine next(List<PieceLine> pieces, @Nullable String asked) {
+        for (PieceLine piece : pieces) {
+            if (piece.piece().equals(asked)) {
+                return piece;
+            }
+        }
+        return pieces.stream().filter(p -> p.reading().isEmpty()).findFirst().orElse(null);
+    }
+
+    private PieceLine line(Piece piece) {
+        Part part = pages.bench().workshop().lists().find(piece.part());
+        Double reading = piece.weightG();
+        return new PieceLine(
+                piece.name(),
+                pages.bench().workshop().name(piece.part()),
+                part == null ? "" : pages.bench().units().fineMass(part.facts().weightG()),
+                reading == null ? "" : pages.bench().units().fineMass(reading));
+    }
+
+    private String foretold(JobAnswer job) {
+        JobAnswer.Foretold foretold = job.predicted();
+        return foretold == null
+                ? ""
+                : Words.say(
+                        "scale.foretold",
+                        pages.bench().units().mass(foretold.weightG()),
+                        pages.bench().units().mass(foretold.toleranceG()));
+    }
+
+    private String sum(JobAnswer job) {
+        JobAnswer.Foretold foretold = job.predicted();
+        if (foretold == null) {
+            return "";
+        }
+        long weighed = job.pieces().stream().filter(p -> p.weightG() != null).count();
+        double off = foretold.weightOfPiecesG() - foretold.weightG();
+        String sign = off >= 0 ? "+" : "−";
+        return Words.say(
+                "scale.sum",
+                pages.bench().units().mass(foretold.weightOfPiecesG()),
+                sign + pages.bench().units().fineMass(Math.abs(off)),
+                weighed,
+                job.pieces().size());
+    }
+
+    /** Books what the scale says of one piece, or of a piece of a part that was not weighed yet. */
+    void weigh(Context ctx) {
+        pages.once(ctx, () -> {
+            String told = Pages.told(ctx, "piece").strip();
+            Matcher numbered = PIECE.matcher(told);
+            String id = numbered.matches() ? numbered.group(1) : told;
+            Integer number = numbered.matches() ? Integer.valueOf(numbered.group(2)) : null;
+            Workshop workshop = pages.bench().workshop();
+            if (workshop.lists().find(id) == null) {
+                throw new Refusal(422, Words.say("why.unknown", id), withy.app.PartIds.maybe(id, workshop.lists()));
+            }
+            long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
+            try (Shop shop = workshop.open()) {
+                shop.scale().weigh(id, number, mg);
+            }
+            String job = Pages.told(ctx, "job");
+            return job.matches("[1-9]\\d{0,8}") ? "/jobs/" + job + "/scale" : "/stock/" + id;
+        });
+    }
+}

@@ -1,0 +1,187 @@
+package withy.web;
+
+import java.util.List;
+
+/** Pages about jobs, stock, scale and plan. */
+public final class ShopView {
+    private ShopView() {}
+
+    /** All jobs, open ones first. */
+    public record JobsView(Frame frame, List<JobLine> open, List<JobLine> done) {
+        public JobsView {
+            open = List.copyOf(open);
+            done = List.copyOf(done);
+        }
+    }
+
+    /** One job in a line. */
+    public record JobLine(long job, String name, String state, String wanted, String missing) {}
+
+    /**
+     * One job.
+     *
+     * @param frame around it
+     * @param job its number
+     * @param revision changes with every write
+     * @param name short name
+     * @param state key of its state
+     * @param wanted day it is wanted in words, or empty
+     * @param offers builds of the last offer that can be taken
+     * @param offered when that was given, or empty
+     * @param foretold what it should weigh, or empty
+     * @param built what it weighs, or empty
+     * @param stations its parts, glued or not
+     * @param missing parts whose promised pieces are lost
+     * @param warnings what to look at
+     * @param history what was done
+     * @param scalable true where its pieces can be weighed
+     */
+    public record JobView(
+            Frame frame,
+            long job,
+            int revision,
+            String name,
+            String state,
+            String wanted,
+            List<Offered> offers,
+            String offered,
+            String foretold,
+            String built,
+            List<Stand> stations,
+            List<Lost> missing,
+            List<String> warnings,
+            List<String> history,
+            boolean scalable) {
+        public JobView {
+            offers = List.copyOf(offers);
+            stations = List.copyOf(stations);
+            missing = List.copyOf(missing);
+            warnings = List.copyOf(warnings);
+            history = List.copyOf(history);
+        }
+    }
+
+    /** A build that was offered. */
+    public record Offered(int rank, String name, String figures) {}
+
+    /** A part of an accepted build. */
+    public record Stand(String station, String place, String part, String name, boolean glued) {}
+
+    /** A promised piece that is lost. */
+    public record Lost(String part, String words) {}
+
+    /**
+     * The scale.
+     *
+     * @param frame around it
+     * @param job the job, or 0
+     * @param name its name
+     * @param next piece to be weighed next, or null where all are
+     * @param pieces all pieces of the job
+     * @param foretold what the rod should weigh by lists and readings, or empty
+     * @param sum how far the readings are off so far, or empty
+     * @param jobs jobs whose pieces can be weighed, where none is chosen
+     * @param drift how far lists are off, where no job is chosen
+     * @param weighed what was weighed last, or empty
+     */
+    public record ScaleView(
+            Frame frame,
+            long job,
+            String name,
+            @org.jspecify.annotations.Nullable PieceLine next,
+            List<PieceLine> pieces,
+            String foretold,
+            String sum,
+            List<JobLine> jobs,
+            List<String> drift,
+            String weighed) {
+        public ScaleView {
+            pieces = List.copyOf(pieces);
+            jobs = List.copyOf(jobs);
+            drift = List.copyOf(drift);
+        }
+    }
+
+    /** A piece on the way to the scale. */
+    public record PieceLine(String piece, String name, String listed, String reading) {}
+
+    /**
+     * Stock.
+     *
+     * @param frame around it
+     * @param query words looked for
+     * @param kind kind looked for, or empty
+     * @param kinds kinds there are, key and words
+     * @param parts what was found
+     * @param more how many were left out
+     */
+    public record StockView(
+            Frame frame, String query, String kind, List<BriefView.Option> kinds, List<StockLine> parts, int more) {
+        public StockView {
+            kinds = List.copyOf(kinds);
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** One part in stock. */
+    public record StockLine(
+            String part, String name, String kind, int free, int shelf, int promised, int ordered, int missing) {}
+
+    /** One part with all that can be done about it. */
+    public record PartView(
+            Frame frame, StockLine line, String weight, String price, String due, List<String> pieces, List<String> ledger) {
+        public PartView {
+            pieces = List.copyOf(pieces);
+            ledger = List.copyOf(ledger);
+        }
+    }
+
+    /**
+     * A part that ran out.
+     *
+     * @param frame around it
+     * @param part its id
+     * @param name maker and model
+     * @param jobs accepted jobs that need it, each with its ladder
+     * @param unfinished true where it was cut short
+     */
+    public record OutView(Frame frame, String part, String name, List<Ladder> jobs, boolean unfinished) {
+        public OutView {
+            jobs = List.copyOf(jobs);
+        }
+    }
+
+    /** What one job can do. */
+    public record Ladder(long job, int revision, String name, String agreed, String waiting, List<Rung> rungs) {
+        public Ladder {
+            rungs = List.copyOf(rungs);
+        }
+    }
+
+    /** One way. */
+    public record Rung(int rung, String title, List<String> swaps, String then, String ready) {
+        public Rung {
+            swaps = List.copyOf(swaps);
+        }
+    }
+
+    /** All jobs from one stock. */
+    public record PlanView(
+            Frame frame, List<Planned> jobs, List<String> summary, List<Supplier> shopping, boolean unfinished) {
+        public PlanView {
+            jobs = List.copyOf(jobs);
+            summary = List.copyOf(summary);
+            shopping = List.copyOf(shopping);
+        }
+    }
+
+    /** One job of the plan. */
+    public record Planned(long job, String name, String rod, String words) {}
+
+    /** What is ordered from one supplier. */
+    public record Supplier(String name, String total, List<BuildsView.Line> lines) {
+        public Supplier {
+            lines = List.copyOf(lines);
+        }
+    }
+}
