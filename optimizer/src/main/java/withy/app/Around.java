@@ -45,11 +45,16 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
 
     /** Around the builds of an answer. */
     public static Around of(
-            Catalog catalog, Brief brief, Chooser chooser, List<BuildSheet> offered, QuantityText units, Progress progress) {
+            Catalog catalog,
+            Brief brief,
+            Chooser chooser,
+            List<BuildSheet> offered,
+            QuantityText units,
+            Progress progress) {
         Query query = Query.of(brief, Rulebook.standard());
         Offers offers = new Offers(catalog, brief, query.rulebook(), units);
         Map<ObjectiveVector, Offers.Weighed> all = new LinkedHashMap<>();
-                for (BuildSheet sheet : offered) {
+        for (BuildSheet sheet : offered) {
             Build build = BuildReader.written(AnswerJson.write(sheet), catalog);
             Offers.Weighed weighed = offers.own(sheet.rank(), build);
             all.put(weighed.side().objectives(), weighed);

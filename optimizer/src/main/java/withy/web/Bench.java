@@ -132,8 +132,8 @@ final class Bench {
                 "around",
                 asked,
                 patienceS,
-                progress -> Around.of(
-                        asked.catalog(), asked.told(), chooser(asked.catalog()), offered, units(), progress));
+                progress ->
+                        Around.of(asked.catalog(), asked.told(), chooser(asked.catalog()), offered, units(), progress));
     }
 
     @SuppressWarnings("unchecked")

@@ -12,7 +12,6 @@ import withy.app.LocalPage;
 import withy.app.OurFault;
 import withy.app.RefusedBuild;
 import withy.shop.ShopFault;
-import withy.units.UnitsFault;
 
 /** The page itself: opens on the loopback interface and leads each address to its page. */
 public final class BenchPage implements LocalPage {

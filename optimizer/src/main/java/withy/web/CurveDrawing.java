@@ -16,13 +16,21 @@ final class CurveDrawing {
     static String of(List<PointLine> curve, Bench bench) {
         double heavy = weight(curve.get(0));
         double light = curve.stream().mapToDouble(CurveDrawing::weight).min().orElse(0);
-        double cheap = curve.stream().mapToDouble(p -> p.build().priceMinor()).min().orElse(0);
-        double dear = curve.stream().mapToDouble(p -> p.build().priceMinor()).max().orElse(1);
-        StringBuilder svg = new StringBuilder("<svg class=\"chart\" viewBox=\"0 0 1000 360\" role=\"img\" aria-label=\"")
+        double cheap =
+                curve.stream().mapToDouble(p -> p.build().priceMinor()).min().orElse(0);
+        double dear =
+                curve.stream().mapToDouble(p -> p.build().priceMinor()).max().orElse(1);
+        StringBuilder svg = new StringBuilder(
+                        "<svg class=\"chart\" viewBox=\"0 0 1000 360\" role=\"img\" aria-label=\"")
                 .append(Markup.escape(Words.say("lighter.drawing", curve.size())))
                 .append("\">");
         svg.append(String.format(
-                Locale.ROOT, "<path class=\"axis\" d=\"M%.1f %.1f V%.1f H%.1f\"/>", LEFT - 20, TOP - 20, BOTTOM + 20, RIGHT + 20));
+                Locale.ROOT,
+                "<path class=\"axis\" d=\"M%.1f %.1f V%.1f H%.1f\"/>",
+                LEFT - 20,
+                TOP - 20,
+                BOTTOM + 20,
+                RIGHT + 20));
         text(svg, LEFT, BOTTOM + 46, "start", bench.units().mass(heavy));
         text(svg, RIGHT, BOTTOM + 46, "end", bench.units().mass(light));
         text(svg, LEFT - 28, BOTTOM + 7, "end", bench.money(Math.round(cheap)));
@@ -40,7 +48,9 @@ final class CurveDrawing {
             marks.append(String.format(Locale.ROOT, "<circle class=\"point\" cx=\"%.1f\" cy=\"%.1f\" r=\"6\"/>", x, y));
             text(marks, x, y - 14, "middle", String.valueOf(i + 1));
         }
-        svg.append("<polyline class=\"offered\" points=\"").append(points.toString().strip()).append("\"/>");
+        svg.append("<polyline class=\"offered\" points=\"")
+                .append(points.toString().strip())
+                .append("\"/>");
         return svg.append(marks).append("</svg>").toString();
     }
 

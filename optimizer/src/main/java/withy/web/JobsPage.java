@@ -124,8 +124,7 @@ final class JobsPage {
             case "accept" -> desk().accept(job, number(Pages.told(ctx, "rank")));
             case "glue" -> desk().glue(job, glued(ctx));
             case "built" -> desk().built(job);
-            case "weighed" ->
-                desk().weighed(job, ScaleReading.milligrams(Pages.told(ctx, "weight")), balance(ctx));
+            case "weighed" -> desk().weighed(job, ScaleReading.milligrams(Pages.told(ctx, "weight")), balance(ctx));
             case "close" -> desk().close(job);
             case "cancel" -> desk().cancel(job, "");
             default -> throw new Refusal(422, Words.say("change.unknown", what));
@@ -203,9 +202,7 @@ final class JobsPage {
         return balance == null
                 ? Phrases.of("text.job.built", weight)
                 : Phrases.of(
-                        "text.job.builtBalance",
-                        weight,
-                        pages.bench().units().partLength(Math.rint(balance)));
+                        "text.job.builtBalance", weight, pages.bench().units().partLength(Math.rint(balance)));
     }
 
     private List<Stand> stations(JobAnswer job) {

@@ -58,7 +58,8 @@ final class OutPage {
                         pages.bench().money(job.agreed().priceMinor())),
                 day == null
                         ? Phrases.of("text.out.noWaiting")
-                        : Phrases.of("text.out.waiting", day) + late(job.waiting().daysLate()),
+                        : Phrases.of("text.out.waiting", day)
+                                + late(job.waiting().daysLate()),
                 job.rungs().stream().map(this::rung).toList());
     }
 
@@ -81,7 +82,9 @@ final class OutPage {
                         units.partLength(Math.rint(rung.standing().balanceMm())),
                         pages.bench().money(rung.standing().priceMinor()),
                         (rung.priceMinor() >= 0 ? "+" : "") + pages.bench().money(rung.priceMinor())),
-                (ready == null ? Phrases.of("text.out.never") : Phrases.of("text.out.ready", ready) + late(rung.daysLate()))
+                (ready == null
+                                ? Phrases.of("text.out.never")
+                                : Phrases.of("text.out.ready", ready) + late(rung.daysLate()))
                         + (rung.proven() ? "" : " " + Phrases.of("text.out.unproven")));
     }
 

@@ -15,7 +15,8 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
     private static final int MOST_DONE = 500;
 
     static Pages of(Door door, Steps steps, Bench bench) {
-        return new Pages(TemplateEngine.createPrecompiled(ContentType.Html), door, steps, bench, new Recent<>(MOST_DONE));
+        return new Pages(
+                TemplateEngine.createPrecompiled(ContentType.Html), door, steps, bench, new Recent<>(MOST_DONE));
     }
 
     /** A frame around a page about a step, or about none. */

@@ -80,11 +80,17 @@ final class ParallelDrawing {
     }
 
     private double least(Axis axis) {
-        return lines.stream().mapToDouble(l -> axis.value().applyAsDouble(l.figures())).min().orElse(0);
+        return lines.stream()
+                .mapToDouble(l -> axis.value().applyAsDouble(l.figures()))
+                .min()
+                .orElse(0);
     }
 
     private double most(Axis axis) {
-        return lines.stream().mapToDouble(l -> axis.value().applyAsDouble(l.figures())).max().orElse(1);
+        return lines.stream()
+                .mapToDouble(l -> axis.value().applyAsDouble(l.figures()))
+                .max()
+                .orElse(1);
     }
 
     private double y(Axis axis, double value) {
@@ -112,8 +118,7 @@ final class ParallelDrawing {
         Axis axis = AXES.get(at);
         if (value >= least(axis) && value <= most(axis)) {
             double y = y(axis, value);
-            svg.append(String.format(
-                    Locale.ROOT, "<path class=\"limit\" d=\"M%.1f %.1f h24\"/>", x(at) - 12, y));
+            svg.append(String.format(Locale.ROOT, "<path class=\"limit\" d=\"M%.1f %.1f h24\"/>", x(at) - 12, y));
         }
         text(x(at), BOTTOM + 52, "end", Words.say("around.limit", axis.words(value, bench)));
     }
@@ -129,7 +134,10 @@ final class ParallelDrawing {
         StringBuilder points = new StringBuilder();
         for (int i = 0; i < AXES.size(); i++) {
             points.append(String.format(
-                    Locale.ROOT, "%.1f,%.1f ", x(i), y(AXES.get(i), AXES.get(i).value().applyAsDouble(line.figures()))));
+                    Locale.ROOT,
+                    "%.1f,%.1f ",
+                    x(i),
+                    y(AXES.get(i), AXES.get(i).value().applyAsDouble(line.figures()))));
         }
         svg.append("<polyline class=\"")
                 .append(line.rank() == 0 ? "sample" : "offered offered-" + line.rank())
@@ -139,8 +147,16 @@ final class ParallelDrawing {
         if (line.rank() > 0) {
             int last = AXES.size() - 1;
             double shift = (line.rank() - 2) * 26.0;
-            text(x(0) - 40 + shift, y(AXES.get(0), AXES.get(0).value().applyAsDouble(line.figures())) + 7, "mark", String.valueOf(line.rank()));
-            text(x(last) + 40 + shift, y(AXES.get(last), AXES.get(last).value().applyAsDouble(line.figures())) + 7, "mark", String.valueOf(line.rank()));
+            text(
+                    x(0) - 40 + shift,
+                    y(AXES.get(0), AXES.get(0).value().applyAsDouble(line.figures())) + 7,
+                    "mark",
+                    String.valueOf(line.rank()));
+            text(
+                    x(last) + 40 + shift,
+                    y(AXES.get(last), AXES.get(last).value().applyAsDouble(line.figures())) + 7,
+                    "mark",
+                    String.valueOf(line.rank()));
         }
     }
 }

@@ -45,17 +45,15 @@ final class PlanPage {
                         pages.bench().units().mass(rod.weightG()),
                         pages.bench().units().partLength(Math.rint(rod.balanceMm())),
                         pages.bench().money(rod.priceMinor()));
-        return new Planned(
-                job.job(), Phrases.of("text.job.title", job.job(), job.name()), words, note(job));
+        return new Planned(job.job(), Phrases.of("text.job.title", job.job(), job.name()), words, note(job));
     }
 
     private String note(PlanAnswer.JobLine job) {
         if (job.kept()) {
             return Words.say("plan.kept");
         }
-        String with = Phrases.list(job.differs().stream()
-                .map(pages.bench().workshop()::name)
-                .toList());
+        String with = Phrases.list(
+                job.differs().stream().map(pages.bench().workshop()::name).toList());
         String steps = String.format(Locale.ROOT, "%.2f", Math.abs(job.gain()));
         return job.gain() == 0 || with.isEmpty()
                 ? ""

@@ -1,7 +1,6 @@
 package withy.web;
 
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -50,7 +49,16 @@ final class ScalePage {
                 ctx,
                 "scale",
                 new ScaleView(
-                        pages.frame(Words.say("way.weigh"), "weigh", null), 0, "", null, List.of(), "", "", jobs, drift, ""));
+                        pages.frame(Words.say("way.weigh"), "weigh", null),
+                        0,
+                        "",
+                        null,
+                        List.of(),
+                        "",
+                        "",
+                        jobs,
+                        drift,
+                        ""));
     }
 
     /** The pieces of one job. */

@@ -129,7 +129,13 @@ public final class ShopView {
 
     /** One part with all that can be done about it. */
     public record PartView(
-            Frame frame, StockLine line, String weight, String price, String due, List<String> pieces, List<String> ledger) {
+            Frame frame,
+            StockLine line,
+            String weight,
+            String price,
+            String due,
+            List<String> pieces,
+            List<String> ledger) {
         public PartView {
             pieces = List.copyOf(pieces);
             ledger = List.copyOf(ledger);

@@ -41,7 +41,8 @@ final class StockPage {
         }
         List<Option> kinds = new ArrayList<>();
         for (PartKind one : PartKind.values()) {
-            kinds.add(new Option(one.word(), Phrases.sentence(one.word()), one.word().equals(kind)));
+            kinds.add(new Option(
+                    one.word(), Phrases.sentence(one.word()), one.word().equals(kind)));
         }
         int shown = Math.min(MOST_LINES, found.size());
         pages.html(
@@ -85,13 +86,17 @@ final class StockPage {
                 new PartView(
                         pages.frame(part.facts().name(), "stock", null),
                         line(answer.parts().get(0)),
-                        pages.bench().units().fineMass((known == null ? part : known).facts().weightG()),
-                        pages.bench().money((known == null ? part : known).facts().priceMinor()),
+                        pages.bench()
+                                .units()
+                                .fineMass((known == null ? part : known).facts().weightG()),
+                        pages.bench()
+                                .money((known == null ? part : known).facts().priceMinor()),
                         lead == null ? "" : workshop.day().plusDays(lead).toString(),
                         answer.pieces().stream().map(this::piece).toList(),
                         answer.movements().stream()
                                 .limit(MOST_LEDGER)
-                                .map(m -> m.day() + "  " + m.reason() + (m.note().isEmpty() ? "" : ": " + m.note()))
+                                .map(m ->
+                                        m.day() + "  " + m.reason() + (m.note().isEmpty() ? "" : ": " + m.note()))
                                 .toList()));
     }
 

@@ -90,7 +90,9 @@ final class WhyPage {
                         (inquiry, progress) -> Explain.whyNot(inquiry, new TreeSet<>(List.of(part))));
         String name = known.facts().name();
         List<String> beside = new ArrayList<>();
-        if (answer.first() != null && answer.opponent() != null && !answer.tradeOffs().isEmpty()) {
+        if (answer.first() != null
+                && answer.opponent() != null
+                && !answer.tradeOffs().isEmpty()) {
             beside.add(Words.say("why.best", figures(answer.first())));
             beside.add(Words.say("why.with", figures(answer.opponent())));
         }
@@ -112,7 +114,8 @@ final class WhyPage {
                                 .toList(),
                         beside,
                         answer.tradeOffs().stream()
-                                .map(t -> Phrases.sentence(Phrases.of("objective." + t.objective())) + ": " + t.sentence())
+                                .map(t -> Phrases.sentence(Phrases.of("objective." + t.objective())) + ": "
+                                        + t.sentence())
                                 .toList(),
                         answer.opponent() != null && answer.breaks().isEmpty(),
                         answer.interrupted()));
@@ -127,8 +130,7 @@ final class WhyPage {
     void lighter(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        LighterAnswer answer = pages.bench()
-                .explained("lighter", asked, BuildsPage.patience(ctx), Explain::lighter);
+        LighterAnswer answer = pages.bench().explained("lighter", asked, BuildsPage.patience(ctx), Explain::lighter);
         BuildLine first = answer.first();
         BuildLine lightest = answer.lightest();
         if (first == null || lightest == null) {
@@ -147,9 +149,7 @@ final class WhyPage {
                                         "text.lighter.proven",
                                         pages.bench().units().mass(lightest.weightG()))
                                 : Phrases.of("text.lighter.open"),
-                        answer.curve().size() < 2
-                                ? ""
-                                : CurveDrawing.of(answer.curve(), pages.bench()),
+                        answer.curve().size() < 2 ? "" : CurveDrawing.of(answer.curve(), pages.bench()),
                         List.of(Words.say("lighter.weight"), Words.say("lighter.price"), Words.say("lighter.costs")),
                         rows(answer.curve()),
                         ledger(answer),
@@ -163,8 +163,10 @@ final class WhyPage {
             rows.add(new BuildsView.Line(
                     String.valueOf(i + 1),
                     List.of(
-                            new BuildsView.Cell(pages.bench().units().mass(point.build().weightG()), ""),
-                            new BuildsView.Cell(pages.bench().money(point.build().priceMinor()), ""),
+                            new BuildsView.Cell(
+                                    pages.bench().units().mass(point.build().weightG()), ""),
+                            new BuildsView.Cell(
+                                    pages.bench().money(point.build().priceMinor()), ""),
                             new BuildsView.Cell(
                                     point.sentence().isEmpty()
                                             ? point.build().name()

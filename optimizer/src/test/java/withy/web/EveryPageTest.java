@@ -1,0 +1,187 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.logging.LogEntry;
+
+/** The whole job from talk to finished rod, then every page looked at: by axe, on a phone, with the keyboard alone, and for requests that leave. */
+class EveryPageTest {
+    @TempDir
+    static Path scratch;
+
+    private static ShopFolder shop;
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = new ShopFolder(scratch, "bench");
+        browser = new Browser();
+        browser.open(shop.address().toString());
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+        shop.close();
+    }
+
+    @Test
+    void theWholeJobThenEveryPage() throws Exception {
+        browser.open(shop.at("/brief?start=estuary"));
+        browser.click("button.main").arrive("/builds/", "");
+        String step = browser.path().substring("/builds/".length());
+        String seat = browser.one("#parts-1 .part:nth-child(5) a.button").getAttribute("href");
+        browser.click("form.takeform button[value='1']").arrive("/jobs/1", "");
+        assertTrue(browser.text().contains("It should weigh"), browser.text());
+
+        weighIn();
+        stockOut(seat);
+        Map<String, String> pages = pages(step);
+        List<String> faults = new ArrayList<>();
+        for (Map.Entry<String, String> page : pages.entrySet()) {
+            browser.open(shop.at(page.getValue()));
+            browser.violations().forEach(fault -> faults.add(page.getKey() + " " + fault));
+            int wider = browser.shoot(page.getKey());
+            if (wider > 0) {
+                faults.add(page.getKey() + " is " + wider + " px wider than the screen");
+            }
+            assertEquals(1, browser.all("h1").size(), page.getKey());
+            assertFalse(browser.text().contains("our fault"), page.getKey());
+        }
+        assertEquals(List.of(), faults);
+        finish();
+        nothingLeftTheMachine();
+    }
+
+    private static void weighIn() {
+        browser.clickWords("a", "Weigh its parts").arrive("/jobs/1/scale", "");
+        String before = browser.one(".total .answer").getText();
+        assertTrue(before.contains(", 0 of "), before);
+        String heavier = "60.25 g";
+        browser.fill("#weight", heavier);
+        browser.one("#weight").sendKeys(Keys.ENTER);
+        new org.openqa.selenium.support.ui.WebDriverWait(browser.driver, java.time.Duration.ofSeconds(20))
+                .until(any -> browser.text().contains(", 1 of "));
+        assertTrue(browser.text().contains(heavier), browser.text());
+        assertFalse(browser.one(".total .answer").getText().equals(before));
+    }
+
+    private static void stockOut(String drawer) {
+        browser.open(shop.at("/jobs/1"));
+        String part = browser.all("main a[href^='/stock/']").stream()
+                .filter(link -> link.getAttribute("aria-label").contains("Featherlode"))
+                .findFirst()
+                .orElseThrow()
+                .getAttribute("href");
+        browser.open(part);
+        browser.click("button[value=out]").arrive("/out/", "");
+        assertTrue(drawer.endsWith("/seat"));
+        assertTrue(browser.all(".rung").size() >= 2, browser.text());
+        browser.click(".rung form button").arrive("/jobs/1", "");
+        assertFalse(browser.one(".checklist").getText().contains("Featherlode"), browser.text());
+    }
+
+    private static Map<String, String> pages(String step) {
+        Map<String, String> pages = new LinkedHashMap<>();
+        pages.put("start", "/");
+        pages.put("brief", "/brief/" + step);
+        pages.put("brief-empty", "/brief");
+        pages.put("builds", "/builds/" + step);
+        pages.put("drawer", "/drawer/" + step + "/1/seat");
+        pages.put("why", "/why/" + step + "/marrick-tideway-r-16");
+        pages.put("lighter", "/lighter/" + step);
+        pages.put("around", "/around/" + step);
+        pages.put("jobs", "/jobs");
+        pages.put("job", "/jobs/1");
+        pages.put("scale-job", "/jobs/1/scale");
+        pages.put("scale", "/weigh");
+        pages.put("stock", "/stock?q=&kind=reel+seat");
+        pages.put("part", "/stock/marrick-tideway-r-16");
+        pages.put("out", "/out/marrick-tideway-r-16");
+        pages.put("plan", "/plan");
+        pages.put("nowhere", "/nowhere");
+        return pages;
+    }
+
+    private static void finish() {
+        browser.open(shop.at("/jobs/1"));
+        browser.click("button[value=built]").arrive("/jobs/1", "");
+        browser.fill("#weight", "101.3 g").fill("#balance", "93 mm");
+        browser.click("button[value=weighed]").arrive("/jobs/1", "");
+        assertTrue(browser.text().contains("It weighs 101.3 g and balances 93 mm"), browser.text());
+        browser.click("button[value=close]").arrive("/jobs/1", "");
+        assertTrue(browser.one(".bead[aria-current]").getText().contains("closed"));
+    }
+
+    /** Every request the browser made is in its own log. */
+    private static void nothingLeftTheMachine() throws Exception {
+        int seen = 0;
+        for (LogEntry entry : browser.driver.manage().logs().get("performance")) {
+            JsonNode message = new ObjectMapper().readTree(entry.getMessage()).path("message");
+            if (message.path("method").asText().equals("Network.requestWillBeSent")) {
+                String url = message.path("params").path("request").path("url").asText();
+                assertTrue(url.startsWith(shop.at("/")) || url.startsWith("data:"), url);
+                seen++;
+            }
+        }
+        assertTrue(seen > 40, "requests seen: " + seen);
+        for (LogEntry entry : browser.driver.manage().logs().get("browser")) {
+            assertFalse(entry.getMessage().contains("Content Security Policy"), entry.getMessage());
+        }
+    }
+
+    @Test
+    void keyboardAloneIsEnough() {
+        browser.open(shop.at("/"));
+        Runnable tab = () -> browser.driver.switchTo().activeElement().sendKeys(Keys.TAB);
+        tabTo(tab, "Trout in a brook");
+        browser.driver.switchTo().activeElement().sendKeys(Keys.ENTER);
+        browser.arrive("/brief", "");
+        tabTo(tab, "Show three builds");
+        browser.driver.switchTo().activeElement().sendKeys(Keys.ENTER);
+        browser.arrive("/builds/", "");
+        String first = browser.path();
+        tabTo(tab, "Never");
+        browser.driver.switchTo().activeElement().sendKeys(Keys.ENTER);
+        browser.arrive("/builds/", first);
+        assertTrue(browser.text().contains("Never: "));
+    }
+
+    private static void tabTo(Runnable tab, String words) {
+        for (int i = 0; i < 80; i++) {
+            tab.run();
+            if (browser.driver.switchTo().activeElement().getText().contains(words)) {
+                return;
+            }
+        }
+        throw new AssertionError("no way by tab to " + words);
+    }
+
+    @Test
+    void withoutScriptEverythingStillWorks() {
+        try (Browser plain = new Browser(false)) {
+            plain.open(shop.address().toString());
+            plain.clickWords("a", "Bass and sea trout");
+            plain.click("button.main");
+            assertEquals(3, plain.all("article.build").size());
+            plain.click("form.sliders-form button");
+            assertEquals(3, plain.all("article.build").size());
+            plain.click("#parts-1 .part button[value=never]");
+            assertTrue(plain.text().contains("Never: "));
+        }
+    }
+}
