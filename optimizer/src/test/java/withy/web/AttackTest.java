@@ -35,7 +35,8 @@ class AttackTest {
     static void open() throws Exception {
         shop = new ShopFolder(scratch, "bench");
         port = shop.address().getPort();
-        Reply start = raw("GET " + shop.address().getPath() + "?" + shop.address().getQuery(), "Host: 127.0.0.1:" + port);
+        Reply start =
+                raw("GET " + shop.address().getPath() + "?" + shop.address().getQuery(), "Host: 127.0.0.1:" + port);
         Matcher set = Pattern.compile("(?i)set-cookie: ([^;]+);([^\r\n]*)").matcher(start.head());
         assertTrue(set.find());
         cookie = set.group(1);
@@ -112,10 +113,14 @@ class AttackTest {
 
     @Test
     void anotherHostNameIsRefused() throws Exception {
-        for (String other : new String[] {"evil.example:" + port, "127.0.0.1", "127.0.0.1:1", "127.0.0.1.evil.example:" + port}) {
-            assertEquals(421, raw("GET /", "Host: " + other, "Cookie: " + cookie).status(), other);
+        for (String other :
+                new String[] {"evil.example:" + port, "127.0.0.1", "127.0.0.1:1", "127.0.0.1.evil.example:" + port}) {
+            assertEquals(
+                    421, raw("GET /", "Host: " + other, "Cookie: " + cookie).status(), other);
         }
-        assertEquals(200, raw("GET /", "Host: localhost:" + port, "Cookie: " + cookie).status());
+        assertEquals(
+                200,
+                raw("GET /", "Host: localhost:" + port, "Cookie: " + cookie).status());
     }
 
     @Test
@@ -127,35 +132,76 @@ class AttackTest {
         }
         assertEquals(403, raw("GET /start?key=wrong", host()).status());
         assertEquals(403, raw("GET /start", host()).status());
-        assertEquals(403, raw("GET /", host(), "Cookie: withy-" + port + "=guess").status());
+        assertEquals(
+                403, raw("GET /", host(), "Cookie: withy-" + port + "=guess").status());
     }
 
     @Test
     void aChangeFromAnotherOriginIsRefused() throws Exception {
         String body = "seal=" + seal + "&from=&start=brook";
-        assertEquals(403, post("/brief", body, host(), "Cookie: " + cookie, FORM, "Origin: http://evil.example").status());
-        assertEquals(403, post("/brief", body, host(), "Cookie: " + cookie, FORM, "Origin: null").status());
-        assertEquals(403, post("/brief", body, host(), "Cookie: " + cookie, FORM).status());
-        assertEquals(403, post("/brief", body, host(), "Cookie: " + cookie, FORM, origin(), "Sec-Fetch-Site: cross-site").status());
-        assertEquals(303, post("/brief", body, host(), "Cookie: " + cookie, FORM, origin()).status());
+        assertEquals(
+                403,
+                post("/brief", body, host(), "Cookie: " + cookie, FORM, "Origin: http://evil.example")
+                        .status());
+        assertEquals(
+                403,
+                post("/brief", body, host(), "Cookie: " + cookie, FORM, "Origin: null")
+                        .status());
+        assertEquals(
+                403, post("/brief", body, host(), "Cookie: " + cookie, FORM).status());
+        assertEquals(
+                403,
+                post("/brief", body, host(), "Cookie: " + cookie, FORM, origin(), "Sec-Fetch-Site: cross-site")
+                        .status());
+        assertEquals(
+                303,
+                post("/brief", body, host(), "Cookie: " + cookie, FORM, origin())
+                        .status());
     }
 
     @Test
     void aFormWithoutItsSealIsRefused() throws Exception {
-        for (String path : new String[] {"/brief", "/paste", "/count", "/change", "/jobs", "/jobs/1", "/weigh", "/stock/quernstone-featherlode-x-16", "/out/quernstone-featherlode-x-16"}) {
-            assertEquals(403, post(path, "start=brook", host(), "Cookie: " + cookie, FORM, origin()).status(), path);
-            assertEquals(403, post(path, "seal=guess", host(), "Cookie: " + cookie, FORM, origin()).status(), path);
+        for (String path : new String[] {
+            "/brief",
+            "/paste",
+            "/count",
+            "/change",
+            "/jobs",
+            "/jobs/1",
+            "/weigh",
+            "/stock/quernstone-featherlode-x-16",
+            "/out/quernstone-featherlode-x-16"
+        }) {
+            assertEquals(
+                    403,
+                    post(path, "start=brook", host(), "Cookie: " + cookie, FORM, origin())
+                            .status(),
+                    path);
+            assertEquals(
+                    403,
+                    post(path, "seal=guess", host(), "Cookie: " + cookie, FORM, origin())
+                            .status(),
+                    path);
         }
-        assertEquals(415, post("/brief", "{}", host(), "Cookie: " + cookie, origin(), "Content-Type: application/json").status());
+        assertEquals(
+                415,
+                post("/brief", "{}", host(), "Cookie: " + cookie, origin(), "Content-Type: application/json")
+                        .status());
         assertEquals(405, raw("DELETE /jobs/1", host(), "Cookie: " + cookie).status());
     }
 
     @Test
     void tooMuchIsRefused() throws Exception {
         String body = "seal=" + seal + "&json=" + "x".repeat((int) Door.MOST_BYTES);
-        assertEquals(413, post("/paste", body, host(), "Cookie: " + cookie, FORM, origin()).status());
+        assertEquals(
+                413,
+                post("/paste", body, host(), "Cookie: " + cookie, FORM, origin())
+                        .status());
         String large = "seal=" + seal + "&json=" + "x".repeat((int) Door.MOST_BYTES / 2);
-        assertEquals(422, post("/paste", large, host(), "Cookie: " + cookie, FORM, origin()).status());
+        assertEquals(
+                422,
+                post("/paste", large, host(), "Cookie: " + cookie, FORM, origin())
+                        .status());
     }
 
     @Test
@@ -174,13 +220,21 @@ class AttackTest {
             assertFalse(outside.contains("<script>alert"), page);
             assertFalse(outside.contains("<img src=x"), page);
         }
-        Reply pasted = post("/paste", "seal=" + seal + "&json=" + URLEncoder.encode("</textarea>" + nasty, StandardCharsets.UTF_8), host(), "Cookie: " + cookie, FORM, origin());
+        Reply pasted = post(
+                "/paste",
+                "seal=" + seal + "&json=" + URLEncoder.encode("</textarea>" + nasty, StandardCharsets.UTF_8),
+                host(),
+                "Cookie: " + cookie,
+                FORM,
+                origin());
         assertFalse(pasted.body().contains("<script>alert"));
     }
 
     @Test
     void everyAnswerHasAStrictPolicyAndNoScriptOfItsOwn() throws Exception {
-        for (String path : new String[] {"/", "/brief?start=brook", "/jobs", "/weigh", "/stock", "/plan", "/nowhere", "/assets/withy.css"}) {
+        for (String path : new String[] {
+            "/", "/brief?start=brook", "/jobs", "/weigh", "/stock", "/plan", "/nowhere", "/assets/withy.css"
+        }) {
             Reply reply = get(path);
             String head = reply.head();
             assertTrue(head.contains("Content-Security-Policy: default-src 'none'; script-src 'self'"), path);
@@ -195,7 +249,14 @@ class AttackTest {
 
     @Test
     void onlyNamedFilesAreHandedOut() throws Exception {
-        for (String path : new String[] {"/assets/words_en.properties", "/assets/..%2f..%2fmessages_en.properties", "/assets/starts.json", "/brief/../../etc/passwd", "/builds/zzzz", "/drafts/"}) {
+        for (String path : new String[] {
+            "/assets/words_en.properties",
+            "/assets/..%2f..%2fmessages_en.properties",
+            "/assets/starts.json",
+            "/brief/../../etc/passwd",
+            "/builds/zzzz",
+            "/drafts/"
+        }) {
             int status = get(path).status();
             assertTrue(status == 404 || status == 400, path + " " + status);
         }
