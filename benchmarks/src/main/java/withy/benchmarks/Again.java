@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.objectives.Solver.Query;
@@ -28,26 +29,27 @@ final class Again {
 
     private Again() {}
 
-    /** A part of the best build is out; nothing is glued. */
-    static Sample once(Shop shop, Query query, int run, int changes) {
-        Cap before = new Cap(Cap.SECONDS);
+    /** A part of the best build is out; nothing is glued. Null where there is no best build to begin with. */
+    static @Nullable Sample once(Shop shop, Query query, int run, int changes) {
+        Cap before = new Cap(Cap.WARM_SECONDS);
         Build build = new Search(shop.catalog()).solve(query, before.watch()).build();
         if (build == null) {
-            return new Sample(0, Sample.NOT_COUNTED, 0, !before.reached(), before.reached());
+            return null;
         }
         String lost = lost(query, build, run);
         List<Part> rest = new ArrayList<>(shop.catalog().byId().values());
         rest.removeIf(part -> part.id().equals(lost));
         Catalog without = new Catalog(
                 shop.catalog().rates(), shop.catalog().asOf(), shop.catalog().hash() + " without " + lost, rest);
-        Cap cap = new Cap(Cap.SECONDS);
+        Cap cap = new Cap(Cap.WARM_SECONDS);
+        double cpu = Cpu.ms();
         long start = System.nanoTime();
         List<Rung> rungs =
                 ChangeLadder.climb(new Situation(without, query, build, Set.of(), Set.of(lost)), changes, cap.watch());
         double ms = Job.millisSince(start);
         boolean proven = rungs.stream().allMatch(Rung::proven);
         int found = (int) rungs.stream().filter(rung -> rung.build() != null).count();
-        return new Sample(ms, Sample.NOT_COUNTED, found, proven, cap.reached());
+        return new Sample(ms, Cpu.ms() - cpu, Sample.NOT_COUNTED, found, proven, cap.reached());
     }
 
     /** Any part but what the shop decides and what the customer brings. */
@@ -78,10 +80,11 @@ final class Again {
         for (Query query : queries) {
             jobs.add(new PlanJob(jobs.size() + 1, catalog, query, null));
         }
-        Cap cap = new Cap(Cap.SECONDS);
+        Cap cap = new Cap(Cap.WARM_SECONDS);
+        double cpu = Cpu.ms();
         long start = System.nanoTime();
         JobPlanner.Plan plan = JobPlanner.plan(jobs, new Supplies(catalog.asOf(), parts), cap.watch());
         double ms = Job.millisSince(start);
-        return new Sample(ms, Sample.NOT_COUNTED, plan.options().size(), plan.proven(), cap.reached());
+        return new Sample(ms, Cpu.ms() - cpu, Sample.NOT_COUNTED, plan.options().size(), plan.proven(), cap.reached());
     }
 }

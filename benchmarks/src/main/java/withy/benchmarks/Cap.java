@@ -9,6 +9,9 @@ final class Cap {
     /** Longest a solve may take, s. */
     static final int SECONDS = 20;
 
+    /** Longest one run of a latency row may take, s: beyond it the row is told as more than that. */
+    static final int WARM_SECONDS = 5;
+
     private final long endNanos;
     private final AtomicBoolean reached = new AtomicBoolean();
 

@@ -163,7 +163,7 @@ final class Field {
     }
 
     /** Better than a proven best is suspicious, and so is a proof that says something else. */
-    private static void judge(String scenario, int parts, Solution best, Lane lane, List<String> faults) {
+    static void judge(String scenario, int parts, Solution best, Lane lane, List<String> faults) {
         String who = scenario + " on " + parts + " parts, " + lane.name() + ": ";
         Long last = lane.last();
         if (lane.lost() != null) {

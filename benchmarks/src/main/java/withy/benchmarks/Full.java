@@ -11,21 +11,25 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.runner.RunnerException;
 import withy.benchmarks.Settings.Section;
+import withy.benchmarks.micro.Micro;
+import withy.benchmarks.micro.MicroRun;
 import withy.benchmarks.peer.Peer;
+import withy.objectives.Solver.Query;
 
 /** The whole run: one section after the other, each within its share of the time; what there was no time for is said. */
 final class Full {
     /** Share of the time each section may take; what one leaves over goes to those after it. */
     private static final Map<Section, Double> SHARES = new EnumMap<>(Map.of(
-            Section.PEERS, 0.45,
-            Section.LATENCY, 0.28,
-            Section.COLD, 0.05,
-            Section.FRONT, 0.04,
-            Section.SCALE, 0.08,
-            Section.BRIEFS, 0.04,
-            Section.FEATURES, 0.03,
-            Section.MICRO, 0.03));
+            Section.PEERS, 0.40,
+            Section.LATENCY, 0.26,
+            Section.COLD, 0.04,
+            Section.FRONT, 0.05,
+            Section.SCALE, 0.12,
+            Section.BRIEFS, 0.05,
+            Section.FEATURES, 0.04,
+            Section.MICRO, 0.04));
 
     /** Of the time of the peers, what the curated catalogue gets. */
     private static final double CURATED_SHARE = 0.7;
@@ -38,6 +42,14 @@ final class Full {
             "harbour-jigging",
             "beach-surf",
             "sea-trout-travel");
+
+    private static final int BRIEFS = 200;
+
+    /** Scenarios asked at each size. */
+    private static final int SCALED = 4;
+
+    /** Scenarios a catalogue whose instance is described. */
+    private static final int DESCRIBED = 3;
 
     private final Path home;
     private final Settings settings;
@@ -86,8 +98,15 @@ final class Full {
         return switch (section) {
             case PEERS -> peers(end);
             case LATENCY -> latency(end);
-            case COLD -> LatencyPage.coldText(new Cold(home, System.getProperty("withy.archive", "")).measure());
-            default -> "";
+            case COLD -> {
+                Cold cold = new Cold(home, System.getProperty("withy.archive", ""));
+                yield LatencyPage.coldText(cold.measure(), cold.parts());
+            }
+            case FRONT -> Fronts.text(Fronts.measure(shops.get(0), inOrder(shops.get(0)), end, faults));
+            case SCALE -> scale(end);
+            case BRIEFS -> briefs(end);
+            case FEATURES -> features(end);
+            case MICRO -> micro();
         };
     }
 
@@ -115,6 +134,11 @@ final class Full {
         String left = notRun.isEmpty()
                 ? ""
                 : "Not raced, since the time of this section was up: " + String.join(", ", notRun) + ".\n\n";
+        draw(
+                "quality.svg",
+                Plots.quality(heats.stream()
+                        .filter(heat -> heat.parts() == bench.parts())
+                        .toList()));
         return new PeersPage(peers, settings.caps(), heats).text() + left;
     }
 
@@ -125,7 +149,143 @@ final class Full {
             long now = System.nanoTime();
             rows.addAll(new Warm(home, talk, now + (end - now) / left--).measure(shop, List.of(Job.values())));
         }
+        draw(
+                "latency.svg",
+                Plots.latency(
+                        rows.stream().filter(row -> row.shop() == shops.get(1)).toList()));
         return new LatencyPage(rows).text();
+    }
+
+    private String scale(long end) throws IOException {
+        List<Scale.Curve> curves = new ArrayList<>();
+        List<Scale.Point> sizes = new ArrayList<>();
+        long now = System.nanoTime();
+        long sized = now + Math.round((end - now) * CURATED_SHARE);
+        for (int size : List.of(0, Shop.WIDE_SIZE, 5_000, Shop.LARGE_SIZE, 100_000)) {
+            if (System.nanoTime() < sized) {
+                Shop shop = size == 0
+                        ? shops.get(0)
+                        : size == Shop.WIDE_SIZE
+                                ? shops.get(1)
+                                : size == Shop.LARGE_SIZE ? shops.get(2) : Shop.generated(size);
+                if (!shops.contains(shop)) {
+                    shops.add(shop);
+                }
+                sizes.add(Scale.bests(shop.parts(), shop, queries(shop, SCALED), sized));
+                talk.println("scale " + shop.parts() + " parts: "
+                        + Table.number(sizes.get(sizes.size() - 1).medianMs()) + " ms");
+            }
+        }
+        curves.add(new Scale.Curve(
+                "parts",
+                "Rank 1 of " + String.join(", ", FIRST.subList(0, SCALED))
+                        + " (where all their parts are there); the curated catalogue is no sample of the generated ones. Bar: 100,000 parts within 5 s, and a power of at most 1.",
+                sizes));
+        List<Scale.Point> wishes = new ArrayList<>();
+        for (int count : List.of(1, 2, 4, 8, 16, 32)) {
+            if (System.nanoTime() < end) {
+                List<Query> asked = new ArrayList<>();
+                for (Scenario scenario : inOrder(shops.get(1)).subList(0, SCALED)) {
+                    asked.add(RandomBriefs.wishing(scenario, shops.get(1).catalog(), count)
+                            .query());
+                }
+                wishes.add(Scale.bests(count, shops.get(1), asked, end));
+            }
+        }
+        curves.add(new Scale.Curve(
+                "wishes",
+                "Rank 1 of the same on " + shops.get(1).parts()
+                        + " parts with so many parts that would be nice to have or to leave out.",
+                wishes));
+        List<Scale.Point> jobs = new ArrayList<>();
+        for (int count : List.of(1, 2, 5, 10, 20, 30)) {
+            if (System.nanoTime() < end) {
+                List<Query> asked = new ArrayList<>();
+                RandomBriefs.of(inOrder(shops.get(0)), count).forEach(one -> asked.add(one.query()));
+                jobs.add(Scale.plan(count, shops.get(0), asked));
+            }
+        }
+        curves.add(new Scale.Curve(
+                "jobs",
+                "A plan of so many random briefs (seed " + RandomBriefs.SEED
+                        + ") on the curated catalogue's stock, once each.",
+                jobs));
+        draw("scale.svg", Plots.scale(curves));
+        return Scale.text(curves);
+    }
+
+    private List<Query> queries(Shop shop, int most) throws IOException {
+        return inOrder(shop).stream().limit(most).map(Scenario::query).toList();
+    }
+
+    private String briefs(long end) throws IOException {
+        Shop wide = shops.get(1);
+        List<Sample> samples = new ArrayList<>();
+        for (Scenario brief : RandomBriefs.of(Scenario.all(home, wide.catalog()), BRIEFS)) {
+            if (System.nanoTime() < end) {
+                samples.add(Job.best(wide, brief.query()));
+            }
+        }
+        Table table = new Table(
+                "briefs",
+                "asked",
+                "with a legal build",
+                "proven",
+                "median ms",
+                "95th ms",
+                "99th ms",
+                "longest ms",
+                "CPU median ms");
+        if (!samples.isEmpty()) {
+            Spread spread = Spread.of(samples.stream().map(Sample::ms).toList());
+            boolean capped = samples.stream().anyMatch(Sample::capped);
+            table.row(
+                    "random, seed " + RandomBriefs.SEED,
+                    samples.size() + " of " + BRIEFS,
+                    samples.stream().filter(one -> one.builds() > 0).count() + "",
+                    samples.stream().filter(Sample::proven).count() + "",
+                    Table.number(spread.medianMs()),
+                    Table.number(spread.p95Ms()),
+                    Table.number(spread.p99Ms()),
+                    capped ? "more than " + Cap.WARM_SECONDS * 1000 : Table.number(spread.mostMs()),
+                    Table.number(Spread.of(samples.stream().map(Sample::cpuMs).toList())
+                            .medianMs()));
+        }
+        return "## Random briefs on " + wide.parts()
+                + " parts\n\nScenarios in turn with other lures, lengths, reaches, classes, priorities, handles and budgets; rank 1, stopped after "
+                + Cap.WARM_SECONDS + " s. Not asked = the section's time was up.\n\n" + table.text();
+    }
+
+    private String features(long end) throws IOException {
+        List<Features.Instance> instances = new ArrayList<>();
+        for (Shop shop : shops.subList(0, 2)) {
+            for (Scenario scenario : inOrder(shop).subList(0, DESCRIBED)) {
+                if (System.nanoTime() < end) {
+                    instances.add(Features.of(shop, scenario));
+                }
+            }
+        }
+        return Features.text(instances);
+    }
+
+    private String micro() {
+        Table table = new Table("work", "µs", "±");
+        try {
+            for (MicroRun.Figure figure : MicroRun.measure()) {
+                table.row(figure.what(), Table.number(figure.micros()), Table.number(figure.errorMicros()));
+            }
+        } catch (RunnerException e) {
+            faults.add("the small measurements could not run: " + e.getMessage());
+        }
+        return "## Small work\n\n" + MicroRun.HOW + "; the rod is the best of " + Micro.SCENARIO
+                + " on the wide catalogue.\n\n" + table.text();
+    }
+
+    /** Drawings go beside the page, and only with it. */
+    private void draw(String name, Plot plot) throws IOException {
+        if (settings.whole()) {
+            Files.writeString(home.resolve("benchmarks").resolve(name), plot.svg(), StandardCharsets.UTF_8);
+        }
     }
 
     private List<Scenario> inOrder(Shop shop) throws IOException {

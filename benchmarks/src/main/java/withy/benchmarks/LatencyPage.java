@@ -15,13 +15,14 @@ record LatencyPage(List<Row> rows) {
     }
 
     String text() {
-        StringBuilder text = new StringBuilder("## How long answers take, warm\n\n");
+        StringBuilder text = new StringBuilder(
+                "## How long answers take, warm\n\n![share of questions answered over time](latency.svg)\n\n");
         text.append(
                         "One process, an uncounted pass of rank 1 over all scenarios first, a new search each run, catalogue in memory; each job in turn over all ")
                 .append(
                         "scenarios while its share of the time lasts, up to " + Warm.MOST_RUNS
-                                + " runs each. A solve is stopped after " + Cap.SECONDS
-                                + " s and then told as \"more than\". Percentiles by nearest rank over all runs of all scenarios. Budget binding: ")
+                                + " runs each. A solve is stopped after " + Cap.WARM_SECONDS
+                                + " s and then told as \"more than\". CPU is the processor time of the whole process, all threads together. Percentiles by nearest rank over all runs of all scenarios. Budget binding: ")
                 .append(
                         String.format(Locale.ROOT, "%.0f", Scenario.BINDING_SHARE * 100)
                                 + " % of what the scenario's best build costs. Part out: any part of the best build (seed "
@@ -59,7 +60,11 @@ record LatencyPage(List<Row> rows) {
                 "scenarios within the bar");
         for (List<Row> all : tables().values()) {
             List<Double> ms = new ArrayList<>();
-            all.forEach(row -> row.samples().forEach(sample -> ms.add(sample.ms())));
+            List<Double> cpu = new ArrayList<>();
+            all.forEach(row -> row.samples().forEach(sample -> {
+                ms.add(sample.ms());
+                cpu.add(sample.cpuMs());
+            }));
             Row first = all.get(0);
             long met = all.stream().filter(Row::met).count();
             String within = met + " of " + all.size() + (met < all.size() ? ", " + MISSED : "");
@@ -73,7 +78,8 @@ record LatencyPage(List<Row> rows) {
                     spread == null ? "not run" : Table.number(spread.medianMs()),
                     spread == null ? "" : Table.number(spread.p95Ms()),
                     spread == null ? "" : Table.number(spread.p99Ms()),
-                    spread == null ? "" : capped ? moreThanCap() : Table.number(spread.mostMs()),
+                    spread == null ? "" : capped ? moreThan(Cap.WARM_SECONDS) : Table.number(spread.mostMs()),
+                    cpu.isEmpty() ? "" : Table.number(Spread.of(cpu).medianMs()),
                     all.stream().filter(Row::proven).count() + " of " + all.size(),
                     first.job().targetMs(first.shop()) == Job.NO_BAR ? "no bar" : within);
         }
@@ -81,7 +87,7 @@ record LatencyPage(List<Row> rows) {
     }
 
     /** The command as a whole process. */
-    static String coldText(List<Cold.Line> cold) {
+    static String coldText(List<Cold.Line> cold, List<Cold.Line> parts) {
         StringBuilder text = new StringBuilder("## Cold: one command as a whole process\n\n`propose scenarios/"
                 + Cold.SCENARIO + "/brief.json --catalog catalog-samples/wide`, " + Cold.RUNS
                 + " runs each after one that is not counted.\n\n");
@@ -94,13 +100,23 @@ record LatencyPage(List<Row> rows) {
                 table.row(
                         way.way(),
                         way.targetMs() + "",
-                        way.capped() ? moreThanCap() : Table.number(spread.medianMs()),
+                        way.capped() ? moreThan(Cap.SECONDS) : Table.number(spread.medianMs()),
                         Table.number(spread.leastMs()),
-                        way.capped() ? moreThanCap() : Table.number(spread.mostMs()),
+                        way.capped() ? moreThan(Cap.SECONDS) : Table.number(spread.mostMs()),
                         !way.capped() && spread.medianMs() <= way.targetMs() ? "met" : MISSED);
             }
         }
-        return text.append(table.text()).toString();
+        text.append(table.text()).append("What it is made of, with the class archive:\n\n");
+        Table made = new Table("command", "median ms", "shortest ms", "longest ms");
+        for (Cold.Line part : parts) {
+            Spread spread = Spread.of(part.ms());
+            made.row(
+                    part.way(),
+                    Table.number(spread.medianMs()),
+                    Table.number(spread.leastMs()),
+                    Table.number(spread.mostMs()));
+        }
+        return text.append(made.text()).toString();
     }
 
     private static void table(StringBuilder text, List<Row> rows) {
@@ -113,19 +129,31 @@ record LatencyPage(List<Row> rows) {
                 .append(bar(first))
                 .append("\n\n");
         Table table = new Table(
-                "scenario", "runs", "median ms", "95th ms", "longest ms", "layouts opened", "builds", "proven", "bar");
+                "scenario",
+                "runs",
+                "median ms",
+                "CPU median ms",
+                "95th ms",
+                "longest ms",
+                "layouts opened",
+                "builds",
+                "proven",
+                "bar");
         for (Row row : rows) {
             if (!row.ran()) {
-                table.row(row.scenario(), "0", "not run", "", "", "", "", "", MISSED);
+                table.row(row.scenario(), "0", "not run", "", "", "", "", "", "", MISSED);
                 continue;
             }
             Spread spread = row.spread();
             table.row(
                     row.scenario(),
                     row.samples().size() + "",
-                    row.capped() ? moreThanCap() : Table.number(spread.medianMs()),
+                    row.capped() ? moreThan(Cap.WARM_SECONDS) : Table.number(spread.medianMs()),
+                    Table.number(
+                            Spread.of(row.samples().stream().map(Sample::cpuMs).toList())
+                                    .medianMs()),
                     Table.number(spread.p95Ms()),
-                    row.capped() ? moreThanCap() : Table.number(spread.mostMs()),
+                    row.capped() ? moreThan(Cap.WARM_SECONDS) : Table.number(spread.mostMs()),
                     row.opened() == Sample.NOT_COUNTED ? "" : row.opened() + "",
                     row.builds() + "",
                     row.proven() ? (row.builds() == 0 ? "yes, none is legal" : "yes") : "no",
@@ -139,7 +167,7 @@ record LatencyPage(List<Row> rows) {
         return bar == Job.NO_BAR ? "none" : bar + (row.job().barOfTail() ? " (95th)" : "");
     }
 
-    private static String moreThanCap() {
-        return "more than " + Cap.SECONDS * 1000;
+    private static String moreThan(int seconds) {
+        return "more than " + seconds * 1000;
     }
 }

@@ -37,6 +37,7 @@ record PeersPage(List<Peer> peers, Field.Caps caps, List<Heat> heats) {
                     .append(".\n");
         }
         text.append('\n');
+        text.append("![gap over time](quality.svg)\n\n");
         for (int parts : heats.stream().map(Heat::parts).distinct().toList()) {
             List<Heat> some =
                     heats.stream().filter(heat -> heat.parts() == parts).toList();

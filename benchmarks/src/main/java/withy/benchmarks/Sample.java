@@ -4,12 +4,13 @@ package withy.benchmarks;
  * One run.
  *
  * @param ms wall time, ms
+ * @param cpuMs processor time of all its threads, ms
  * @param opened layouts worked through exactly, or {@link #NOT_COUNTED}
  * @param builds builds found
  * @param proven true where the answer is proven
  * @param capped true where it was stopped before its end
  */
-record Sample(double ms, long opened, int builds, boolean proven, boolean capped) {
+record Sample(double ms, double cpuMs, long opened, int builds, boolean proven, boolean capped) {
     /** The offer of three solves several questions and does not tell their layouts. */
     static final long NOT_COUNTED = -1;
 }

@@ -28,7 +28,7 @@ record Scenario(String name, Brief brief) {
     /** A budget that binds: this share of what the best build costs. */
     static final double BINDING_SHARE = 0.9;
 
-    /** All scenarios of the repository in the order of their names. */
+    /** All scenarios of the repository in the order of their names, but those that name a part the catalogue does not have. */
     static List<Scenario> all(Path home, Catalog catalog) throws IOException {
         List<Path> folders;
         try (Stream<Path> found = Files.list(home.resolve("scenarios"))) {
@@ -38,9 +38,18 @@ record Scenario(String name, Brief brief) {
         for (Path folder : folders) {
             Brief brief = BriefReader.read(folder.resolve("brief.json"), context(catalog))
                     .orThrow();
-            scenarios.add(new Scenario(folder.getFileName().toString(), brief));
+            if (named(brief).allMatch(id -> catalog.find(id) != null)) {
+                scenarios.add(new Scenario(folder.getFileName().toString(), brief));
+            }
         }
         return scenarios;
+    }
+
+    private static Stream<String> named(Brief brief) {
+        return Stream.concat(
+                brief.owned().stream(),
+                Stream.concat(brief.insisted().stream(), brief.refused().stream())
+                        .map(Brief.PartWish::partId));
     }
 
     Query query() {

@@ -25,6 +25,9 @@ record Shop(int parts, String origin, Catalog catalog) {
     /** Its seed. */
     static final long LARGE_SEED = 20_261_002L;
 
+    /** Parts of the repository's generated catalogue. */
+    static final int WIDE_SIZE = SampleCatalogs.WIDE_SIZE;
+
     /** Seed of the order of a shuffled catalogue. */
     static final long ORDER_SEED = 7;
 

@@ -23,6 +23,9 @@ final class Warm {
     /** Jobs of a plan. */
     private static final int PLANNED = 10;
 
+    /** Most of the time that goes into warming up. */
+    private static final double WARM_UP_SHARE = 0.1;
+
     private final Path home;
     private final PrintStream talk;
     private final long endNanos;
@@ -40,7 +43,8 @@ final class Warm {
 
     List<Row> measure(Shop shop, List<Job> jobs) throws IOException {
         List<Scenario> scenarios = Scenario.all(home, shop.catalog());
-        warmUp(shop, scenarios);
+        long start = System.nanoTime();
+        warmUp(shop, scenarios, start + Math.round((endNanos - start) * WARM_UP_SHARE));
         List<Row> rows = new ArrayList<>();
         int left = jobs.size();
         for (Job job : jobs) {
@@ -54,7 +58,7 @@ final class Warm {
     }
 
     private List<Row> rows(Shop shop, Job job, List<Scenario> scenarios, long end) {
-        Map<String, IntFunction<Sample>> runs = new LinkedHashMap<>();
+        Map<String, IntFunction<@Nullable Sample>> runs = new LinkedHashMap<>();
         if (job.together()) {
             List<Query> queries =
                     scenarios.stream().limit(PLANNED).map(Scenario::query).toList();
@@ -68,12 +72,17 @@ final class Warm {
             }
         }
         Map<String, List<Sample>> samples = new LinkedHashMap<>();
+        runs.keySet().forEach(name -> samples.put(name, new ArrayList<>()));
         for (int run = 0; run < MOST_RUNS; run++) {
-            for (Map.Entry<String, IntFunction<Sample>> one : runs.entrySet()) {
-                List<Sample> sofar = samples.computeIfAbsent(one.getKey(), name -> new ArrayList<>());
-                boolean stopped = sofar.stream().anyMatch(Sample::capped);
-                if (!stopped && System.nanoTime() - end < 0) {
-                    sofar.add(one.getValue().apply(run));
+            for (Map.Entry<String, IntFunction<@Nullable Sample>> one : runs.entrySet()) {
+                List<Sample> sofar = samples.get(one.getKey());
+                if (sofar != null && sofar.stream().noneMatch(Sample::capped) && System.nanoTime() - end < 0) {
+                    Sample sample = one.getValue().apply(run);
+                    if (sample == null) {
+                        samples.remove(one.getKey());
+                    } else {
+                        sofar.add(sample);
+                    }
                 }
             }
         }
@@ -83,9 +92,9 @@ final class Warm {
     }
 
     /** One uncounted pass, so that the machine code of the hot paths is there. */
-    private void warmUp(Shop shop, List<Scenario> scenarios) {
+    private static void warmUp(Shop shop, List<Scenario> scenarios, long end) {
         for (Scenario scenario : scenarios) {
-            if (System.nanoTime() - endNanos < 0) {
+            if (System.nanoTime() - end < 0) {
                 Job.RANK_1.once(shop, scenario.query(), 0);
             }
         }
@@ -96,7 +105,7 @@ final class Warm {
         if (System.nanoTime() - end >= 0) {
             return scenario.query();
         }
-        Solution free = new Search(shop.catalog()).solve(scenario.query(), new Cap(Cap.SECONDS).watch());
+        Solution free = new Search(shop.catalog()).solve(scenario.query(), new Cap(Cap.WARM_SECONDS).watch());
         ObjectiveVector best = free.objectives();
         return best == null ? null : scenario.binding(shop.catalog(), best).query();
     }

@@ -2,7 +2,6 @@ package withy.benchmarks;
 
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.BriefDraft;
@@ -28,18 +27,19 @@ final class Why {
 
     private Why() {}
 
-    static Sample once(Job job, Shop shop, Query query) {
-        Cap before = new Cap(Cap.SECONDS);
+    /** Null where there is no best build to ask about. */
+    static @Nullable Sample once(Job job, Shop shop, Query query) {
+        Cap before = new Cap(Cap.WARM_SECONDS);
         Search search = new Search(shop.catalog());
         Inquiry known = inquiry(shop, query.brief(), search, before);
         Found first = known.first();
         if (first == null || before.reached()) {
-            return new Sample(0, Sample.NOT_COUNTED, 0, !before.reached(), before.reached());
+            return null;
         }
         if (job == Job.CONFLICT) {
             return conflict(shop, query.brief(), first, search);
         }
-        Cap cap = new Cap(Cap.SECONDS);
+        Cap cap = new Cap(Cap.WARM_SECONDS);
         Inquiry inquiry = inquiry(shop, query.brief(), search, cap);
         inquiry.first();
         Set<String> part = new TreeSet<>(Set.of(other(shop, first.build())));
@@ -47,10 +47,11 @@ final class Why {
             WhyNot.reason(inquiry, part);
         }
         Found lightest = job == Job.CURVE ? inquiry.best(query.withPriorities(Inquiry.only(Objective.WEIGHT))) : null;
+        double cpu = Cpu.ms();
         long start = System.nanoTime();
         work(job, inquiry, part, first, lightest);
-        double ms = (System.nanoTime() - start) / (double) TimeUnit.MILLISECONDS.toNanos(1);
-        return new Sample(ms, Sample.NOT_COUNTED, 1, !inquiry.open(), cap.reached());
+        double ms = Job.millisSince(start);
+        return new Sample(ms, Cpu.ms() - cpu, Sample.NOT_COUNTED, 1, !inquiry.open(), cap.reached());
     }
 
     private static void work(Job job, Inquiry inquiry, Set<String> part, Found first, @Nullable Found lightest) {
@@ -64,12 +65,14 @@ final class Why {
 
     private static Sample conflict(Shop shop, Brief brief, Found first, Search search) {
         long little = Math.round(first.rod().figures().priceMinor() * TOO_LITTLE);
-        Cap cap = new Cap(Cap.SECONDS);
+        Cap cap = new Cap(Cap.WARM_SECONDS);
         Inquiry inquiry = inquiry(shop, new BriefDraft(brief).budget(little).brief(), search, cap);
+        double cpu = Cpu.ms();
         long start = System.nanoTime();
         Impossible impossible = Impossible.of(inquiry);
-        double ms = (System.nanoTime() - start) / (double) TimeUnit.MILLISECONDS.toNanos(1);
-        return new Sample(ms, Sample.NOT_COUNTED, impossible.repairs().size(), !inquiry.open(), cap.reached());
+        double ms = Job.millisSince(start);
+        return new Sample(
+                ms, Cpu.ms() - cpu, Sample.NOT_COUNTED, impossible.repairs().size(), !inquiry.open(), cap.reached());
     }
 
     private static Inquiry inquiry(Shop shop, Brief brief, Search search, Cap cap) {

@@ -1,0 +1,338 @@
+package withy.benchmarks;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
+import withy.benchmarks.peer.Nsga2;
+import withy.benchmarks.peer.Question;
+import withy.benchmarks.peer.Race;
+import withy.brief.Objective;
+import withy.catalog.Guide;
+import withy.catalog.Part;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
+import withy.objectives.Solver.Query;
+import withy.oracle.Enumeration;
+import withy.oracle.Enumeration.Legal;
+import withy.rod.Build;
+import withy.rod.Station;
+import withy.search.Offer;
+import withy.search.Proposal;
+import withy.search.Search;
+
+/**
+ * The offer's builds on catalogues small enough that every legal build is known: what volume of objectives they dominate against the best three builds
+ * of the exact front with the same rank 1 and within the same regret.
+ */
+final class Fronts {
+    /** Most builds of such a catalogue. */
+    private static final long BUILDS = 400_000;
+
+    /** The offer's own cap: so much of rank 1's score. */
+    private static final double REGRET = 0.12;
+
+    /** The bar: share of the best triple's volume. */
+    private static final double BAR = 0.98;
+
+    /** Fronts up to this size are also measured whole. */
+    private static final int MOST_WHOLE = 40;
+
+    private static final double NSGA_SECONDS = 1;
+
+    /** The six objectives and the nice wishes missed. */
+    private static final int AXES = Objective.values().length + 1;
+
+    private Fronts() {}
+
+    /**
+     * One catalogue.
+     *
+     * @param scenario the brief
+     * @param parts parts
+     * @param builds builds
+     * @param legal legal builds
+     * @param front builds of the exact front
+     * @param within of these, within the regret
+     * @param picks builds offered
+     * @param looks looks (blank, seat, grip material, guide family) among those
+     * @param share their volume over that of the best triple
+     * @param shareOfDifferent their volume over that of the best triple of builds that look different
+     * @param wholeShare their volume over that of the whole front, or null where it is too large
+     * @param nsgaShare the volume of NSGA-II's last population over that of the whole front, or null
+     */
+    record Case(
+            String scenario,
+            int parts,
+            long builds,
+            int legal,
+            int front,
+            int within,
+            int picks,
+            int looks,
+            double share,
+            double shareOfDifferent,
+            @Nullable Double wholeShare,
+            @Nullable Double nsgaShare) {}
+
+    static List<Case> measure(Shop shop, List<Scenario> scenarios, long end, List<String> faults) {
+        List<Case> cases = new ArrayList<>();
+        for (Scenario scenario : scenarios) {
+            Excerpt excerpt = System.nanoTime() < end ? Excerpt.of(shop, scenario, BUILDS) : null;
+            if (excerpt != null) {
+                List<Legal> legal = new Enumeration(excerpt.catalog(), excerpt.query(), true).legal();
+                cases.add(new One(scenario.name(), excerpt, legal, faults).measure());
+            }
+        }
+        return cases;
+    }
+
+    private static final class One {
+        private final String name;
+        private final Excerpt shop;
+        private final List<Legal> legal;
+        private final List<String> faults;
+        private final Scoring own;
+        private final Scoring equal;
+
+        One(String name, Excerpt shop, List<Legal> legal, List<String> faults) {
+            this.name = name;
+            this.shop = shop;
+            this.legal = legal;
+            this.faults = faults;
+            Query query = shop.query();
+            this.own = Scoring.of(query.brief(), shop.catalog().rates(), query.priorities());
+            Map<Objective, Double> same = new EnumMap<>(Objective.class);
+            for (Objective objective : Objective.values()) {
+                same.put(objective, 1.0);
+            }
+            this.equal = Scoring.of(query.brief(), shop.catalog().rates(), same);
+        }
+
+        Case measure() {
+            List<ObjectiveVector> front = front();
+            List<Proposal> offer = Offer.three(new Search(shop.catalog()), shop.query(), new Cap(Cap.SECONDS).watch());
+            List<double[]> picks =
+                    offer.stream().map(one -> point(one.objectives())).toList();
+            ObjectiveVector first = offer.get(0).objectives();
+            long best = own.score(first);
+            long most = best + Math.round(REGRET * Math.abs(best));
+            List<ObjectiveVector> within =
+                    front.stream().filter(one -> own.score(one) <= most).toList();
+            Map<ObjectiveVector, Set<String>> looks = looks(within);
+            double[] reference = beyond(within);
+            double ours = Hypervolume.of(picks, reference);
+            double share = ours / bestTriple(first, within, reference, (one, other) -> true);
+            double different = ours / bestTriple(first, within, reference, (one, other) -> differ(looks, one, other));
+            if (front.stream().noneMatch(first::equals)) {
+                faults.add("excerpt for " + name + ": rank 1 is not on the exact front");
+            }
+            if (share > 1 + 1e-9) {
+                faults.add("excerpt for " + name + ": suspicious: the offer beats the best triple, share " + share);
+            }
+            boolean small = front.size() <= MOST_WHOLE;
+            double whole =
+                    small ? Hypervolume.of(front.stream().map(this::point).toList(), beyond(front)) : 0;
+            Double wholeShare = small ? Double.valueOf(Hypervolume.of(picks, beyond(front)) / whole) : null;
+            Double nsga = small ? Double.valueOf(Hypervolume.of(nsga(), beyond(front)) / whole) : null;
+            return new Case(
+                    name,
+                    shop.catalog().size(),
+                    shop.builds(),
+                    legal.size(),
+                    front.size(),
+                    within.size(),
+                    picks.size(),
+                    (int) looks.values().stream()
+                            .flatMap(Set::stream)
+                            .distinct()
+                            .count(),
+                    share,
+                    different,
+                    wholeShare,
+                    nsga);
+        }
+
+        private List<double[]> nsga() {
+            Question question = new Question(shop.catalog(), shop.query());
+            List<ObjectiveVector> found = Nsga2.front(question, new Race(question, NSGA_SECONDS));
+            return nonDominated(found).stream().map(this::point).toList();
+        }
+
+        private List<ObjectiveVector> front() {
+            return nonDominated(legal.stream().map(Legal::vector).toList());
+        }
+
+        private static List<ObjectiveVector> nonDominated(List<ObjectiveVector> all) {
+            List<ObjectiveVector> front = new ArrayList<>();
+            for (ObjectiveVector one : all.stream().distinct().toList()) {
+                if (front.stream().noneMatch(other -> atLeastAsGood(other, one))) {
+                    front.removeIf(other -> atLeastAsGood(one, other));
+                    front.add(one);
+                }
+            }
+            return front;
+        }
+
+        /** In all six objectives and in the nice wishes. */
+        private static boolean atLeastAsGood(ObjectiveVector one, ObjectiveVector other) {
+            return one.missedMilliSteps() <= other.missedMilliSteps()
+                    && Arrays.stream(Objective.values()).allMatch(o -> one.loss(o) <= other.loss(o));
+        }
+
+        /** Rank 1 with the two that add most volume, each pair of the three allowed. */
+        private double bestTriple(
+                ObjectiveVector first,
+                List<ObjectiveVector> within,
+                double[] reference,
+                BiPredicate<ObjectiveVector, ObjectiveVector> allowed) {
+            double[] start = point(first);
+            double best = Hypervolume.of(List.of(start), reference);
+            for (int i = 0; i < within.size(); i++) {
+                ObjectiveVector second = within.get(i);
+                if (allowed.test(first, second)) {
+                    best = Math.max(best, Hypervolume.of(List.of(start, point(second)), reference));
+                    for (int j = i + 1; j < within.size(); j++) {
+                        ObjectiveVector third = within.get(j);
+                        if (allowed.test(first, third) && allowed.test(second, third)) {
+                            best = Math.max(
+                                    best, Hypervolume.of(List.of(start, point(second), point(third)), reference));
+                        }
+                    }
+                }
+            }
+            return best;
+        }
+
+        /** Some build of one looks different from some build of the other. */
+        private static boolean differ(
+                Map<ObjectiveVector, Set<String>> looks, ObjectiveVector one, ObjectiveVector other) {
+            Set<String> ones = looks.getOrDefault(one, Set.of());
+            Set<String> others = looks.getOrDefault(other, Set.of());
+            return ones.size() > 1 || others.size() > 1 || !ones.equals(others);
+        }
+
+        private Map<ObjectiveVector, Set<String>> looks(List<ObjectiveVector> within) {
+            Map<ObjectiveVector, Set<String>> looks = new HashMap<>();
+            within.forEach(one -> looks.put(one, new TreeSet<>()));
+            for (Legal one : legal) {
+                Set<String> of = looks.get(one.vector());
+                if (of != null) {
+                    of.add(look(one.build()));
+                }
+            }
+            return looks;
+        }
+
+        private String look(Build build) {
+            Part grip = part(build, Station.REAR_GRIP);
+            String guide =
+                    part(build, Station.guide(1)) instanceof Guide of ? of.family() + " " + of.frameFinish() : "";
+            return build.layout().blankId() + "|" + build.partAt(Station.SEAT) + "|"
+                    + (grip == null ? "" : grip.facts().material()) + "|" + guide;
+        }
+
+        private @Nullable Part part(Build build, Station station) {
+            String id = build.partAt(station);
+            return id == null ? null : shop.catalog().find(id);
+        }
+
+        /** Losses in steps, each objective alike, missed wishes last. */
+        private double[] point(ObjectiveVector vector) {
+            double[] steps = new double[AXES];
+            steps[AXES - 1] = Scoring.steps(equal.missed(vector));
+            for (Objective objective : Objective.values()) {
+                steps[objective.ordinal()] = Scoring.steps(equal.share(objective, vector));
+            }
+            return steps;
+        }
+
+        /** One step worse than the worst in everything. */
+        private double[] beyond(List<ObjectiveVector> front) {
+            double[] reference = new double[AXES];
+            Arrays.fill(reference, Double.NEGATIVE_INFINITY);
+            for (ObjectiveVector one : front) {
+                double[] point = point(one);
+                for (int i = 0; i < point.length; i++) {
+                    reference[i] = Math.max(reference[i], point[i] + 1);
+                }
+            }
+            return reference;
+        }
+    }
+
+    static String text(List<Case> cases) {
+        StringBuilder text = new StringBuilder("## The three picks against the exact front\n\n");
+        text.append("Excerpts of the curated catalogue of at most ")
+                .append(String.format(Locale.ROOT, "%,d", BUILDS))
+                .append(
+                        " builds with the reel where rank 1 has it (parts of the best builds under each objective alone and without what is seen of rank 1), every build enumerated and judged. Volume in steps of the six objectives and the nice wishes missed, up to one step beyond the worst of the front within the")
+                .append(
+                        " offer's regret (12 % of rank 1's score). Best triple: rank 1 and the two of that front that add most volume; it need not look")
+                .append(
+                        " different nor beat rank 1 by a noticeable step, which the offer's picks must; the second share compares with builds that look different. Bar: ")
+                .append(BAR)
+                .append(".\n\n");
+        if (cases.isEmpty()) {
+            return text.append("Not run: no time was left.\n\n").toString();
+        }
+        List<Double> shares = cases.stream().map(Case::share).toList();
+        long met = shares.stream().filter(share -> share >= BAR).count();
+        List<Double> different = cases.stream().map(Case::shareOfDifferent).toList();
+        text.append("Of builds that look different: ")
+                .append(different.stream().filter(share -> share >= BAR).count())
+                .append(" of ")
+                .append(cases.size())
+                .append(" within the bar, median share ")
+                .append(Table.number(Spread.of(different).medianMs()))
+                .append(". Of any builds: ")
+                .append(met)
+                .append(" of ")
+                .append(cases.size())
+                .append("; median share ")
+                .append(Table.number(Spread.of(shares).medianMs()))
+                .append(", least ")
+                .append(Table.number(Spread.of(shares).leastMs()))
+                .append(".\n\n");
+        Table table = new Table(
+                "scenario",
+                "parts",
+                "builds",
+                "legal builds",
+                "exact front",
+                "within the regret",
+                "looks",
+                "offered",
+                "share of the best triple",
+                "share of the best that looks different",
+                "share of the whole front",
+                "NSGA-II, " + NSGA_SECONDS + " s, share of the whole front");
+        for (Case one : cases) {
+            table.row(
+                    one.scenario(),
+                    one.parts() + "",
+                    one.builds() + "",
+                    one.legal() + "",
+                    one.front() + "",
+                    one.within() + "",
+                    one.looks() + "",
+                    one.picks() + "",
+                    Table.number(one.share()),
+                    Table.number(one.shareOfDifferent()),
+                    told(one.wholeShare()),
+                    told(one.nsgaShare()));
+        }
+        return text.append(table.text()).toString();
+    }
+
+    private static String told(@Nullable Double share) {
+        return share == null ? "front too large" : Table.number(share);
+    }
+}
