@@ -3,6 +3,7 @@ package withy.explain;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
+import withy.catalog.Material;
 import withy.catalog.Part;
 import withy.objectives.NiceWishes;
 import withy.objectives.ObjectiveVector;
@@ -239,10 +241,11 @@ public final class Inquiry {
         return part == null ? partId : part.facts().name();
     }
 
-    /** A part's name, or a material's word. */
+    /** A part's name, a material's word, or the id of a part the lists do not have. */
     String spoken(String about) {
-        Part part = catalog.find(about);
-        return part == null ? Phrases.of("material." + about) : part.facts().name();
+        boolean material =
+                Arrays.stream(Material.values()).anyMatch(one -> one.word().equals(about));
+        return material ? Phrases.of("material." + about) : name(about);
     }
 
     /** Names of parts, joined as in speech. */
