@@ -49,13 +49,13 @@ public final class BenchPaper {
     private void write() {
         job();
         page.heading(Phrases.of("paper.scale", String.format(Locale.ROOT, "%.0f", SCALE)));
-        Picture rod = Pictures.rod(bench.outline(), reader.units());
-        page.picture(rod, Svg.WIDTH / SCALE);
-        page.line(rod.table().rows().stream()
+        List<Picture> strips = Pictures.strips(bench.outline(), reader.units());
+        strips.forEach(strip -> page.picture(strip, Svg.WIDTH / SCALE));
+        page.line(strips.get(0).table().rows().stream()
                 .map(row -> row.get(0))
                 .filter(part -> Character.isDigit(part.charAt(0)))
                 .collect(Collectors.joining(" · ")));
-        page.svg(ruler()).line(Phrases.of("paper.ruler"));
+        page.kept(() -> page.svg(ruler()).line(Phrases.of("paper.ruler")));
         expected();
         page.kept(this::handle)
                 .kept(this::guides)
@@ -138,9 +138,9 @@ public final class BenchPaper {
                         .word("bin", 11)
                         .number("size", 6)
                         .number("tip", 12)
-                        .number("ferrule", 12)
-                        .number("butt", 12)
-                        .number("wrap", 12)
+                        .number("ferrule", 11)
+                        .number("butt", 11)
+                        .number("wrap", 14)
                         .number("turns", 8),
                 rows);
     }

@@ -52,12 +52,12 @@ public final class Pictures {
 
     /** The rod to scale with its parts, stations and balance point. */
     public static Picture rod(MachineSheet machine, QuantityText units) {
-        return rod(machine.outline(), units);
+        return RodPicture.of(machine.outline(), units);
     }
 
-    /** The same of its outline alone. */
-    public static Picture rod(Outline outline, QuantityText units) {
-        return RodPicture.of(outline, units);
+    /** The same strip by strip, for paper. */
+    static List<Picture> strips(Outline outline, QuantityText units) {
+        return RodPicture.strips(outline, units);
     }
 
     /** The bend at work with line and rings. */

@@ -32,7 +32,7 @@ final class RodPicture {
 
     private final Outline outline;
     private final QuantityText units;
-    private final Svg svg = new Svg();
+    private Svg svg = new Svg();
     private final List<Numbered> numbered = new ArrayList<>();
 
     private record Numbered(int number, String station, String name, double fromMm, double toMm) {
@@ -57,15 +57,38 @@ final class RodPicture {
         return new RodPicture(outline, units).picture();
     }
 
-    private Picture picture() {
-        int strips = (int) Math.ceil((outline.toMm() - outline.fromMm()) / STRIP_MM - 1e-9);
-        for (int strip = 0; strip < strips; strip++) {
-            double each = (outline.toMm() - outline.fromMm()) / strips;
-            double from = outline.fromMm() + strip * each;
-            strip(from, strip == strips - 1 ? outline.toMm() : from + each, strip * STRIP_HEIGHT);
+    /** Each strip as a picture of its own, so that a sheet of paper may end between two. */
+    static List<Picture> strips(Outline outline, QuantityText units) {
+        RodPicture rod = new RodPicture(outline, units);
+        List<Picture> strips = new ArrayList<>();
+        for (int number = 0; number < rod.count(); number++) {
+            rod.svg = new Svg();
+            rod.strip(number, 0);
+            strips.add(rod.drawn(STRIP_HEIGHT));
         }
+        return strips;
+    }
+
+    private Picture picture() {
+        for (int number = 0; number < count(); number++) {
+            strip(number, number * STRIP_HEIGHT);
+        }
+        return drawn(count() * STRIP_HEIGHT);
+    }
+
+    private Picture drawn(double height) {
         String title = Phrases.of("picture.rod");
-        return new Picture("rod", title, svg.text(strips * STRIP_HEIGHT, title), table());
+        return new Picture("rod", title, svg.text(height, title), table());
+    }
+
+    private int count() {
+        return (int) Math.ceil((outline.toMm() - outline.fromMm()) / STRIP_MM - 1e-9);
+    }
+
+    private void strip(int number, double top) {
+        double each = (outline.toMm() - outline.fromMm()) / count();
+        double from = outline.fromMm() + number * each;
+        strip(from, number == count() - 1 ? outline.toMm() : from + each, top);
     }
 
     private void strip(double from, double to, double top) {
