@@ -1,9 +1,9 @@
 package withy.explain;
 
+import java.util.Arrays;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
