@@ -127,3 +127,61 @@ withy_unlock() {
         exec 9>&-
     fi
 }
+
+# True where the jar was built since the last change to what it is built from.
+withy_is_fresh() {
+    local root=$1 stamp=$1/optimizer/target/withy-built
+    [ -f "$root/optimizer/target/withy-optimizer.jar" ] && [ -f "$stamp" ] && [ -z "$(
+        find "$root/pom.xml" "$root/optimizer/pom.xml" "$root/optimizer/src/main" -newer "$stamp" -print -quit
+    )" ]
+}
+
+# Builds the jar quietly, its log beside it; the caller holds the lock. A build that fails or is cut off leaves the
+# former stamp, so that the next call builds again.
+withy_build() {
+    local root=$1 log=$1/optimizer/target/withy-build.log
+    withy_need_java javac
+    withy_need_maven "$root"
+    withy_start_build "$root" || return 1
+    if ! (cd "$root" && "${MVN[@]}" -B -q -ntp -pl optimizer -Dmaven.test.skip=true package) >"$log" 2>&1 </dev/null 9>&-; then
+        # Colours are for a terminal; Maven writes some even into a file.
+        sed 's/\x1b\[[0-9;]*m//g' "$log" >&2
+        return 1
+    fi
+    withy_end_build "$root"
+}
+
+# The stamp is as old as the start of the build: a file changed meanwhile makes the next call build again.
+withy_start_build() {
+    mkdir -p "$1/optimizer/target" && WITHY_STARTED=$(mktemp "$1/optimizer/target/started.XXXXXX")
+}
+
+withy_end_build() {
+    withy_archive_classes "$1"
+    mv -f "$WITHY_STARTED" "$1/optimizer/target/withy-built"
+    WITHY_STARTED=
+}
+
+withy_forget_start() { [ -z "${WITHY_STARTED:-}" ] || rm -f "$WITHY_STARTED"; }
+
+withy_archive_name() {
+    # A class archive fits the very Java that wrote it.
+    printf '%s/optimizer/target/withy-%s.jsa' "$1" \
+        "$(cat "$JAVA_HOME/release" 2>/dev/null | cksum | cut -d ' ' -f 1)"
+}
+
+# Later calls take their classes from this archive, checked and laid out already; Withy runs without it too. It fits
+# the very jar it was made from.
+withy_archive_classes() {
+    local root=$1 jar=$1/optimizer/target/withy-optimizer.jar archive limit=()
+    archive=$(withy_archive_name "$root")
+    [ ! "$archive" -nt "$jar" ] || return 0
+    rm -f "$root"/optimizer/target/withy-*.jsa
+    ! command -v timeout >/dev/null 2>&1 || limit=(timeout 60)
+    (
+        unset WITHY_CATALOG
+        cd "$root" && ${limit[@]+"${limit[@]}"} "$JAVA_HOME/bin/java" -XX:+UseSerialGC -XX:ArchiveClassesAtExit="$archive.new" \
+            -Dwithy.home="$root" -jar "$jar" demo
+    ) >/dev/null 2>&1 </dev/null 9>&-
+    [ ! -f "$archive.new" ] || mv -f "$archive.new" "$archive"
+}
