@@ -96,6 +96,7 @@ final class GuideTable {
         private final TipTop[] tipOfRing;
         private final Map<Integer, boolean[][]> follows = new HashMap<>();
         private final Map<Integer, int[]> standing = new HashMap<>();
+        private final Map<Integer, int[]> worthIt = new HashMap<>();
         private final Map<Integer, long[]> styles = new HashMap<>();
         private final Map<Integer, long[]> missed = new HashMap<>();
         private final Map<String, int[]> tipsOn = new HashMap<>();
@@ -159,6 +160,38 @@ final class GuideTable {
                 }
                 return Arrays.copyOf(fitting, n);
             });
+        }
+
+        /**
+         * Guides that may stand at a number, but for those another that may stand there beats wherever weight is a burden: of the same ring, as light, cheap and
+         * strong, with no more thread, and as good to look at.
+         */
+        synchronized int[] worthIt(Setting any, int number) {
+            int asked = Math.min(number, RUNNER);
+            return worthIt.computeIfAbsent(any.guideCount() * 100 + asked, key -> {
+                int[] all = standing(any, number);
+                long[] style = styles(any);
+                long[] wished = missed(any.guideCount());
+                return Arrays.stream(all)
+                        .filter(g -> Arrays.stream(all).noneMatch(other -> beats(other, g, style, wished)))
+                        .toArray();
+            });
+        }
+
+        private boolean beats(int one, int other, long[] style, long[] wished) {
+            boolean asGood = asGood(one, other, style, wished);
+            return one != other && asGood && (one < other || !asGood(other, one, style, wished));
+        }
+
+        private boolean asGood(int one, int other, long[] style, long[] wished) {
+            return ring[one] == ring[other]
+                    && massMg[one] <= massMg[other]
+                    && costMilli[one] <= costMilli[other]
+                    && durabilityClass[one] >= durabilityClass[other]
+                    && guides[one].feet() <= guides[other].feet()
+                    && guides[one].footLengthMm() <= guides[other].footLengthMm()
+                    && style[one] >= style[other]
+                    && wished[one] <= wished[other];
         }
 
         /** Whether a guide with ring j may stand at number + 1 where one with ring i stands at number. */

@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -34,10 +35,10 @@ final class TrainFloors {
      * Guides as near the reel foot as any reel position brings them.
      *
      * @param setting a setting with the guides there
-     * @param graphs the train with each thread that none beats, else null
+     * @param trains the trains there with the threads that none beats, in their order; null where no guides can stand
      * @param beaters for each thread the one that beats it, or itself
      */
-    private record Placing(Setting setting, @Nullable TrainGraph[] graphs, int[] beaters) {}
+    private record Placing(Setting setting, @Nullable TrainLeast trains, int[] beaters) {}
 
     private record Key(int count, int leastClass, Linear prices) {}
 
@@ -57,16 +58,18 @@ final class TrainFloors {
         Setting setting = placing.setting;
         List<Consumables> with = site.threads();
         long[] each = new long[with.size()];
-        if (placing.graphs.length == 0) {
+        TrainLeast trains = placing.trains;
+        if (trains == null) {
             Arrays.fill(each, TrainGraph.NONE);
             return each;
         }
         double last = setting.guideMm(count) - setting.footMm();
         long slack = (long) (k.leastPerMg(last, last, 0) * WRAPS_SLACK_MG);
+        long[] least = trains.of(k, leastClass);
+        int unbeaten = 0;
         for (int t = 0; t < each.length; t++) {
-            TrainGraph graph = placing.graphs[t];
-            if (graph != null) {
-                long train = graph.priced(k, leastClass).best();
+            if (placing.beaters[t] == t) {
+                long train = least[unbeaten++];
                 each[t] = TrainGraph.none(train) ? train : train - looks(setting, with.get(t), k) - slack;
             }
         }
@@ -95,7 +98,7 @@ final class TrainFloors {
             }
         }
         if (furthest == null) {
-            return new Placing(site.setting(task.firstFoot(), count), new TrainGraph[0], new int[0]);
+            return new Placing(site.setting(task.firstFoot(), count), null, new int[0]);
         }
         for (int n = 0; n < count; n++) {
             nearest[n] += furthest.footMm();
@@ -103,14 +106,17 @@ final class TrainFloors {
         Setting setting = furthest.withGuidesAt(nearest);
         List<Consumables> with = site.threads();
         int[] beaters = beaters(with);
-        TrainGraph[] graphs = new TrainGraph[with.size()];
-        for (int t = 0; t < graphs.length; t++) {
+        List<Fitter> fitters = new ArrayList<>();
+        List<TrainGraph> graphs = new ArrayList<>();
+        for (int t = 0; t < beaters.length; t++) {
             if (beaters[t] == t) {
                 Fitter fitter = new Fitter(setting, with.get(t), task.tariff);
-                graphs[t] = new TrainGraph(task, setting, fitter, site.stations(), site.ends());
+                fitters.add(fitter);
+                graphs.add(new TrainGraph(task, setting, fitter, site.stations(), site.ends()));
             }
         }
-        return new Placing(setting, graphs, beaters);
+        TrainLeast trains = graphs.isEmpty() ? null : new TrainLeast(setting, fitters, graphs);
+        return new Placing(setting, trains, beaters);
     }
 
     /** By the thread; only between equal finishes and adhesives. */

@@ -121,6 +121,16 @@ final class TrainGraph {
                     .toArray();
         }
 
+        /** The same of each number without those that another beats wherever weight is a burden. */
+        int[][] worthIt() {
+            int[][] worthIt = new int[count][];
+            for (int i = 0; i < count; i++) {
+                boolean all = at[i].length == group.standing(setting, i + 1).length;
+                worthIt[i] = all ? group.worthIt(setting, i + 1) : at[i];
+            }
+            return worthIt;
+        }
+
         boolean possible() {
             for (int[] guides : at) {
                 if (guides.length == 0) {

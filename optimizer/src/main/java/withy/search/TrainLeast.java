@@ -1,0 +1,155 @@
+package withy.search;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import withy.catalog.Guide;
+import withy.catalog.TipTop;
+import withy.rod.Fitter;
+import withy.rod.Setting;
+import withy.rod.Share;
+
+/**
+ * A number no guide train of one placing costs less than, thread by thread, under prices that make weight a burden. Wraps cost by the length of their
+ * foot: a straight line between two lengths, each share being so but for its rounding. Guides that another beats in everything are left out.
+ */
+final class TrainLeast {
+    private static final long NONE = TrainGraph.NONE;
+
+    /** Feet looked at together, so that rounding counts for little. */
+    private static final int FEET = 10;
+
+    private static final double SHORTEST_MM = 0;
+    private static final double LONGEST_MM = 100;
+
+    private final Setting setting;
+    private final List<Fitter> fitters;
+    private final List<TrainGraph> graphs;
+    private final Share[][] shortest;
+    private final Share[][] longest;
+    private final int[][][] worthIt;
+
+    /**
+     * @param setting where the guides stand
+     * @param fitters one a thread
+     * @param graphs the trains with each thread
+     */
+    TrainLeast(Setting setting, List<Fitter> fitters, List<TrainGraph> graphs) {
+        this.setting = setting;
+        this.fitters = fitters;
+        this.graphs = graphs;
+        int count = setting.guideCount();
+        this.shortest = new Share[fitters.size()][count];
+        this.longest = new Share[fitters.size()][count];
+        for (int t = 0; t < fitters.size(); t++) {
+            for (int i = 0; i < count; i++) {
+                shortest[t][i] = fitters.get(t).guideWraps(FEET, SHORTEST_MM, i + 1);
+                longest[t][i] = fitters.get(t).guideWraps(FEET, LONGEST_MM, i + 1);
+            }
+        }
+        List<TrainGraph.Train> trains = graphs.get(0).trains();
+        this.worthIt = new int[trains.size()][][];
+        for (int n = 0; n < worthIt.length; n++) {
+            worthIt[n] = trains.get(n).worthIt();
+        }
+    }
+
+    /** The number of each thread; {@link TrainGraph#NONE} where no train is of the class. */
+    long[] of(Linear k, int leastClass) {
+        long[] least = new long[graphs.size()];
+        Arrays.fill(least, NONE);
+        Line[][] lines = lines(k);
+        for (int n = 0; n < worthIt.length; n++) {
+            long[][] bare = bare(n, k, leastClass);
+            for (int t = 0; t < least.length; t++) {
+                least[t] = Math.min(least[t], through(n, t, bare, lines[t], k, leastClass));
+            }
+        }
+        return least;
+    }
+
+    /** Cost of the wraps of one foot: {@code atNought} and so much more a millimetre of foot, less what rounding can save. */
+    private record Line(double atNought, double perMm, double rounding) {
+        double of(Guide guide) {
+            return guide.feet() * (atNought + perMm * guide.footLengthMm()) - rounding;
+        }
+    }
+
+    private Line[][] lines(Linear k) {
+        double rounding = 2.0 * (k.perMg() + k.perMgMm() + k.perMgMm2() + k.perMilli());
+        Line[][] lines = new Line[fitters.size()][setting.guideCount()];
+        for (int t = 0; t < lines.length; t++) {
+            for (int i = 0; i < lines[t].length; i++) {
+                double from = k.of(shortest[t][i]);
+                double perMm = (k.of(longest[t][i]) - from) / (LONGEST_MM - SHORTEST_MM);
+                lines[t][i] = new Line(from / FEET, perMm / FEET, rounding);
+            }
+        }
+        return lines;
+    }
+
+    /** Cost of each guide worth it at each number, its wraps not counted. */
+    private long[][] bare(int n, Linear k, int leastClass) {
+        TrainGraph.Train train = graphs.get(0).trains().get(n);
+        int[] classes = train.group.durabilityClass;
+        long[][] bare = new long[worthIt[n].length][];
+        for (int i = 0; i < bare.length; i++) {
+            int[] guides = worthIt[n][i];
+            bare[i] = new long[guides.length];
+            for (int j = 0; j < guides.length; j++) {
+                bare[i][j] = classes[guides[j]] < leastClass ? NONE : train.bare(i, guides[j], k);
+            }
+        }
+        return bare;
+    }
+
+    /** From the tip back to the stripper. */
+    private long through(int n, int t, long[][] bare, Line[] lines, Linear k, int leastClass) {
+        TrainGraph.Train train = graphs.get(t).trains().get(n);
+        GuideTable.Group group = train.group;
+        long[] least = tips(train, k, leastClass);
+        boolean[][] may = train.tipFollows();
+        for (int i = bare.length - 1; i >= 0; i--) {
+            long[] through = new long[group.rings];
+            long[] onward = new long[group.rings];
+            Arrays.fill(through, NONE);
+            Arrays.fill(onward, Long.MIN_VALUE);
+            for (int j = 0; j < bare[i].length; j++) {
+                int g = worthIt[n][i][j];
+                int ring = group.ring[g];
+                if (onward[ring] == Long.MIN_VALUE) {
+                    onward[ring] = least(may[ring], least);
+                }
+                if (!TrainGraph.none(bare[i][j]) && !TrainGraph.none(onward[ring])) {
+                    long cost = bare[i][j] + (long) Math.floor(lines[i].of(group.guides[g]));
+                    through[ring] = Math.min(through[ring], cost + onward[ring]);
+                }
+            }
+            least = through;
+            may = i > 0 ? train.follows(i) : may;
+        }
+        return Arrays.stream(least).min().orElse(NONE);
+    }
+
+    private static long[] tips(TrainGraph.Train train, Linear k, int leastClass) {
+        long[] least = new long[train.group.tipRings];
+        Arrays.fill(least, NONE);
+        for (int t = 0; t < train.tips.size(); t++) {
+            Option<TipTop> tip = train.tips.get(t);
+            if (Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass) {
+                least[train.tipRing(t)] = Math.min(least[train.tipRing(t)], tip.cost(k));
+            }
+        }
+        return least;
+    }
+
+    private static long least(boolean[] may, long[] of) {
+        long least = NONE;
+        for (int r = 0; r < of.length; r++) {
+            if (may[r] && of[r] < least) {
+                least = of[r];
+            }
+        }
+        return least;
+    }
+}
