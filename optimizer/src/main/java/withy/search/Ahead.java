@@ -78,7 +78,7 @@ final class Ahead {
     /** A number no way ahead of a seat costs less than, keeper and inscription included. */
     long floor() {
         long fore = Math.min(0, foreRanks.least());
-        long bare = Math.min(0, k.perMilliStep() * stand.task.wishes.foreGrip(false));
+        long bare = Math.min(0, k.perMilliStep() * stand.ground.wishes.foreGrip(false));
         return endFloor + Math.min(0, foreCheckRanks.least()) + Math.min(fore, bare);
     }
 
@@ -114,7 +114,7 @@ final class Ahead {
     }
 
     private void noForeGrip(SeatSet set, Option<Check> noCheck, Asked asked, Visitor visitor) {
-        long missed = stand.task.wishes.foreGrip(false);
+        long missed = stand.ground.wishes.foreGrip(false);
         Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
         noGrip.price(k);
         if (stand.stations.optional(Station.FORE_CHECK)) {
@@ -128,7 +128,7 @@ final class Ahead {
             Option<Check> option = foreCheck(c, set.toMm());
             if (option != null) {
                 Check check = Objects.requireNonNull(option.part);
-                stand.task.seams.aheadOfSeat(stand.setting, set, check, null, stand.refusal.reset());
+                stand.ground.seams.aheadOfSeat(stand.setting, set, check, null, stand.refusal.reset());
                 if (!stand.refusal.refused()) {
                     Face face = Seams.of(Station.FORE_CHECK, check);
                     end(option, noGrip, face, true, set.toMm() + option.lengthMm, asked, visitor);
@@ -148,7 +148,7 @@ final class Ahead {
                 Grip grip = Objects.requireNonNull(option.part);
                 option.price(k);
                 if (foreCheck.cost + option.cost + endFloor < asked.under()) {
-                    stand.task.seams.aheadOfSeat(stand.setting, set, foreCheck.part, grip, stand.refusal.reset());
+                    stand.ground.seams.aheadOfSeat(stand.setting, set, foreCheck.part, grip, stand.refusal.reset());
                     if (!stand.refusal.refused()) {
                         Face face = Seams.frontOf(Station.FORE_GRIP, grip);
                         end(foreCheck, option, face, grip.frontFinished(), from + option.lengthMm, asked, visitor);
@@ -188,7 +188,7 @@ final class Ahead {
         if (cost + keeperFloor >= asked.under()) {
             return;
         }
-        stand.task.seams.frontEnd(stand.setting, face, finished, way.endCheck.part, stand.refusal.reset());
+        stand.ground.seams.frontEnd(stand.setting, face, finished, way.endCheck.part, stand.refusal.reset());
         if (!stand.refusal.refused()) {
             long ends = asked.ends(way.frontMm);
             if (!TrainGraph.none(ends) && cost + ends < asked.under()) {
@@ -202,13 +202,13 @@ final class Ahead {
         return keepers.computeIfAbsent(new End(frontMm, fitter), k -> {
             List<Option<Keeper>> all = new ArrayList<>();
             Wish<Boolean> wish =
-                    stand.task.handleRule ? stand.task.brief.handle().keeper() : null;
+                    stand.ground.handleRule ? stand.ground.brief.handle().keeper() : null;
             boolean must = wish != null && wish.hard() && wish.value();
             boolean mustNot = wish != null && wish.hard() && !wish.value();
             if (stand.stations.optional(Station.KEEPER) && !must) {
-                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, stand.task.wishes.keeper(false)));
+                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, stand.ground.wishes.keeper(false)));
             }
-            for (Keeper keeper : stand.task.keepers) {
+            for (Keeper keeper : stand.ground.keepers) {
                 if (!mustNot && stand.stations.allows(Station.KEEPER, keeper)) {
                     addKeeper(keeper, frontMm, fitter, all);
                 }
@@ -220,11 +220,11 @@ final class Ahead {
     private void addKeeper(Keeper keeper, double frontMm, @Nullable Fitter fitter, List<Option<Keeper>> to) {
         double x = frontMm + Fitter.KEEPER_AHEAD_MM;
         Placed placed = new Placed(Station.KEEPER, keeper, x, 0);
-        stand.task.rules.onPart(stand.setting, placed, stand.refusal.reset());
+        stand.ground.rules.onPart(stand.setting, placed, stand.refusal.reset());
         if (!stand.refusal.refused()) {
             Share share = fitter == null ? stand.fitter.keeperAlone(keeper, frontMm) : fitter.keeper(keeper, frontMm);
             int n = stand.setting.guideCount();
-            long missed = stand.task.wishes.keeper(true) + stand.task.wishes.part(Station.KEEPER, keeper, n);
+            long missed = stand.ground.wishes.keeper(true) + stand.ground.wishes.part(Station.KEEPER, keeper, n);
             to.add(new Option<>(keeper, x, 0, share, 0, missed));
         }
     }
@@ -243,17 +243,17 @@ final class Ahead {
     List<Option<Decal>> decalsAheadOf(double frontMm, Fitter fitter) {
         return decals.computeIfAbsent(new End(frontMm, fitter), k -> {
             List<Option<Decal>> all = new ArrayList<>();
-            boolean asked = !stand.task.brief.look().inscription().isEmpty() && !stand.task.decals.isEmpty();
+            boolean asked = !stand.ground.brief.look().inscription().isEmpty() && !stand.ground.decals.isEmpty();
             Stations stations = stand.stations;
             if (stations.optional(Station.DECAL) && (!asked || stations.empty().contains(Station.DECAL))) {
                 all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, 0));
                 return all;
             }
-            for (Decal decal : stand.task.decals) {
+            for (Decal decal : stand.ground.decals) {
                 if (stations.allows(Station.DECAL, decal)) {
                     double from = frontMm + Fitter.DECAL_AHEAD_MM;
                     Share share = fitter.decal(decal, frontMm);
-                    all.add(Work.option(stand.task, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
+                    all.add(Work.option(stand.ground, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
                 }
             }
             return all;
@@ -271,6 +271,6 @@ final class Ahead {
     }
 
     private @Nullable Wish<Boolean> foreGripWish() {
-        return stand.task.handleRule ? stand.task.brief.handle().foreGrip() : null;
+        return stand.ground.handleRule ? stand.ground.brief.handle().foreGrip() : null;
     }
 }

@@ -3,6 +3,7 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.List;
 import withy.catalog.Arbor;
+import withy.objectives.Solver.Query;
 import withy.rules.Supply;
 
 /**
@@ -18,35 +19,38 @@ final class ArborChoice {
 
     private ArborChoice() {}
 
-    static List<Arbor> of(Task task) {
-        if (task.bounds.outsideMgMm() != Long.MAX_VALUE
-                || task.wishes.mostCredit() > 0
-                || !task.brief.refused().isEmpty()
-                || !task.query.fixed().isEmpty()
-                || !task.query.forced().isEmpty()
-                || weightMayBeWanted(task)) {
-            return task.arbors;
+    /** True where some may be left out. */
+    static boolean few(Query query, Aim aim) {
+        return aim.bounds().outsideMgMm() == Long.MAX_VALUE
+                && query.brief().refused().isEmpty()
+                && query.fixed().isEmpty()
+                && query.forced().isEmpty()
+                && !weightMayBeWanted(aim);
+    }
+
+    static List<Arbor> of(Ground ground) {
+        if (ground.wishes.mostCredit() > 0) {
+            return ground.arbors;
         }
         List<Arbor> kept = new ArrayList<>();
-        for (int i = 0; i < task.arbors.size(); i++) {
+        for (int i = 0; i < ground.arbors.size(); i++) {
             boolean beaten = false;
-            for (int j = 0; j < task.arbors.size() && !beaten; j++) {
-                Arbor one = task.arbors.get(i);
-                Arbor other = task.arbors.get(j);
-                beaten = i != j && asGood(task, other, one) && (j < i || !asGood(task, one, other));
+            for (int j = 0; j < ground.arbors.size() && !beaten; j++) {
+                Arbor one = ground.arbors.get(i);
+                Arbor other = ground.arbors.get(j);
+                beaten = i != j && asGood(ground, other, one) && (j < i || !asGood(ground, one, other));
             }
             if (!beaten) {
-                kept.add(task.arbors.get(i));
+                kept.add(ground.arbors.get(i));
             }
         }
         return kept;
     }
 
-    private static boolean weightMayBeWanted(Task task) {
-        double arm = task.brief.rodType().spinningReel() ? 0 : 25;
+    private static boolean weightMayBeWanted(Aim aim) {
         for (int side = -1; side <= 1; side++) {
-            Linear k = new Prices(side * task.scoring.perOutsideMgMm(), 0, 0, 0, 0).linear(task, 0);
-            if (k.leastPerMg(-SEAT_REACH_MM, SEAT_REACH_MM, arm) < 0) {
+            Linear k = new Prices(side * aim.scoring().perOutsideMgMm(), 0, 0, 0, 0).linear(aim, 0);
+            if (k.leastPerMg(-SEAT_REACH_MM, SEAT_REACH_MM, aim.armMm()) < 0) {
                 return true;
             }
         }
@@ -54,21 +58,21 @@ final class ArborChoice {
     }
 
     /** True where an arbor goes wherever the other goes, and costs and weighs no more. */
-    private static boolean asGood(Task task, Arbor one, Arbor other) {
+    private static boolean asGood(Ground ground, Arbor one, Arbor other) {
         return one.odMm() >= other.odMm()
                 && one.idMm() <= other.idMm()
                 && one.minWallMm() <= other.minWallMm()
                 && one.lengthMm() >= other.lengthMm()
                 && one.densityGMm3() <= other.densityGMm3()
-                && task.tariff.partMilli(one, 1) <= task.tariff.partMilli(other, 1)
-                && task.tariff.workMilli(one) <= task.tariff.workMilli(other)
+                && ground.tariff.partMilli(one, 1) <= ground.tariff.partMilli(other, 1)
+                && ground.tariff.workMilli(one) <= ground.tariff.workMilli(other)
                 && one.facts().durabilityClass() >= other.facts().durabilityClass()
-                && asMany(task, one, other);
+                && asMany(ground, one, other);
     }
 
-    private static boolean asMany(Task task, Arbor one, Arbor other) {
-        Supply of = Supply.of(one, task.brief, task.catalog.asOf());
-        Supply ofOther = Supply.of(other, task.brief, task.catalog.asOf());
+    private static boolean asMany(Ground ground, Arbor one, Arbor other) {
+        Supply of = Supply.of(one, ground.brief, ground.catalog.asOf());
+        Supply ofOther = Supply.of(other, ground.brief, ground.catalog.asOf());
         return of.covers(MOST_PIECES) || !ofOther.orderable() && of.free() >= ofOther.free();
     }
 }

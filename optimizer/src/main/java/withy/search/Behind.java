@@ -189,7 +189,7 @@ final class Behind {
         private final Ranked ranks;
 
         Likely(SeatSet set, BitSet match, long under) {
-            long most = k.perStyleCenti() * stand.task.gripMatch.bestPair(stand.task.style, set.seat(), stand.split);
+            long most = k.perStyleCenti() * stand.ground.gripMatch.bestPair(stand.ground.style, set.seat(), stand.split);
             long room = under - Math.min(0, checkRanks.least());
             long dear = TrainGraph.none(dearer) ? 0 : dearer;
             double front = set.fromMm() - stand.setting.footMm();
@@ -213,7 +213,7 @@ final class Behind {
                                             front - cut.lengthMm(),
                                             k,
                                             armMm);
-                    long pair = k.perStyleCenti() * stand.task.style.gripAndSeat(cut.grip(), set.seat());
+                    long pair = k.perStyleCenti() * stand.ground.style.gripAndSeat(cut.grip(), set.seat());
                     if (floor - pair < room) {
                         kept[n] = i;
                         floors[n++] = floor - pair;
@@ -243,7 +243,7 @@ final class Behind {
 
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
-        Likely likely = new Likely(set, stand.task.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
+        Likely likely = new Likely(set, stand.ground.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
         long limit = under;
         for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
             if (c >= 0 && checkRanks.floor(c) + likely.least() >= limit) {
@@ -310,11 +310,11 @@ final class Behind {
     }
 
     private long pair(ReelSeat seat, Option<Grip> rear) {
-        return -k.perStyleCenti() * stand.task.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
+        return -k.perStyleCenti() * stand.ground.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
     }
 
     private boolean meets(Option<Grip> rear, Option<Check> check, SeatSet set) {
-        stand.task.seams.behindSeat(stand.setting, rear.part, check.part, set, stand.refusal.reset());
+        stand.ground.seams.behindSeat(stand.setting, rear.part, check.part, set, stand.refusal.reset());
         return !stand.refusal.refused();
     }
 
@@ -354,7 +354,7 @@ final class Behind {
     }
 
     private boolean splits(Option<Grip> butt, Option<Grip> rear) {
-        stand.task.seams.split(
+        stand.ground.seams.split(
                 stand.setting, placed(Station.BUTT_GRIP, butt), placed(Station.REAR_GRIP, rear), stand.refusal.reset());
         return !stand.refusal.refused();
     }
@@ -365,7 +365,7 @@ final class Behind {
 
     /** Butt grips that go with a rear grip as grips; the bare blank between is still to be asked. */
     private BitSet buttsBeside(Option<Grip> rear) {
-        return stand.task.gripMatch.buttsBeside(stand.setting, Objects.requireNonNull(rear.part));
+        return stand.ground.gripMatch.buttsBeside(stand.setting, Objects.requireNonNull(rear.part));
     }
 
     private Butt butt(int i, BitSet match) {
@@ -394,7 +394,7 @@ final class Behind {
         return capsOf.computeIfAbsent(grip.id(), key -> {
             List<Option<ButtCap>> list = new ArrayList<>();
             for (Option<ButtCap> cap : caps) {
-                stand.task.seams.butt(stand.setting, cap.part, station, grip, stand.refusal.reset());
+                stand.ground.seams.butt(stand.setting, cap.part, station, grip, stand.refusal.reset());
                 if (!stand.refusal.refused()) {
                     cap.price(k);
                     list.add(cap);

@@ -32,7 +32,7 @@ final class Brackets {
         for (Objective objective : Objective.values()) {
             ones.put(objective, 1.0);
         }
-        this.even = Scoring.of(task.brief, task.catalog.rates(), ones);
+        this.even = Scoring.of(task.brief, task.ground.catalog.rates(), ones);
         this.slope = slopeRange();
         for (Kind kind : Kind.values()) {
             long least = Prices.scale(even, kind);

@@ -12,6 +12,7 @@ final class BuildWalk {
     /** Steps between two looks for an interruption. */
     private static final long STEPS_BETWEEN_LOOKS = 256;
 
+    private final Aim aim;
     private final Linear k;
     private final List<Test> tests;
     private final Leaf leaf;
@@ -22,13 +23,15 @@ final class BuildWalk {
     private boolean gaveUp;
 
     /**
+     * @param aim what a build is scored by
      * @param k the first prices
      * @param limit what a build must cost less than under them; may fall as builds come
      * @param tests other prices
      * @param mostSteps handles and builds met before it is given up
      * @param interrupted asked now and then
      */
-    BuildWalk(Linear k, long limit, List<Test> tests, long mostSteps, BooleanSupplier interrupted, Leaf leaf) {
+    BuildWalk(Aim aim, Linear k, long limit, List<Test> tests, long mostSteps, BooleanSupplier interrupted, Leaf leaf) {
+        this.aim = aim;
         this.k = k;
         this.tests = tests;
         this.leaf = leaf;
@@ -93,7 +96,7 @@ final class BuildWalk {
     }
 
     private void trains(Dressing with, TrainCosts[] costs, Handle.Chosen handle) {
-        Tally tally = handle.tally(with.tally(), with.stand.task.style);
+        Tally tally = handle.tally(with.tally(), with.stand.ground.style);
         long[] base = new long[costs.length];
         for (int f = 0; f < base.length; f++) {
             base[f] = tally.cost(f == 0 ? k : tests.get(f - 1).k());
@@ -107,7 +110,7 @@ final class BuildWalk {
                 may = mayStay(f, base[f], of[f].best());
             }
             if (may) {
-                new Guides(new Draft(with, handle, trains.get(t), tally), of).from(0, base);
+                new Guides(new Draft(aim, with, handle, trains.get(t), tally), of).from(0, base);
             }
         }
     }

@@ -21,12 +21,14 @@ final class Draft implements BuildWalk.Met {
     @Nullable
     Option<TipTop> tip;
 
+    private final Aim aim;
     private final Dressing with;
     private final Handle.Chosen chosen;
     private final Tally handle;
 
     /** With the sums of everything but the train. */
-    Draft(Dressing with, Handle.Chosen chosen, TrainGraph.Train train, Tally handle) {
+    Draft(Aim aim, Dressing with, Handle.Chosen chosen, TrainGraph.Train train, Tally handle) {
+        this.aim = aim;
         this.with = with;
         this.chosen = chosen;
         this.train = train;
@@ -40,8 +42,7 @@ final class Draft implements BuildWalk.Met {
         for (int i = 0; i < picked.length; i++) {
             train.add(i, picked[i], sum);
         }
-        Task task = with.stand.task;
-        return sum.score(task, with.leastClass - (long) task.brief.durabilityClass());
+        return sum.score(aim, with.leastClass - (long) aim.brief().durabilityClass());
     }
 
     @Override

@@ -30,25 +30,25 @@ final class Dressing {
         this.setting = setting;
         this.with = with;
         this.leastClass = leastClass;
-        Task task = stand.task;
-        this.fitter = new Fitter(setting, with, task.tariff);
+        Ground ground = stand.ground;
+        this.fitter = new Fitter(setting, with, ground.tariff);
         this.blankShare = fitter.blank();
         int n = setting.guideCount();
-        this.style = task.style.part(setting.blank(), setting.layout().form(), Station.BLANK, setting.blank(), n)
-                + task.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
-        this.missed = task.wishes.layout(setting)
-                + task.wishes.part(Station.BLANK, setting.blank(), n)
-                + task.wishes.part(Station.THREAD, with.thread(), n)
-                + task.wishes.part(Station.FINISH, with.finish(), n)
-                + task.wishes.part(Station.ADHESIVE, with.adhesive(), n);
-        this.fixedMilli = task.tariff.fixedMilli(with, 0);
+        this.style = ground.style.part(setting.blank(), setting.layout().form(), Station.BLANK, setting.blank(), n)
+                + ground.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
+        this.missed = ground.wishes.layout(setting)
+                + ground.wishes.part(Station.BLANK, setting.blank(), n)
+                + ground.wishes.part(Station.THREAD, with.thread(), n)
+                + ground.wishes.part(Station.FINISH, with.finish(), n)
+                + ground.wishes.part(Station.ADHESIVE, with.adhesive(), n);
+        this.fixedMilli = ground.tariff.fixedMilli(with, 0);
     }
 
     TrainGraph graph() {
         TrainGraph known = graph;
         if (known == null) {
             known = stand.train(setting.guideCount(), with, () -> {
-                return new TrainGraph(stand.task, setting, fitter, stand.stations, List.of(stand.ends));
+                return new TrainGraph(stand.ground, setting, fitter, stand.stations, List.of(stand.ends));
             });
             graph = known;
         }

@@ -75,7 +75,7 @@ final class Dual {
         pricesSoFar = start;
         boolean checkedFeasible = false;
         for (int round = 0; round < ROUNDS; round++) {
-            long bound = completion.price(prices.linear(task, margin), limit);
+            long bound = completion.price(prices.linear(task.aim, margin), limit);
             if (bound > boundSoFar) {
                 boundSoFar = bound;
                 pricesSoFar = prices;
@@ -141,7 +141,7 @@ final class Dual {
 
     private Task.@Nullable Measured cheapest(long bound) {
         Task.Measured[] first = new Task.Measured[1];
-        completion.builds(new BuildWalk(completion.prices(), bound + 1, List.of(), Long.MAX_VALUE, () -> false, met -> {
+        completion.builds(new BuildWalk(task.aim, completion.prices(), bound + 1, List.of(), Long.MAX_VALUE, () -> false, met -> {
             first[0] = task.measure(met.build(), shape);
             return Long.MIN_VALUE;
         }));
@@ -164,10 +164,10 @@ final class Dual {
     }
 
     private Outcome walk() {
-        Linear k = pricesSoFar.linear(task, margin);
+        Linear k = pricesSoFar.linear(task.aim, margin);
         completion.price(k, limit);
         int[] measured = {0};
-        BuildWalk walk = new BuildWalk(k, limit, tests(), mostSteps, watch.interrupted(), met -> {
+        BuildWalk walk = new BuildWalk(task.aim, k, limit, tests(), mostSteps, watch.interrupted(), met -> {
             if (met.score() < limit) {
                 measured[0]++;
                 take(task.measure(met.build(), shape));
@@ -184,7 +184,7 @@ final class Dual {
         Prices own = Prices.start(task.scoring);
         for (Prices score : List.of(own, own.slope(0), own.slope(-own.slope()))) {
             if (!score.equals(pricesSoFar)) {
-                tests.add(new BuildWalk.Test(score.linear(task, margin), Long.MAX_VALUE));
+                tests.add(new BuildWalk.Test(score.linear(task.aim, margin), Long.MAX_VALUE));
             }
         }
         for (Prices.Kind kind : Prices.Kind.values()) {

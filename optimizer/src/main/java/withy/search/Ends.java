@@ -15,13 +15,13 @@ import withy.rules.Refusal;
 
 /** Which butt cap goes with which tip-top on a blank: together they make the rod's length. */
 final class Ends {
-    private final Task task;
+    private final Ground ground;
     private final Setting setting;
     private final Refusal refusal = new Refusal();
     private final Map<Double, Set<String>> tipsOf = new HashMap<>();
 
-    Ends(Task task, Setting setting) {
-        this.task = task;
+    Ends(Ground ground, Setting setting) {
+        this.ground = ground;
         this.setting = setting;
     }
 
@@ -49,7 +49,7 @@ final class Ends {
     List<Group> groups() {
         Map<Set<String>, Set<String>> capsByTips = new LinkedHashMap<>();
         add(null, capsByTips);
-        for (ButtCap cap : task.caps) {
+        for (ButtCap cap : ground.caps) {
             add(cap, capsByTips);
         }
         List<Group> groups = new ArrayList<>();
@@ -68,9 +68,9 @@ final class Ends {
         Set<String> tips = new TreeSet<>();
         double last = Double.NaN;
         boolean fits = false;
-        for (TipTop tipTop : task.tipTopsByLength) {
+        for (TipTop tipTop : ground.tipTopsByLength) {
             if (tipTop.addedMm() != last) {
-                task.rules.onEnds(setting, cap, tipTop, refusal.reset());
+                ground.rules.onEnds(setting, cap, tipTop, refusal.reset());
                 fits = !refusal.refused();
                 last = tipTop.addedMm();
             }

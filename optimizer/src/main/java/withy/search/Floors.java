@@ -23,7 +23,7 @@ final class Floors {
     /** Glue, thread and rounding that a part may add, mg. */
     private static final long SLACK_MG = 30_000;
 
-    private final Task task;
+    private final Ground ground;
     private final Linear k;
     private final int leastClass;
     private final double armMm;
@@ -32,14 +32,14 @@ final class Floors {
     private final long threadStyle;
     private final long credit;
 
-    Floors(Task task, Linear k, int leastClass) {
-        this.task = task;
+    Floors(Ground ground, Linear k, int leastClass) {
+        this.ground = ground;
         this.leastClass = leastClass;
         this.k = k;
-        this.armMm = task.brief.rodType().spinningReel() ? 0 : 25;
-        double near = GuidePlan.stripperDistanceMm(task.brief) - 100;
+        this.armMm = ground.brief.rodType().spinningReel() ? 0 : 25;
+        double near = GuidePlan.stripperDistanceMm(ground.brief) - 100;
         this.guideFloor = guides(near);
-        this.tipFloor = least(task.tipTops, Station.TIP_TOP, near, FURTHEST_MM);
+        this.tipFloor = least(ground.tipTops, Station.TIP_TOP, near, FURTHEST_MM);
         this.threadStyle = threads();
         this.credit = k.perMilliStep() * credits();
     }
@@ -49,9 +49,9 @@ final class Floors {
         if (TrainGraph.none(guideFloor) || TrainGraph.none(tipFloor)) {
             return TrainGraph.NONE;
         }
-        boolean ruled = task.ruled("guide-train");
+        boolean ruled = ground.ruled("guide-train");
         int fewest = ruled
-                ? GuidePlan.fewestGuides(task.brief, shape.blank().lengthMm())
+                ? GuidePlan.fewestGuides(ground.brief, shape.blank().lengthMm())
                 : guideFloor >= 0 ? 0 : Station.MOST_GUIDES;
         return fewest * guideFloor + Math.min(0, 3 * guideFloor) + tipFloor + threadStyle + credit;
     }
@@ -59,12 +59,12 @@ final class Floors {
     private long guides(double nearMm) {
         double c = least(nearMm, FURTHEST_MM);
         long least = TrainGraph.NONE;
-        for (Part part : task.candidates.of(PartKind.GUIDE)) {
+        for (Part part : ground.candidates.of(PartKind.GUIDE)) {
             if (part.facts().durabilityClass() < leastClass) {
                 continue;
             }
             Guide guide = (Guide) part;
-            long style = task.style.part(anyBlank(), HandleForm.SPLIT, Station.guide(1), guide, 3);
+            long style = ground.style.part(anyBlank(), HandleForm.SPLIT, Station.guide(1), guide, 3);
             double mass = c >= 0 ? guide.massMg() : guide.massMg() + SLACK_MG;
             least = Math.min(least, (long) (c * mass) + work(guide) - k.perStyleCenti() * style);
         }
@@ -74,20 +74,20 @@ final class Floors {
     /** Most that a wished guide, whatever its numbers, and a wished thread are credited, as a number not above nought. */
     private long credits() {
         long guide = 0;
-        for (Part part : task.candidates.of(PartKind.GUIDE)) {
-            guide = Math.min(guide, task.wishes.part(Station.guide(1), part, 1));
+        for (Part part : ground.candidates.of(PartKind.GUIDE)) {
+            guide = Math.min(guide, ground.wishes.part(Station.guide(1), part, 1));
         }
         long thread = 0;
-        for (WrapThread one : task.threads) {
-            thread = Math.min(thread, task.wishes.part(Station.THREAD, one, 1));
+        for (WrapThread one : ground.threads) {
+            thread = Math.min(thread, ground.wishes.part(Station.THREAD, one, 1));
         }
         return guide + thread;
     }
 
     private long threads() {
         long most = 0;
-        for (WrapThread thread : task.threads) {
-            most = Math.max(most, task.style.part(anyBlank(), HandleForm.SPLIT, Station.THREAD, thread, 1));
+        for (WrapThread thread : ground.threads) {
+            most = Math.max(most, ground.style.part(anyBlank(), HandleForm.SPLIT, Station.THREAD, thread, 1));
         }
         return -k.perStyleCenti() * (most + 600);
     }
@@ -99,20 +99,20 @@ final class Floors {
             if (LoadBearing.is(part) && part.facts().durabilityClass() < leastClass) {
                 continue;
             }
-            long style = task.style.part(anyBlank(), HandleForm.SPLIT, station, part, 1);
+            long style = ground.style.part(anyBlank(), HandleForm.SPLIT, station, part, 1);
             double mass = c >= 0 ? part.massMg() : part.massMg() + SLACK_MG;
-            long missed = k.perMilliStep() * Math.min(0, task.wishes.part(station, part, 1));
+            long missed = k.perMilliStep() * Math.min(0, ground.wishes.part(station, part, 1));
             least = Math.min(least, (long) (c * mass) + work(part) - k.perStyleCenti() * style + missed);
         }
         return least;
     }
 
     private long work(Part part) {
-        return k.perMilli() * (task.tariff.partMilli(part, 1) + task.tariff.workMilli(part));
+        return k.perMilli() * (ground.tariff.partMilli(part, 1) + ground.tariff.workMilli(part));
     }
 
     private Blank anyBlank() {
-        return task.blanks.get(0);
+        return ground.blanks.get(0);
     }
 
     private double least(double fromMm, double toMm) {

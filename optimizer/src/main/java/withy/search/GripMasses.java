@@ -31,7 +31,7 @@ final class GripMasses {
     private final double[] tightestMm;
     private final double[] loosestMm;
     private final Station station;
-    private final Task task;
+    private final Ground ground;
     private final Setting any;
     private final Refusal refusal = new Refusal();
     private final byte[] known;
@@ -40,8 +40,8 @@ final class GripMasses {
 
     private GripMasses(Shelf shelf, Cut[] cuts, Station station, BlankShape shape) {
         this.station = station;
-        this.task = shelf.task;
-        this.any = task.anySetting(shape);
+        this.ground = shelf.ground;
+        this.any = ground.anySetting(shape);
         this.cuts = cuts;
         this.behindMm = shelf.deepestMm + shelf.widestCheckMm;
         this.shallowMm = shelf.shallowestMm;
@@ -59,14 +59,14 @@ final class GripMasses {
 
     static GripMasses rears(Shelf shelf, BlankShape shape) {
         GripMasses masses = new GripMasses(shelf, shelf.rears, Station.REAR_GRIP, shape);
-        Task task = shelf.task;
+        Ground ground = shelf.ground;
         double behind = masses.behindMm;
         for (int i = 0; i < shelf.rears.length; i++) {
             Cut cut = shelf.rears[i];
             if (cut.fills()) {
-                masses.filling(i, task, shape);
+                masses.filling(i, ground, shape);
             } else {
-                masses.fixed(i, task, shape, -behind - cut.lengthMm(), -shelf.shallowestMm - cut.lengthMm(), false);
+                masses.fixed(i, ground, shape, -behind - cut.lengthMm(), -shelf.shallowestMm - cut.lengthMm(), false);
             }
         }
         return masses;
@@ -75,7 +75,7 @@ final class GripMasses {
     static GripMasses butts(Shelf shelf, BlankShape shape) {
         GripMasses masses = new GripMasses(shelf, shelf.butts, Station.BUTT_GRIP, shape);
         for (int i = 0; i < shelf.butts.length; i++) {
-            masses.fixed(i, shelf.task, shape, -shelf.task.lastFoot(), -shelf.task.firstFoot(), true);
+            masses.fixed(i, shelf.ground, shape, -shelf.ground.lastFoot(), -shelf.ground.firstFoot(), true);
         }
         return masses;
     }
@@ -84,18 +84,18 @@ final class GripMasses {
         GripMasses masses = new GripMasses(shelf, shelf.fores, Station.FORE_GRIP, shape);
         for (int i = 0; i < shelf.fores.length; i++) {
             double furthest = shelf.longestFrontMm + shelf.widestCheckMm;
-            masses.fixed(i, shelf.task, shape, shelf.shortestFrontMm, furthest, false);
+            masses.fixed(i, shelf.ground, shape, shelf.shortestFrontMm, furthest, false);
         }
         return masses;
     }
 
-    private void fixed(int i, Task task, BlankShape shape, double from, double to, boolean atButt) {
+    private void fixed(int i, Ground ground, BlankShape shape, double from, double to, boolean atButt) {
         Cut cut = cuts[i];
-        double rear = atButt ? 0 : Math.max(0, task.firstFoot() + from);
-        double front = Math.max(rear, (atButt ? 0 : task.lastFoot() + to) + cut.lengthMm());
+        double rear = atButt ? 0 : Math.max(0, ground.firstFoot() + from);
+        double front = Math.max(rear, (atButt ? 0 : ground.lastFoot() + to) + cut.lengthMm());
         double thick = shape.profile().largestBetween(rear, front);
-        MassSum least = cut.least(cut.widestBoreMm(thick, task.reamRuled));
-        double glueMg = glueMg(task, shape.profile().at(front), cut.lengthMm());
+        MassSum least = cut.least(cut.widestBoreMm(thick, ground.reamRuled));
+        double glueMg = glueMg(ground, shape.profile().at(front), cut.lengthMm());
         tightestMm[i] = rear;
         loosestMm[i] = Math.max(rear, front - cut.lengthMm());
         m0[i] = least.massG() * 1000 + glueMg;
@@ -107,23 +107,23 @@ final class GripMasses {
     }
 
     /** A full grip fills what lies between butt and seat: longer where the reel stands further up. */
-    private void filling(int i, Task task, BlankShape shape) {
+    private void filling(int i, Ground ground, BlankShape shape) {
         Cut cut = cuts[i];
-        double least = Math.max(cut.grip().shortestMm(), task.firstFoot() - behindMm);
-        double thick = shape.profile().largestBetween(0, task.lastFoot());
-        fromMm[i] = -task.lastFoot();
-        toMm[i] = -task.firstFoot();
-        lengthMm[i] = task.firstFoot();
-        slicesMg[i] = cut.slicesG(Math.max(0, least), cut.widestBoreMm(thick, task.reamRuled));
-        double glueMg = glueMg(task, shape.profile().at(task.lastFoot()), Math.max(0, least));
+        double least = Math.max(cut.grip().shortestMm(), ground.firstFoot() - behindMm);
+        double thick = shape.profile().largestBetween(0, ground.lastFoot());
+        fromMm[i] = -ground.lastFoot();
+        toMm[i] = -ground.firstFoot();
+        lengthMm[i] = ground.firstFoot();
+        slicesMg[i] = cut.slicesG(Math.max(0, least), cut.widestBoreMm(thick, ground.reamRuled));
+        double glueMg = glueMg(ground, shape.profile().at(ground.lastFoot()), Math.max(0, least));
         for (int s = 0; s < slicesMg[i].length; s++) {
             slicesMg[i][s] = slicesMg[i][s] * 1000 + glueMg / slicesMg[i].length;
             m0[i] += slicesMg[i][s];
         }
     }
 
-    private static double glueMg(Task task, double thinMm, double length) {
-        return ArborRings.adhesiveMassG(thinMm, length, task.catalog.rates().adhesiveFilmMm(), task.thinnestGlueGMl)
+    private static double glueMg(Ground ground, double thinMm, double length) {
+        return ArborRings.adhesiveMassG(thinMm, length, ground.catalog.rates().adhesiveFilmMm(), ground.thinnestGlueGMl)
                 * 1000;
     }
 
@@ -141,7 +141,7 @@ final class GripMasses {
 
     private boolean fits(int i, double rear, boolean thickest) {
         Placed placed = new Placed(station, cuts[i].grip(), rear, cuts[i].lengthMm());
-        task.rules.onPart(any, placed, refusal.reset());
+        ground.rules.onPart(any, placed, refusal.reset());
         return !refusal.refused() || thickest != refusal.check().equals("loose");
     }
 

@@ -25,15 +25,15 @@ final class GuideTable {
     /** Guide numbers from here on are all runners and asked alike. */
     static final int RUNNER = 4;
 
-    private final Task task;
+    private final Ground ground;
     private final List<Group> groups = new ArrayList<>();
     private final List<Feet> footShapes = new ArrayList<>();
 
-    GuideTable(Task task) {
-        this.task = task;
-        boolean oneFinish = task.ruled("guide-train");
+    GuideTable(Ground ground) {
+        this.ground = ground;
+        boolean oneFinish = ground.ruled("guide-train");
         Map<String, List<Guide>> byFinish = new LinkedHashMap<>();
-        for (Guide guide : task.candidates.of(PartKind.GUIDE, Guide.class)) {
+        for (Guide guide : ground.candidates.of(PartKind.GUIDE, Guide.class)) {
             String key = oneFinish ? guide.frameFinish() + "|" + guide.ringMaterial() : "";
             byFinish.computeIfAbsent(key, k -> new ArrayList<>()).add(guide);
         }
@@ -42,7 +42,7 @@ final class GuideTable {
 
     private List<TipTop> tipTops(String key, boolean oneFinish) {
         List<TipTop> fitting = new ArrayList<>();
-        for (TipTop tipTop : task.candidates.of(PartKind.TIP_TOP, TipTop.class)) {
+        for (TipTop tipTop : ground.candidates.of(PartKind.TIP_TOP, TipTop.class)) {
             if (!oneFinish || key.equals(tipTop.frameFinish() + "|" + tipTop.ringMaterial())) {
                 fitting.add(tipTop);
             }
@@ -120,7 +120,7 @@ final class GuideTable {
                 massMg[g] = guides[g].massMg();
                 footShape[g] = shapeOf(guides[g]);
                 durabilityClass[g] = guides[g].facts().durabilityClass();
-                costMilli[g] = task.tariff.partMilli(guides[g], 1) + task.tariff.workMilli(guides[g]);
+                costMilli[g] = ground.tariff.partMilli(guides[g], 1) + ground.tariff.workMilli(guides[g]);
                 ring[g] = index(order, Ring.of(guides[g]));
                 guideRings.putIfAbsent(Ring.of(guides[g]), guides[g]);
             }
@@ -153,7 +153,7 @@ final class GuideTable {
                 int n = 0;
                 for (int g = 0; g < guides.length; g++) {
                     Station station = Station.guide(asked);
-                    task.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
+                    ground.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
                     if (!refusal.refused()) {
                         fitting[n++] = g;
                     }
@@ -202,7 +202,7 @@ final class GuideTable {
                 boolean[][] may = new boolean[rings][rings];
                 for (int i = 0; i < rings; i++) {
                     for (int j = 0; j < rings; j++) {
-                        task.rules.onGuides(any, guideOfRing[i], asked, guideOfRing[j], refusal.reset());
+                        ground.rules.onGuides(any, guideOfRing[i], asked, guideOfRing[j], refusal.reset());
                         may[i][j] = !refusal.refused();
                     }
                 }
@@ -218,7 +218,7 @@ final class GuideTable {
                 may = new boolean[rings][tipRings];
                 for (int i = 0; i < rings; i++) {
                     for (int j = 0; j < tipRings; j++) {
-                        task.rules.onTip(any, guideOfRing[i], tipOfRing[j], refusal.reset());
+                        ground.rules.onTip(any, guideOfRing[i], tipOfRing[j], refusal.reset());
                         may[i][j] = !refusal.refused();
                     }
                 }
@@ -236,7 +236,7 @@ final class GuideTable {
                 int n = 0;
                 for (int t = 0; t < tipTops.length; t++) {
                     Placed placed = new Placed(Station.TIP_TOP, tipTops[t], end, tipTops[t].addedMm());
-                    task.rules.onPart(setting, placed, refusal.reset());
+                    ground.rules.onPart(setting, placed, refusal.reset());
                     if (!refusal.refused()) {
                         fitting[n++] = t;
                     }
@@ -250,7 +250,7 @@ final class GuideTable {
             return styles.computeIfAbsent(any.guideCount(), count -> {
                 long[] style = new long[guides.length];
                 for (int g = 0; g < style.length; g++) {
-                    style[g] = task.style.part(any.blank(), any.layout().form(), Station.guide(1), guides[g], count);
+                    style[g] = ground.style.part(any.blank(), any.layout().form(), Station.guide(1), guides[g], count);
                 }
                 return style;
             });
@@ -261,7 +261,7 @@ final class GuideTable {
             return missed.computeIfAbsent(count, any -> {
                 long[] each = new long[guides.length];
                 for (int g = 0; g < each.length; g++) {
-                    each[g] = task.wishes.part(Station.guide(1), guides[g], count);
+                    each[g] = ground.wishes.part(Station.guide(1), guides[g], count);
                 }
                 return each;
             });

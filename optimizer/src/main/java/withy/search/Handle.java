@@ -134,7 +134,7 @@ final class Handle {
 
     /** Every rear grip. */
     private BitSet all() {
-        return stand.task.gripMatch.rearsBeside(stand.setting, null, stand.split);
+        return stand.ground.gripMatch.rearsBeside(stand.setting, null, stand.split);
     }
 
     /** Keeps the cheapest way around a seat. */
@@ -175,7 +175,7 @@ final class Handle {
     }
 
     private BitSet beside(Ahead.Way way) {
-        return stand.task.gripMatch.rearsBeside(stand.setting, way.foreGrip().part, stand.split);
+        return stand.ground.gripMatch.rearsBeside(stand.setting, way.foreGrip().part, stand.split);
     }
 
     /** Cheapest keeper and inscription ahead of a front end. */
@@ -198,12 +198,12 @@ final class Handle {
         long keeper = ahead.keeperAlone(frontMm);
         long decal = cheapest(ahead.decalsAheadOf(frontMm, stand.fitter));
         // finishes differ by less than an inscription weighs
-        long least = task().finishes.size() > 1 ? Math.min(0, decal) : decal;
+        long least = ground().finishes.size() > 1 ? Math.min(0, decal) : decal;
         return TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + least;
     }
 
-    private Task task() {
-        return stand.task;
+    private Ground ground() {
+        return stand.ground;
     }
 
     private <P extends Part> long cheapest(List<Option<P>> options) {

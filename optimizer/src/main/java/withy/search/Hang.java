@@ -18,16 +18,16 @@ final class Hang {
     private Hang() {}
 
     /** False where blank and reel alone keep the rod from hanging behind its zone, whatever a handle weighs. */
-    static boolean mayBeBehind(Task task, BlankShape shape) {
+    static boolean mayBeBehind(Ground ground, BlankShape shape) {
         Blank blank = shape.blank();
-        double near = task.brief.zoneNearMm();
-        for (int foot : task.feet) {
+        double near = ground.brief.zoneNearMm();
+        for (int foot : ground.feet) {
             double ahead = shape.mass().firstGmm()
                     - shape.mass().massG() * (foot + near)
-                    + task.brief.reel().massG() * (task.brief.reel().centreOffsetMm() - near);
-            double behind = heaviestG(task, PartKind.REEL_SEAT) * (near + Task.LONGEST_CAP_MM)
-                    + heaviestGripsG(task, blank) * (foot + near)
-                    + heaviestG(task, PartKind.BUTT_CAP) * (foot + near + Task.LONGEST_CAP_MM)
+                    + ground.brief.reel().massG() * (ground.brief.reel().centreOffsetMm() - near);
+            double behind = heaviestG(ground, PartKind.REEL_SEAT) * (near + Ground.LONGEST_CAP_MM)
+                    + heaviestGripsG(ground, blank) * (foot + near)
+                    + heaviestG(ground, PartKind.BUTT_CAP) * (foot + near + Ground.LONGEST_CAP_MM)
                     + GLUE_AND_RINGS_G * (foot + near);
             if (ahead < behind) {
                 return true;
@@ -37,24 +37,24 @@ final class Hang {
     }
 
     /** Heaviest grips of a handle on a blank: one full, or rear and butt grip, no longer than the reach. */
-    private static double heaviestGripsG(Task task, Blank blank) {
+    private static double heaviestGripsG(Ground ground, Blank blank) {
         return Math.max(
-                heaviestG(task, blank, task.fullGrips),
-                heaviestG(task, blank, task.rearGrips) + heaviestG(task, blank, task.buttGrips));
+                heaviestG(ground, blank, ground.fullGrips),
+                heaviestG(ground, blank, ground.rearGrips) + heaviestG(ground, blank, ground.buttGrips));
     }
 
-    private static double heaviestG(Task task, Blank blank, List<Grip> grips) {
+    private static double heaviestG(Ground ground, Blank blank, List<Grip> grips) {
         double heaviest = 0;
         for (Grip grip : grips) {
-            if (!task.ruled("grip-on-blank") || grip.boreMm() <= blank.buttOdMm() + LOOSEST_BORE_MM) {
-                double share = Math.min(1, task.brief.reachMaxMm() / grip.lengthMm());
+            if (!ground.ruled("grip-on-blank") || grip.boreMm() <= blank.buttOdMm() + LOOSEST_BORE_MM) {
+                double share = Math.min(1, ground.brief.reachMaxMm() / grip.lengthMm());
                 heaviest = Math.max(heaviest, grip.massMg() / 1000.0 * share);
             }
         }
         return heaviest;
     }
 
-    private static double heaviestG(Task task, PartKind kind) {
-        return task.candidates.of(kind).stream().mapToLong(Part::massMg).max().orElse(0) / 1000.0;
+    private static double heaviestG(Ground ground, PartKind kind) {
+        return ground.candidates.of(kind).stream().mapToLong(Part::massMg).max().orElse(0) / 1000.0;
     }
 }

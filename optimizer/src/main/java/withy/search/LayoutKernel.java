@@ -33,8 +33,6 @@ final class LayoutKernel implements Kernel {
     private static final long MOST_STEPS = 20_000;
 
     private final Task task;
-    private final List<Stations> alternatives;
-    private final Function<Blank, BlankShape> shapes;
     private final Watch watch;
     private final int leastClass;
     private final Refusal refusal = new Refusal();
@@ -42,10 +40,8 @@ final class LayoutKernel implements Kernel {
     private final Map<Layout, Long> hopeless = new HashMap<>();
 
     LayoutKernel(
-            Task task, List<Stations> alternatives, Function<Blank, BlankShape> shapes, Watch watch, int leastClass) {
+            Task task, Watch watch, int leastClass) {
         this.task = task;
-        this.alternatives = alternatives;
-        this.shapes = shapes;
         this.watch = watch;
         this.leastClass = leastClass;
     }
@@ -64,17 +60,17 @@ final class LayoutKernel implements Kernel {
     }
 
     private @Nullable Build completeNow(Layout layout, Set<String> without, long under) {
-        if (!(task.catalog.find(layout.blankId()) instanceof Blank blank) || task.finishes.isEmpty()) {
+        if (!(task.ground.catalog.find(layout.blankId()) instanceof Blank blank) || task.ground.finishes.isEmpty()) {
             return null;
         }
-        BlankShape shape = shapes.apply(blank);
-        Setting setting = Setting.of(task.catalog, task.brief, shape, layout);
-        task.rules.onLayout(setting, refusal.reset());
-        if (refusal.refused() || task.adhesives.isEmpty()) {
+        BlankShape shape = task.ground.shape(blank);
+        Setting setting = Setting.of(task.ground.catalog, task.brief, shape, layout);
+        task.ground.rules.onLayout(setting, refusal.reset());
+        if (refusal.refused() || task.ground.adhesives.isEmpty()) {
             return null;
         }
         Task.Judged best = null;
-        for (Stations alternative : alternatives) {
+        for (Stations alternative : task.ground.alternatives) {
             Stations allowed = alternative.leavingOut(without);
             if (!allowed.allows(Station.BLANK, blank)) {
                 continue;
@@ -90,8 +86,8 @@ final class LayoutKernel implements Kernel {
 
     private Task.@Nullable Judged best(Setting setting, BlankShape shape, Stations stations, int least, long limit) {
         List<Completion.Candidate> with = new ArrayList<>();
-        for (WrapThread thread : ThreadChoice.on(task, stations, setting.blank(), true)) {
-            Consumables dressed = new Consumables(thread, task.finishes.get(0), task.adhesives.get(0));
+        for (WrapThread thread : ThreadChoice.on(task.ground, stations, setting.blank(), true)) {
+            Consumables dressed = new Consumables(thread, task.ground.finishes.get(0), task.ground.adhesives.get(0));
             with.add(new Completion.Candidate(dressed, Long.MIN_VALUE));
         }
         if (with.isEmpty()) {
@@ -100,9 +96,9 @@ final class LayoutKernel implements Kernel {
         Task.Judged best = null;
         Shelf shelf = shelves.computeIfAbsent(
                 new Shelved(stations, setting.layout().form()),
-                key -> new Shelf(task, stations, setting.layout().form()));
-        Fitter fitter = new Fitter(setting, with.get(0).with(), task.tariff);
-        for (Ends.Group ends : new Ends(task, setting).groups()) {
+                key -> new Shelf(task.ground, stations, setting.layout().form()));
+        Fitter fitter = new Fitter(setting, with.get(0).with(), task.ground.tariff);
+        for (Ends.Group ends : new Ends(task.ground, setting).groups()) {
             Completion completion =
                     new Completion(new Stand(shelf, setting, fitter, ends), setting, with, least, limit);
             Dual dual = new Dual(task, completion, shape, least, watch, MOST_STEPS, MOST_BUILDS);

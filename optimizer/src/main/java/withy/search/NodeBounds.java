@@ -17,13 +17,15 @@ import withy.rod.Station;
  * What can be said of a node before it is worked: a number no build in it costs less than under some prices.
  */
 final class NodeBounds {
-    private final Task task;
+    private final Ground ground;
+    private final Bounds bounds;
     private final Map<FloorKey, Floors> floors = new HashMap<>();
     private final long fixedMilli;
 
     NodeBounds(Task task) {
-        this.task = task;
-        this.fixedMilli = task.threads.isEmpty() ? 0 : fixedMilli();
+        this.ground = task.ground;
+        this.bounds = task.bounds;
+        this.fixedMilli = ground.threads.isEmpty() ? 0 : fixedMilli();
     }
 
     private record FloorKey(Linear prices, int leastClass) {}
@@ -55,7 +57,7 @@ final class NodeBounds {
             handle = Math.min(handle, handle(node, form, k));
         }
         long blank = TrainGraph.NONE;
-        for (int foot : task.feet) {
+        for (int foot : ground.feet) {
             blank = Math.min(blank, blank(node.shape(), foot, k));
         }
         return sum(sum(handle, train), blank);
@@ -81,8 +83,8 @@ final class NodeBounds {
     /** False where some sum is over its ceiling in every build of a node. */
     boolean mayKeepCeilings(Node node) {
         for (Prices.Kind kind : Prices.Kind.values()) {
-            if (Prices.bounded(task.bounds, kind)) {
-                long ceiling = Prices.ceiling(task.bounds, kind);
+            if (Prices.bounded(bounds, kind)) {
+                long ceiling = Prices.ceiling(bounds, kind);
                 if (of(node, Prices.only(kind), ceiling + 1) > ceiling) {
                     return false;
                 }
@@ -137,13 +139,13 @@ final class NodeBounds {
 
     /** Blank, reel and fixed consumables at one reel position. */
     private long blank(BlankShape shape, int foot, Linear k) {
-        double hand = task.brief.rodType().spinningReel() ? foot : foot - 25;
+        double hand = ground.brief.rodType().spinningReel() ? foot : foot - 25;
         double moment = (shape.mass().firstGmm() - shape.mass().massG() * foot) * 1000;
         double inertia = shape.mass().inertiaGmm2(hand) * 1000;
-        long milli = task.tariff.partMilli(shape.blank(), 1)
-                + task.tariff.everyRodMilli(shape.joints().size())
+        long milli = ground.tariff.partMilli(shape.blank(), 1)
+                + ground.tariff.everyRodMilli(shape.joints().size())
                 + fixedMilli;
-        long style = task.style.part(shape.blank(), HandleForm.SPLIT, Station.BLANK, shape.blank(), 1);
+        long style = ground.style.part(shape.blank(), HandleForm.SPLIT, Station.BLANK, shape.blank(), 1);
         return k.constant()
                 + k.perMg() * shape.blank().massMg()
                 + (long) (k.perMgMm() * moment)
@@ -156,27 +158,27 @@ final class NodeBounds {
     /** What every rod on a blank has missed of the nice wishes at least, but for what its other parts are credited, thousandths of a step. */
     private long missed(Blank blank) {
         long finish = Long.MAX_VALUE;
-        for (Finish one : task.finishes) {
-            finish = Math.min(finish, task.wishes.part(Station.FINISH, one, 1));
+        for (Finish one : ground.finishes) {
+            finish = Math.min(finish, ground.wishes.part(Station.FINISH, one, 1));
         }
         long adhesive = Long.MAX_VALUE;
-        for (Adhesive one : task.adhesives) {
-            adhesive = Math.min(adhesive, task.wishes.part(Station.ADHESIVE, one, 1));
+        for (Adhesive one : ground.adhesives) {
+            adhesive = Math.min(adhesive, ground.wishes.part(Station.ADHESIVE, one, 1));
         }
-        return task.wishes.blank(blank) + task.wishes.part(Station.BLANK, blank, 1) + finish + adhesive;
+        return ground.wishes.blank(blank) + ground.wishes.part(Station.BLANK, blank, 1) + finish + adhesive;
     }
 
     private Floors floors(int leastClass, Linear k) {
-        return floors.computeIfAbsent(new FloorKey(k, leastClass), key -> new Floors(task, k, leastClass));
+        return floors.computeIfAbsent(new FloorKey(k, leastClass), key -> new Floors(ground, k, leastClass));
     }
 
     /** Cheapest sundries, adhesive and finish. */
     private long fixedMilli() {
         long least = Long.MAX_VALUE;
-        for (Finish finish : task.finishes) {
-            for (Adhesive adhesive : task.adhesives) {
+        for (Finish finish : ground.finishes) {
+            for (Adhesive adhesive : ground.adhesives) {
                 least = Math.min(
-                        least, task.tariff.fixedMilli(new Consumables(task.threads.get(0), finish, adhesive), 0));
+                        least, ground.tariff.fixedMilli(new Consumables(ground.threads.get(0), finish, adhesive), 0));
             }
         }
         return least;

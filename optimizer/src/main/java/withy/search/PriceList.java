@@ -44,7 +44,7 @@ final class PriceList {
 
     final Linear k;
     private final Shelf shelf;
-    private final Task task;
+    private final Ground ground;
     private final double armMm;
     private final Map<String, Ranked> seats = new HashMap<>();
     private final Map<String, Ranked> rears = new HashMap<>();
@@ -59,9 +59,9 @@ final class PriceList {
 
     PriceList(Shelf shelf, Linear k) {
         this.shelf = shelf;
-        this.task = shelf.task;
+        this.ground = shelf.ground;
         this.k = k;
-        this.armMm = task.brief.rodType().spinningReel() ? 0 : 25;
+        this.armMm = ground.brief.rodType().spinningReel() ? 0 : 25;
         this.keeperFloor = keeper();
     }
 
@@ -120,7 +120,7 @@ final class PriceList {
 
     /** Butt grips that go with a rear grip. */
     BitSet buttsBeside(Cut rear) {
-        return task.gripMatch.buttsBeside(task.anySetting(), rear.grip());
+        return ground.gripMatch.buttsBeside(ground.anySetting(), rear.grip());
     }
 
     /** Least floor of those that go with a rear grip. */
@@ -139,8 +139,8 @@ final class PriceList {
             BitSet may = shelf.capsBeside(shape, cut.grip());
             long least = may.get(all.size()) ? 0 : TrainGraph.NONE;
             for (int c = may.nextSetBit(0); c >= 0 && c < all.size(); c = may.nextSetBit(c + 1)) {
-                double from = -task.lastFoot() - all.get(c).addedMm();
-                least = Math.min(least, small(all.get(c), Station.BUTT_CAP, from, -task.firstFoot() + CAP_GLUE_MM));
+                double from = -ground.lastFoot() - all.get(c).addedMm();
+                least = Math.min(least, small(all.get(c), Station.BUTT_CAP, from, -ground.firstFoot() + CAP_GLUE_MM));
             }
             return least;
         });
@@ -165,7 +165,7 @@ final class PriceList {
                 return TrainGraph.NONE;
             }
             long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores(shape).least());
-            long bare = Math.min(0, k.perMilliStep() * task.wishes.foreGrip(false));
+            long bare = Math.min(0, k.perMilliStep() * ground.wishes.foreGrip(false));
             return seatAndRear(seat, rear)
                     + Math.min(0, rearChecks(shape).least())
                     + Math.min(bare, grip)
@@ -181,8 +181,8 @@ final class PriceList {
         for (int r = 0; rears.floor(r) + seats.least() < least; r++) {
             for (int s = 0; rears.floor(r) + seats.floor(s) < least; s++) {
                 ReelSeat seat = shelf.seats[seats.at(s)];
-                long pair = task.style.gripAndSeat(shelf.rears[rears.at(r)].grip(), seat);
-                long missed = task.gripMatch.bestPair(task.style, seat, shelf.split) - pair;
+                long pair = ground.style.gripAndSeat(shelf.rears[rears.at(r)].grip(), seat);
+                long missed = ground.gripMatch.bestPair(ground.style, seat, shelf.split) - pair;
                 least = Math.min(least, rears.floor(r) + seats.floor(s) + k.perStyleCenti() * missed);
             }
         }
@@ -204,28 +204,28 @@ final class PriceList {
             Check check = shelf.checks[i];
             floors[i] = shelf.stations.allows(station, check) ? small(check, station, fromMm, toMm) : TrainGraph.NONE;
         }
-        double thickest = Math.max(0, task.firstFoot() + fromMm - shelf.widestCheckMm);
-        double thinnest = Math.max(thickest, task.lastFoot() + toMm + shelf.widestCheckMm);
+        double thickest = Math.max(0, ground.firstFoot() + fromMm - shelf.widestCheckMm);
+        double thinnest = Math.max(thickest, ground.lastFoot() + toMm + shelf.widestCheckMm);
         return new Ranked(floors, i -> shelf.goes(station, i, shape, thickest, thinnest));
     }
 
     private long keeper() {
-        Wish<Boolean> wish = task.handleRule ? task.brief.handle().keeper() : null;
+        Wish<Boolean> wish = ground.handleRule ? ground.brief.handle().keeper() : null;
         boolean must = wish != null && wish.hard() && wish.value();
         boolean mustNot = wish != null && wish.hard() && !wish.value();
         long least = TrainGraph.NONE;
         if (shelf.stations.optional(Station.KEEPER) && !must) {
-            least = k.perMilliStep() * task.wishes.keeper(false);
+            least = k.perMilliStep() * ground.wishes.keeper(false);
         }
-        for (Keeper keeper : task.keepers) {
+        for (Keeper keeper : ground.keepers) {
             if (!mustNot && shelf.stations.allows(Station.KEEPER, keeper)) {
-                long wished = k.perMilliStep() * task.wishes.keeper(true);
+                long wished = k.perMilliStep() * ground.wishes.keeper(true);
                 least = Math.min(least, wished + small(keeper, Station.KEEPER, shelf.shortestFrontMm, FRONT_REACH_MM));
             }
         }
         double c = k.leastPerMg(0, FRONT_REACH_MM, armMm);
         long decal = 0;
-        for (Decal one : task.decals) {
+        for (Decal one : ground.decals) {
             decal = Math.max(decal, -missed(one, Station.DECAL));
         }
         return (TrainGraph.none(least) ? 0 : least) - decal + (c < 0 ? (long) (c * 2 * SMALL_SLACK_MG) : 0);
@@ -242,28 +242,28 @@ final class PriceList {
     }
 
     private long style(Part part, Station station) {
-        return task.style.part(task.blanks.get(0), shelf.form, station, part, 1);
+        return ground.style.part(ground.blanks.get(0), shelf.form, station, part, 1);
     }
 
     private long missed(Part part, Station station) {
-        return k.perMilliStep() * task.wishes.part(station, part, 1);
+        return k.perMilliStep() * ground.wishes.part(station, part, 1);
     }
 
     private long money(Part part) {
-        return k.perMilli() * (task.tariff.partMilli(part, 1) + task.tariff.workMilli(part));
+        return k.perMilli() * (ground.tariff.partMilli(part, 1) + ground.tariff.workMilli(part));
     }
 
     private long seat(ReelSeat seat, BlankShape shape) {
         double rear = -seat.footCentreMm();
         double front = rear + seat.lengthMm();
         double thin = Math.min(
-                shape.profile().at(Math.max(0, task.lastFoot() + rear)),
-                shape.profile().at(Math.max(0, task.firstFoot() + rear)));
-        if (task.boreRuled && seat.boreMm() < thin - 0.01) {
+                shape.profile().at(Math.max(0, ground.lastFoot() + rear)),
+                shape.profile().at(Math.max(0, ground.firstFoot() + rear)));
+        if (ground.boreRuled && seat.boreMm() < thin - 0.01) {
             return TrainGraph.NONE;
         }
-        long style = task.style.part(shape.blank(), shelf.form, Station.SEAT, seat, 1)
-                + task.gripMatch.bestPair(task.style, seat, shelf.split);
+        long style = ground.style.part(shape.blank(), shelf.form, Station.SEAT, seat, 1)
+                + ground.gripMatch.bestPair(ground.style, seat, shelf.split);
         long parts = shelf.stations.optional(Station.HOOD) ? own(seat, null) : TrainGraph.NONE;
         for (Hood hood : shelf.hoodsFor(seat)) {
             parts = Math.min(parts, own(seat, hood));
@@ -272,7 +272,7 @@ final class PriceList {
             return parts;
         }
         double c = k.leastPerMg(rear, front, armMm);
-        long wished = k.perMilliStep() * task.wishes.seat(seat) + missed(seat, Station.SEAT);
+        long wished = k.perMilliStep() * ground.wishes.seat(seat) + missed(seat, Station.SEAT);
         long filled = c < 0 ? (long) (c * SEAT_SLACK_MG) : arbors(seat, shape, c);
         return parts + filled + wished - k.perStyleCenti() * style;
     }
@@ -287,28 +287,28 @@ final class PriceList {
         if (hood != null) {
             double u = seat.movingHood() == SeatEnd.REAR ? -seat.footCentreMm() : seat.lengthMm() - seat.footCentreMm();
             cost += hood.massMg() * k.perMgAt(u, armMm);
-            money += k.perMilli() * task.tariff.partMilli(hood, 1) + missed(hood, Station.HOOD);
+            money += k.perMilli() * ground.tariff.partMilli(hood, 1) + missed(hood, Station.HOOD);
         }
         return (long) Math.floor(cost) - Math.abs(k.perMgMm()) - Math.abs(k.perMgMm2()) + money;
     }
 
     /** Least that fills the gap between seat and blank where the reel stands nearest the butt: it only gets wider further up. */
     private long arbors(ReelSeat seat, BlankShape shape, double c) {
-        double rear = Math.max(0, task.firstFoot() - seat.footCentreMm());
-        double thick = shape.profile().largestBetween(rear, Math.max(rear, task.lastFoot() + seat.lengthMm()));
+        double rear = Math.max(0, ground.firstFoot() - seat.footCentreMm());
+        double thick = shape.profile().largestBetween(rear, Math.max(rear, ground.lastFoot() + seat.lengthMm()));
         long wished = 0;
-        for (Arbor arbor : task.arbors) {
+        for (Arbor arbor : ground.arbors) {
             wished = Math.min(wished, missed(arbor, Station.SEAT_ARBORS));
         }
-        if ((seat.boreMm() - thick) / 2 < ArborRings.TAPE_UP_TO_MM + 0.01 || !task.boreRuled) {
+        if ((seat.boreMm() - thick) / 2 < ArborRings.TAPE_UP_TO_MM + 0.01 || !ground.boreRuled) {
             return wished;
         }
         double outer = seat.boreMm() - SeatGap.UNDER_BORE_MM - ARBOR_PLAY_MM;
         double inner = thick + SeatGap.OVER_BLANK_MM + ARBOR_PLAY_MM;
-        int rings = ArborRings.count(seat.lengthMm(), task.brief.durabilityClass());
+        int rings = ArborRings.count(seat.lengthMm(), ground.brief.durabilityClass());
         double volume = Math.PI / 4 * (outer * outer - inner * inner) * rings * SeatGap.RING_MM;
         long least = TrainGraph.NONE;
-        for (Arbor arbor : task.arbors) {
+        for (Arbor arbor : ground.arbors) {
             double mg = Math.max(0, volume * arbor.densityGMm3() * 1000 - 1);
             least = Math.min(least, (long) (c * mg) + money(arbor));
         }

@@ -29,10 +29,10 @@ record Prices(long slope, long weight, long inertia, long cost, long style) {
     }
 
     /** As linear prices, the durability margin of at least {@code margin} classes credited. */
-    Linear linear(Task task, long margin) {
-        Scoring s = task.scoring;
-        Brief brief = task.brief;
-        Bounds b = task.bounds;
+    Linear linear(Aim aim, long margin) {
+        Scoring s = aim.scoring();
+        Brief brief = aim.brief();
+        Bounds b = aim.bounds();
         Balance reel = Balance.of(brief, 0, 0);
         long ahead = Math.max(0, slope);
         long behind = Math.max(0, -slope);

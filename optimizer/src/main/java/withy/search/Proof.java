@@ -32,13 +32,10 @@ final class Proof {
     private static final long MOST_STEPS = 20_000_000;
 
     private final Task task;
-    private final List<Stations> alternatives;
-    private final Function<Blank, BlankShape> shapes;
     private final Watch watch;
     private final PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
     private final Refusal refusal = new Refusal();
     private final NodeBounds bounds;
-    private List<Site> sites = List.of();
     private final boolean complete;
     private Prices prices;
     private int version;
@@ -51,26 +48,20 @@ final class Proof {
     /** True once a layout was met in which no build keeps its ceilings. */
     private boolean ceilingsBite;
 
-    /**
-     * @param alternatives placings of the forced parts, any of which will do
-     * @param shapes gives a blank's shape
-     */
-    Proof(Task task, List<Stations> alternatives, Function<Blank, BlankShape> shapes, Watch watch) {
+    Proof(Task task, Watch watch) {
         this.task = task;
-        this.alternatives = alternatives;
-        this.shapes = shapes;
         this.watch = watch;
         this.prices = Prices.start(task.scoring);
-        this.complete = !task.finishes.isEmpty()
-                && !task.adhesives.isEmpty()
-                && !task.threads.isEmpty()
-                && !task.blanks.isEmpty();
+        this.complete = !task.ground.finishes.isEmpty()
+                && !task.ground.adhesives.isEmpty()
+                && !task.ground.threads.isEmpty()
+                && !task.ground.blanks.isEmpty();
         this.bounds = new NodeBounds(task);
     }
 
     Solution run() {
         if (complete) {
-            sites().forEach(this::open);
+            task.ground.sites().forEach(this::open);
         }
         boolean stopped = false;
         while (!open.isEmpty() && open.element().bound() < limit()) {
@@ -113,7 +104,7 @@ final class Proof {
     }
 
     private Linear linear(int leastClass) {
-        return prices.linear(task, leastClass - (long) task.brief.durabilityClass());
+        return prices.linear(task.aim, leastClass - (long) task.brief.durabilityClass());
     }
 
     /** The class every load-bearing part must have at least. */
@@ -121,30 +112,7 @@ final class Proof {
         long asked = task.brief.durabilityClass();
         long wanted =
                 task.bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + task.bounds.marginClasses();
-        return (int) Math.max(task.ruled("durability") ? asked : 0, wanted);
-    }
-
-    /** Every blank under every placing of the forced parts that allows it. */
-    List<Site> sites() {
-        List<Site> known = sites;
-        if (known.isEmpty()) {
-            List<Map<HandleForm, Shelf>> shelves = new ArrayList<>();
-            alternatives.forEach(any -> shelves.add(new EnumMap<>(HandleForm.class)));
-            known = new ArrayList<>();
-            for (Blank blank : task.blanks) {
-                for (int a = 0; a < alternatives.size(); a++) {
-                    Stations stations = alternatives.get(a);
-                    Map<HandleForm, Shelf> of = shelves.get(a);
-                    if (stations.allows(Station.BLANK, blank)) {
-                        known.add(new Site(task, shapes.apply(blank), stations, form -> {
-                            return of.computeIfAbsent(form, any -> new Shelf(task, stations, form));
-                        }));
-                    }
-                }
-            }
-            sites = known;
-        }
-        return known;
+        return (int) Math.max(task.ground.ruled("durability") ? asked : 0, wanted);
     }
 
     private void open(Site site) {
@@ -193,8 +161,8 @@ final class Proof {
     }
 
     private void openLayout(Node node, Layout layout) {
-        Setting setting = Setting.of(task.catalog, task.brief, node.shape(), layout);
-        task.rules.onLayout(setting, refusal.reset());
+        Setting setting = Setting.of(task.ground.catalog, task.brief, node.shape(), layout);
+        task.ground.rules.onLayout(setting, refusal.reset());
         if (refusal.refused()) {
             return;
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Look;
 import withy.catalog.Blank;
@@ -33,6 +34,8 @@ public final class Search implements Solver {
     private final Map<String, BlankShape> shapes = new LinkedHashMap<>();
     private final Map<Look, Style> styles = new LinkedHashMap<>();
 
+    private final Grounds grounds = new Grounds();
+
     private final EngineSettings settings;
 
     /** Over one reading of the shop. */
@@ -48,11 +51,12 @@ public final class Search implements Solver {
 
     @Override
     public Solution solve(Query query, Watch watch) {
-        Task task = new Task(catalog, query, style(query));
-        Set<String> forced = forced(query);
-        List<Stations> alternatives = Stations.alternatives(catalog, query, forced);
-        Task.Judged known = recall(task, forced);
-        Proof proof = new Proof(task, alternatives, this::shape, watch);
+        return asked(query, task -> solve(task, watch));
+    }
+
+    private Solution solve(Task task, Watch watch) {
+        Task.Judged known = recall(task, forced(task.query));
+        Proof proof = new Proof(task, watch);
         Solution solution =
                 known == null ? proof.run() : proof.under(known.score() + 1).run();
         if (solution.build() == null && known != null) {
@@ -65,22 +69,33 @@ public final class Search implements Solver {
                         false,
                         solution.layoutsOpened());
             }
-            proof = new Proof(task, alternatives, this::shape, watch);
+            proof = new Proof(task, watch);
             solution = proof.run();
         }
         remember(solution);
         if (solution.proven() || watch.interrupted().getAsBoolean()) {
             return solution;
         }
-        return new Unproven(task, alternatives, this::shape, proof).improve(solution, settings, watch);
+        return new Unproven(task, proof).improve(solution, settings, watch);
     }
 
     /** The best build that scores less than a limit, or none where there is none such; proven where the search got to its end. */
     Solution below(long limit, Query query, Watch watch) {
-        Task task = new Task(catalog, query, style(query));
-        return new Proof(task, Stations.alternatives(catalog, query, forced(query)), this::shape, watch)
-                .under(limit)
-                .run();
+        return asked(query, task -> new Proof(task, watch).under(limit).run());
+    }
+
+    /** Works a question on ground that no other question stands on meanwhile. */
+    private Solution asked(Query query, Function<Task, Solution> work) {
+        Aim aim = Aim.of(catalog, query);
+        Opening opening = Opening.of(catalog, query, aim);
+        Ground lent = grounds.take(opening);
+        Ground ground = lent == null
+                ? new Ground(
+                        opening, style(query), Stations.alternatives(catalog, query, forced(query)), this::shape)
+                : lent;
+        Solution solution = work.apply(new Task(query, ground, aim));
+        grounds.giveBack(opening, ground);
+        return solution;
     }
 
     private static Set<String> forced(Query query) {
@@ -122,7 +137,7 @@ public final class Search implements Solver {
         for (Map.Entry<Station, Build.Choice> given : query.fixed().entrySet()) {
             open &= given.getValue().partId().equals(build.partAt(given.getKey()));
         }
-        return open && used.containsAll(forced) && task.candidates.offers(used);
+        return open && used.containsAll(forced) && task.ground.candidates.offers(used);
     }
 
     private synchronized List<Build> recent() {

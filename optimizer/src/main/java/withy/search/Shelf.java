@@ -28,7 +28,7 @@ final class Shelf {
     /** Price lists kept. */
     private static final int MOST_LISTS = 12;
 
-    final Task task;
+    final Ground ground;
     final Stations stations;
     final HandleForm form;
     final boolean split;
@@ -63,22 +63,22 @@ final class Shelf {
         }
     };
 
-    Shelf(Task task, Stations stations, HandleForm form) {
-        this.task = task;
+    Shelf(Ground ground, Stations stations, HandleForm form) {
+        this.ground = ground;
         this.stations = stations;
         this.form = form;
         this.split = form == HandleForm.SPLIT;
         Refusal refusal = new Refusal();
         // a full handle has no place for a butt grip that is asked for
         boolean buttGripGiven = stations.givenAt(Station.BUTT_GRIP) != null;
-        List<Grip> full = buttGripGiven ? List.of() : task.fullGrips;
-        this.rears = cuts(Station.REAR_GRIP, split ? task.rearGrips : full, refusal);
-        this.butts = cuts(Station.BUTT_GRIP, split ? task.buttGrips : List.of(), refusal);
-        this.fores = cuts(Station.FORE_GRIP, task.foreGrips, refusal);
-        this.seats = task.seats.stream()
+        List<Grip> full = buttGripGiven ? List.of() : ground.fullGrips;
+        this.rears = cuts(Station.REAR_GRIP, split ? ground.rearGrips : full, refusal);
+        this.butts = cuts(Station.BUTT_GRIP, split ? ground.buttGrips : List.of(), refusal);
+        this.fores = cuts(Station.FORE_GRIP, ground.foreGrips, refusal);
+        this.seats = ground.seats.stream()
                 .filter(seat -> stations.allows(Station.SEAT, seat))
                 .toArray(ReelSeat[]::new);
-        this.checks = task.checks.toArray(Check[]::new);
+        this.checks = ground.checks.toArray(Check[]::new);
         double deepest = 0;
         double shallowest = Double.MAX_VALUE;
         double longest = 0;
@@ -94,9 +94,9 @@ final class Shelf {
         this.longestFrontMm = longest;
         this.shortestFrontMm = seats.length == 0 ? 0 : shortest;
         this.longestForeMm =
-                task.foreGrips.stream().mapToDouble(Grip::lengthMm).max().orElse(0);
+                ground.foreGrips.stream().mapToDouble(Grip::lengthMm).max().orElse(0);
         this.widestCheckMm =
-                task.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
+                ground.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
     }
 
     private Cut[] cuts(Station station, List<Grip> grips, Refusal refusal) {
@@ -105,11 +105,11 @@ final class Shelf {
             if (!stations.allows(station, grip) || !edgeFinished(station, grip, refusal)) {
                 continue;
             }
-            int index = station.equals(Station.FORE_GRIP) ? -1 : task.gripMatch.index(grip, split);
-            long milli = task.tariff.partMilli(grip, 1) + task.tariff.workMilli(grip);
-            long style = task.style.part(task.blanks.get(0), form, station, grip, 1);
-            long missed = task.wishes.part(station, grip, 1)
-                    + (station.equals(Station.FORE_GRIP) ? task.wishes.foreGrip(true) : 0);
+            int index = station.equals(Station.FORE_GRIP) ? -1 : ground.gripMatch.index(grip, split);
+            long milli = ground.tariff.partMilli(grip, 1) + ground.tariff.workMilli(grip);
+            long style = ground.style.part(ground.blanks.get(0), form, station, grip, 1);
+            long missed = ground.wishes.part(station, grip, 1)
+                    + (station.equals(Station.FORE_GRIP) ? ground.wishes.foreGrip(true) : 0);
             List<Double> lengths = station.equals(Station.REAR_GRIP) && !split
                     ? List.of(Double.NaN)
                     : lengths(stations.cutMm(station), grip);
@@ -126,9 +126,9 @@ final class Shelf {
             return true;
         }
         if (station.equals(Station.BUTT_GRIP)) {
-            task.seams.buttGripEdge(task.anySetting(), grip, refusal.reset());
+            ground.seams.buttGripEdge(ground.anySetting(), grip, refusal.reset());
         } else {
-            task.seams.rearGripEdge(task.anySetting(), grip, refusal.reset());
+            ground.seams.rearGripEdge(ground.anySetting(), grip, refusal.reset());
         }
         return !refusal.refused();
     }
@@ -162,7 +162,7 @@ final class Shelf {
     private boolean fits(Station station, int check, BlankShape shape, double xMm, String mendable) {
         Refusal refusal = new Refusal();
         Placed placed = new Placed(station, checks[check], xMm, checks[check].widthMm());
-        task.rules.onPart(task.anySetting(shape), placed, refusal);
+        ground.rules.onPart(ground.anySetting(shape), placed, refusal);
         return !refusal.refused() || refusal.check().endsWith(mendable);
     }
 
@@ -170,7 +170,7 @@ final class Shelf {
     List<Hood> hoodsFor(ReelSeat seat) {
         return hoods.computeIfAbsent(seat.id(), id -> {
             List<Hood> fitting = new ArrayList<>();
-            for (Hood hood : task.hoods) {
+            for (Hood hood : ground.hoods) {
                 if (hood.size() == seat.size()
                         && hood.family().equals(seat.hoodFamily())
                         && stations.allows(Station.HOOD, hood)) {
@@ -184,12 +184,12 @@ final class Shelf {
     /** Caps that fit the blank's butt, whatever else stands where. */
     List<ButtCap> capsOn(BlankShape shape) {
         return caps.computeIfAbsent(shape.blank().id(), id -> {
-            Setting any = task.anySetting(shape);
+            Setting any = ground.anySetting(shape);
             Refusal refusal = new Refusal();
             List<ButtCap> fitting = new ArrayList<>();
-            for (ButtCap cap : task.caps) {
+            for (ButtCap cap : ground.caps) {
                 Placed placed = new Placed(Station.BUTT_CAP, cap, -cap.addedMm(), cap.addedMm());
-                task.rules.onPart(any, placed, refusal.reset());
+                ground.rules.onPart(any, placed, refusal.reset());
                 if (!refusal.refused() && stations.allows(Station.BUTT_CAP, cap)) {
                     fitting.add(cap);
                 }
@@ -208,13 +208,13 @@ final class Shelf {
             BitSet may = new BitSet();
             Refusal refusal = new Refusal();
             Face rear = Seams.rearOf(split ? Station.BUTT_GRIP : Station.REAR_GRIP, grip);
-            for (int c = 0; c < all.size() && !(task.handleRule && grip.rearClosed()); c++) {
+            for (int c = 0; c < all.size() && !(ground.handleRule && grip.rearClosed()); c++) {
                 Face cap =
                         new Face(Station.BUTT_CAP, all.get(c).id(), all.get(c).outerMm(), false);
-                task.rules.onNeighbours(task.anySetting(shape), cap, rear, refusal.reset());
+                ground.rules.onNeighbours(ground.anySetting(shape), cap, rear, refusal.reset());
                 may.set(c, !refusal.refused());
             }
-            may.set(all.size(), stations.optional(Station.BUTT_CAP) && (grip.rearClosed() || !task.handleRule));
+            may.set(all.size(), stations.optional(Station.BUTT_CAP) && (grip.rearClosed() || !ground.handleRule));
             return may;
         });
     }

@@ -20,7 +20,7 @@ import withy.rod.Station;
 
 /** A blank under one placing of the forced parts, with what is the same for all its layouts or is asked again and again. Not for several threads at once. */
 final class Site {
-    private final Task task;
+    private final Ground ground;
     private final BlankShape shape;
     private final Stations stations;
     private final Function<HandleForm, Shelf> shelves;
@@ -34,12 +34,12 @@ final class Site {
     /**
      * @param shelves what lies ready for the handle, by form
      */
-    Site(Task task, BlankShape shape, Stations stations, Function<HandleForm, Shelf> shelves) {
-        this.task = task;
+    Site(Ground ground, BlankShape shape, Stations stations, Function<HandleForm, Shelf> shelves) {
+        this.ground = ground;
         this.shape = shape;
         this.stations = stations;
         this.shelves = shelves;
-        this.trains = new TrainFloors(task, this);
+        this.trains = new TrainFloors(ground, this);
     }
 
     BlankShape shape() {
@@ -58,7 +58,7 @@ final class Site {
     List<Ends.Group> ends() {
         List<Ends.Group> known = ends;
         if (known == null) {
-            known = new Ends(task, task.anySetting(shape)).groups();
+            known = new Ends(ground, ground.anySetting(shape)).groups();
             ends = known;
         }
         return known;
@@ -68,7 +68,7 @@ final class Site {
     Setting setting(int foot, int count) {
         return settings.computeIfAbsent(foot * 100 + count, any -> {
             Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
-            return Setting.of(task.catalog, task.brief, shape, layout);
+            return Setting.of(ground.catalog, ground.brief, shape, layout);
         });
     }
 
@@ -83,8 +83,8 @@ final class Site {
     }
 
     private List<Integer> countsNow() {
-        boolean ruled = task.ruled("guide-train");
-        int fewest = GuidePlan.fewestGuides(task.brief, shape.blank().lengthMm());
+        boolean ruled = ground.ruled("guide-train");
+        int fewest = GuidePlan.fewestGuides(ground.brief, shape.blank().lengthMm());
         List<Integer> possible = new ArrayList<>();
         for (int count = Math.max(ruled ? fewest : 3, stations.lastGivenGuide());
                 count <= Station.MOST_GUIDES;
@@ -99,7 +99,7 @@ final class Site {
     }
 
     private boolean spacedSomewhere(int count) {
-        for (int foot : task.feet) {
+        for (int foot : ground.feet) {
             if (setting(foot, count).spaced()) {
                 return true;
             }
@@ -112,10 +112,10 @@ final class Site {
         List<Consumables> known = threads;
         if (known == null) {
             known = new ArrayList<>();
-            boolean mayHangBehind = Hang.mayBeBehind(task, shape);
-            for (WrapThread thread : ThreadChoice.on(task, stations, shape.blank(), mayHangBehind)) {
-                for (Finish finish : task.finishes) {
-                    for (Adhesive adhesive : task.adhesives) {
+            boolean mayHangBehind = Hang.mayBeBehind(ground, shape);
+            for (WrapThread thread : ThreadChoice.on(ground, stations, shape.blank(), mayHangBehind)) {
+                for (Finish finish : ground.finishes) {
+                    for (Adhesive adhesive : ground.adhesives) {
                         if (stations.allows(Station.FINISH, finish) && stations.allows(Station.ADHESIVE, adhesive)) {
                             known.add(new Consumables(thread, finish, adhesive));
                         }
@@ -131,7 +131,7 @@ final class Site {
     List<Layout> layouts() {
         List<Layout> layouts = new ArrayList<>();
         for (int count : counts()) {
-            for (int foot : task.feet) {
+            for (int foot : ground.feet) {
                 for (HandleForm form : HandleForm.values()) {
                     layouts.add(new Layout(shape.blank().id(), foot, form, count));
                 }
@@ -145,10 +145,10 @@ final class Site {
         HandleForm form = setting.layout().form();
         return stands.computeIfAbsent(setting.footMm() * 2 + form.ordinal(), any -> {
             List<Stand> list = new ArrayList<>();
-            for (Adhesive adhesive : task.adhesives) {
+            for (Adhesive adhesive : ground.adhesives) {
                 if (stations.allows(Station.ADHESIVE, adhesive)) {
-                    Consumables with = new Consumables(task.threads.get(0), task.finishes.get(0), adhesive);
-                    Fitter fitter = new Fitter(setting, with, task.tariff);
+                    Consumables with = new Consumables(ground.threads.get(0), ground.finishes.get(0), adhesive);
+                    Fitter fitter = new Fitter(setting, with, ground.tariff);
                     for (Ends.Group group : ends()) {
                         list.add(new Stand(shelf(form), setting, fitter, group));
                     }

@@ -31,7 +31,7 @@ final class Stand {
     /** Prices under which the cheapest handle is kept in mind. */
     private static final int MOST_PRICED = 16;
 
-    final Task task;
+    final Ground ground;
     final Setting setting;
     final Fitter fitter;
     final Shelf shelf;
@@ -64,7 +64,7 @@ final class Stand {
      */
     @SuppressWarnings({"unchecked", "rawtypes"})
     Stand(Shelf shelf, Setting setting, Fitter fitter, Ends.Group ends) {
-        this.task = shelf.task;
+        this.ground = shelf.ground;
         this.shelf = shelf;
         this.setting = setting;
         this.ends = ends;
@@ -118,7 +118,7 @@ final class Stand {
 
     /** Puts the ends of the handle on with one thread. */
     Fitter dress(Consumables with) {
-        return dresses.computeIfAbsent(with, any -> new Fitter(setting, with, task.tariff));
+        return dresses.computeIfAbsent(with, any -> new Fitter(setting, with, ground.tariff));
     }
 
     /**
@@ -167,7 +167,7 @@ final class Stand {
     }
 
     private boolean fits(ReelSeat seat, double from) {
-        task.rules.onPart(setting, new Placed(Station.SEAT, seat, from, seat.lengthMm()), refusal.reset());
+        ground.rules.onPart(setting, new Placed(Station.SEAT, seat, from, seat.lengthMm()), refusal.reset());
         return !refusal.refused();
     }
 
@@ -192,7 +192,7 @@ final class Stand {
         if (stations.optional(Station.SEAT_ARBORS)) {
             add(new SeatSet(seat, hood, null, from), to);
         }
-        for (Arbor arbor : task.arborsWorthIt) {
+        for (Arbor arbor : ground.arborsWorthIt) {
             if (stations.allows(Station.SEAT_ARBORS, arbor)) {
                 add(new SeatSet(seat, hood, arbor, from), to);
             }
@@ -200,22 +200,22 @@ final class Stand {
     }
 
     private void add(SeatSet set, List<SeatOption> to) {
-        task.rules.onSeat(setting, set, refusal.reset());
+        ground.rules.onSeat(setting, set, refusal.reset());
         if (refusal.refused()) {
             return;
         }
         Share share = fitter.seat(set).plus(fitter.hood(set)).plus(fitter.arbors(set));
         int n = setting.guideCount();
         HandleForm form = setting.layout().form();
-        long style = task.style.part(setting.blank(), form, Station.SEAT, set.seat(), n);
-        long missed = task.wishes.seat(set.seat()) + task.wishes.part(Station.SEAT, set.seat(), n);
+        long style = ground.style.part(setting.blank(), form, Station.SEAT, set.seat(), n);
+        long missed = ground.wishes.seat(set.seat()) + ground.wishes.part(Station.SEAT, set.seat(), n);
         if (set.hood() != null) {
-            style += task.style.part(setting.blank(), form, Station.HOOD, set.hood(), n);
-            missed += task.wishes.part(Station.HOOD, set.hood(), n);
+            style += ground.style.part(setting.blank(), form, Station.HOOD, set.hood(), n);
+            missed += ground.wishes.part(Station.HOOD, set.hood(), n);
         }
         if (set.arbor() != null) {
-            style += task.style.part(setting.blank(), form, Station.SEAT_ARBORS, set.arbor(), n);
-            missed += task.wishes.part(Station.SEAT_ARBORS, set.arbor(), n);
+            style += ground.style.part(setting.blank(), form, Station.SEAT_ARBORS, set.arbor(), n);
+            missed += ground.wishes.part(Station.SEAT_ARBORS, set.arbor(), n);
         }
         to.add(new SeatOption(
                 set, new Option<>(set.seat(), set.fromMm(), set.seat().lengthMm(), share, style, missed)));
@@ -243,10 +243,10 @@ final class Stand {
         if (!stations.allows(station, check)) {
             return null;
         }
-        task.rules.onPart(setting, new Placed(station, check, fromMm, check.widthMm()), refusal.reset());
+        ground.rules.onPart(setting, new Placed(station, check, fromMm, check.widthMm()), refusal.reset());
         return refusal.refused()
                 ? null
-                : Work.option(task, setting, station, check, fromMm, check.widthMm(), fitter.check(check, fromMm));
+                : Work.option(ground, setting, station, check, fromMm, check.widthMm(), fitter.check(check, fromMm));
     }
 
     /** A rear or full grip of the shelf with its front face here, or null. */
@@ -278,7 +278,7 @@ final class Stand {
             return null;
         }
         Grip grip = cut.grip();
-        task.rules.onPart(setting, new Placed(station, grip, fromMm, lengthMm), refusal.reset());
+        ground.rules.onPart(setting, new Placed(station, grip, fromMm, lengthMm), refusal.reset());
         return refusal.refused()
                 ? null
                 : new Option<>(grip, fromMm, lengthMm, fitter.grip(grip, fromMm, lengthMm), cut.style(), cut.missed());
@@ -296,7 +296,7 @@ final class Stand {
             for (ButtCap cap : shelf.capsOn(setting.shape())) {
                 if (ends.has(cap) && closes(cap, last)) {
                     double from = -cap.addedMm();
-                    known.add(Work.option(task, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
+                    known.add(Work.option(ground, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
                 }
             }
             caps = known;
@@ -319,7 +319,7 @@ final class Stand {
 
     private boolean closes(@Nullable ButtCap cap, List<Grip> last) {
         for (Grip grip : last) {
-            task.rules.onButtEnd(setting, cap, grip, refusal.reset());
+            ground.rules.onButtEnd(setting, cap, grip, refusal.reset());
             if (!refusal.refused()) {
                 return true;
             }

@@ -1,7 +1,6 @@
 package withy.search;
 
 import withy.objectives.ObjectiveVector;
-import withy.objectives.Scoring;
 import withy.rod.Balance;
 import withy.rod.Share;
 
@@ -65,15 +64,14 @@ final class Tally {
      *
      * @param classes classes of durability above what was asked that are credited
      */
-    ObjectiveVector vector(Task task, long classes) {
-        long outside = Balance.of(task.brief, massMg, momentMgMm).outsideMgMm();
+    ObjectiveVector vector(Aim aim, long classes) {
+        long outside = Balance.of(aim.brief(), massMg, momentMgMm).outsideMgMm();
         return new ObjectiveVector(massMg, outside, inertiaMgMm2, costMilli, styleCenti, classes, missedMilliSteps);
     }
 
     /** Score of these sums, or {@link TrainGraph#NONE} where they break a ceiling. */
-    long score(Task task, long classes) {
-        ObjectiveVector vector = vector(task, classes);
-        Scoring scoring = task.scoring;
-        return task.bounds.keeps(vector) ? scoring.score(vector) : TrainGraph.NONE;
+    long score(Aim aim, long classes) {
+        ObjectiveVector vector = vector(aim, classes);
+        return aim.bounds().keeps(vector) ? aim.scoring().score(vector) : TrainGraph.NONE;
     }
 }

@@ -3,6 +3,7 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -20,14 +21,22 @@ final class TrainFloors {
     /** What wraps can weigh less where the blank is thinner than at the place taken, mg; generous for all guides together. */
     private static final double WRAPS_SLACK_MG = 100;
 
-    private final Task task;
+    /** Floors kept. */
+    private static final int MOST_FLOORS = 512;
+
+    private final Ground ground;
     private final Site site;
     private final Map<Integer, Placing> placings = new HashMap<>();
-    private final Map<Key, long[]> floors = new HashMap<>();
+    private final Map<Key, long[]> floors = new LinkedHashMap<>(64, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, long[]> eldest) {
+            return size() > MOST_FLOORS;
+        }
+    };
 
     /** Of one blank. */
-    TrainFloors(Task task, Site site) {
-        this.task = task;
+    TrainFloors(Ground ground, Site site) {
+        this.ground = ground;
         this.site = site;
     }
 
@@ -88,7 +97,7 @@ final class TrainFloors {
         Setting furthest = null;
         double[] nearest = new double[count];
         Arrays.fill(nearest, Double.POSITIVE_INFINITY);
-        for (int foot : task.feet) {
+        for (int foot : ground.feet) {
             Setting setting = site.setting(foot, count);
             if (setting.spaced()) {
                 furthest = setting;
@@ -98,7 +107,7 @@ final class TrainFloors {
             }
         }
         if (furthest == null) {
-            return new Placing(site.setting(task.firstFoot(), count), null, new int[0]);
+            return new Placing(site.setting(ground.firstFoot(), count), null, new int[0]);
         }
         for (int n = 0; n < count; n++) {
             nearest[n] += furthest.footMm();
@@ -110,9 +119,9 @@ final class TrainFloors {
         List<TrainGraph> graphs = new ArrayList<>();
         for (int t = 0; t < beaters.length; t++) {
             if (beaters[t] == t) {
-                Fitter fitter = new Fitter(setting, with.get(t), task.tariff);
+                Fitter fitter = new Fitter(setting, with.get(t), ground.tariff);
                 fitters.add(fitter);
-                graphs.add(new TrainGraph(task, setting, fitter, site.stations(), site.ends()));
+                graphs.add(new TrainGraph(ground, setting, fitter, site.stations(), site.ends()));
             }
         }
         TrainLeast trains = graphs.isEmpty() ? null : new TrainLeast(setting, fitters, graphs);
@@ -129,12 +138,12 @@ final class TrainFloors {
                         .count()
                 == 1;
         List<WrapThread> threads = with.stream().map(Consumables::thread).toList();
-        return one ? ThreadChoice.beaters(task, site.shape().blank(), threads) : own;
+        return one ? ThreadChoice.beaters(ground, site.shape().blank(), threads) : own;
     }
 
     private long looks(Setting setting, Consumables with, Linear k) {
         int n = setting.guideCount();
-        long style = task.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
-        return k.perStyleCenti() * style - k.perMilliStep() * task.wishes.part(Station.THREAD, with.thread(), n);
+        long style = ground.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
+        return k.perStyleCenti() * style - k.perMilliStep() * ground.wishes.part(Station.THREAD, with.thread(), n);
     }
 }

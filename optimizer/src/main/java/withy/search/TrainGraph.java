@@ -17,7 +17,7 @@ import withy.rod.Station;
 final class TrainGraph {
     static final long NONE = Long.MAX_VALUE / 4;
 
-    private final Task task;
+    private final Ground ground;
     private final Setting setting;
     private final Fitter fitter;
     private final List<Ends.Group> ends;
@@ -28,14 +28,14 @@ final class TrainGraph {
     /**
      * @param ends tip-tops of any of these may end the train
      */
-    TrainGraph(Task task, Setting setting, Fitter fitter, Stations stations, List<Ends.Group> ends) {
-        this.task = task;
+    TrainGraph(Ground ground, Setting setting, Fitter fitter, Stations stations, List<Ends.Group> ends) {
+        this.ground = ground;
         this.setting = setting;
         this.fitter = fitter;
         this.ends = ends;
         this.count = setting.guideCount();
-        this.wraps = new Share[count][task.guides.footShapes().size()];
-        for (GuideTable.Group group : task.guides.groups()) {
+        this.wraps = new Share[count][ground.guides.footShapes().size()];
+        for (GuideTable.Group group : ground.guides.groups()) {
             Train train = new Train(group, stations);
             if (train.possible()) {
                 trains.add(train);
@@ -47,7 +47,7 @@ final class TrainGraph {
     private Share wrapsOn(int i, int shape) {
         Share known = wraps[i][shape];
         if (known == null) {
-            GuideTable.Feet feet = task.guides.footShapes().get(shape);
+            GuideTable.Feet feet = ground.guides.footShapes().get(shape);
             known = fitter.guideWraps(feet.count(), feet.lengthMm(), i + 1);
             wraps[i][shape] = known;
         }
@@ -68,7 +68,7 @@ final class TrainGraph {
     }
 
     int footShapes() {
-        return task.guides.footShapes().size();
+        return ground.guides.footShapes().size();
     }
 
     static boolean none(long cost) {
@@ -101,7 +101,7 @@ final class TrainGraph {
             for (int t : fitting) {
                 TipTop tip = group.tipTops[t];
                 if (stations.allows(Station.TIP_TOP, tip) && ends.stream().anyMatch(one -> one.has(tip))) {
-                    tips.add(Work.option(task, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
+                    tips.add(Work.option(ground, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
                     index[n++] = t;
                 }
             }

@@ -12,7 +12,6 @@ import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
-import withy.rod.BlankShape;
 import withy.rod.Build.Choice;
 import withy.rod.Layout;
 import withy.rod.Station;
@@ -25,14 +24,10 @@ import withy.search.planning.Slot;
 /** Hands a question whose proof was given up over to the engine. The only way to it, so that a proven answer never loads the engine. */
 final class Unproven {
     private final Task task;
-    private final List<Stations> alternatives;
-    private final Function<Blank, BlankShape> shapes;
     private final Proof proof;
 
-    Unproven(Task task, List<Stations> alternatives, Function<Blank, BlankShape> shapes, Proof proof) {
+    Unproven(Task task, Proof proof) {
         this.task = task;
-        this.alternatives = alternatives;
-        this.shapes = shapes;
         this.proof = proof;
     }
 
@@ -63,23 +58,23 @@ final class Unproven {
     /** The question as the engine takes it. */
     Problem problem(Set<Layout> layouts, Watch watch) {
         return new Problem(
-                task.catalog,
+                task.ground.catalog,
                 task.brief,
-                task.rules,
+                task.ground.rules,
                 task.scoring,
-                task.style,
-                task.wishes,
-                id -> shapes.apply((Blank) Objects.requireNonNull(task.catalog.find(id))),
+                task.ground.style,
+                task.ground.wishes,
+                id -> task.ground.shape((Blank) Objects.requireNonNull(task.ground.catalog.find(id))),
                 task.query.ceilings(),
                 task.query.forced(),
                 List.copyOf(layouts),
                 slots(layouts),
-                new LayoutKernel(task, alternatives, shapes, watch, proof.leastClass()));
+                new LayoutKernel(task, watch, proof.leastClass()));
     }
 
     Set<Layout> layouts() {
         Set<Layout> layouts = new LinkedHashSet<>();
-        for (Site site : proof.sites()) {
+        for (Site site : task.ground.sites()) {
             layouts.addAll(site.layouts());
         }
         return layouts;
@@ -87,26 +82,26 @@ final class Unproven {
 
     private List<Slot> slots(Set<Layout> layouts) {
         List<Slot> slots = new ArrayList<>();
-        slots.add(slot(Station.BUTT_CAP, task.caps));
-        slots.add(grips(Station.BUTT_GRIP, task.buttGrips, List.of()));
-        slots.add(grips(Station.REAR_GRIP, task.rearGrips, task.fullGrips));
-        slots.add(slot(Station.REAR_CHECK, task.checks));
-        slots.add(slot(Station.SEAT, task.seats));
-        slots.add(slot(Station.HOOD, task.hoods));
-        slots.add(slot(Station.SEAT_ARBORS, task.arbors));
-        slots.add(slot(Station.FORE_CHECK, task.checks));
-        slots.add(grips(Station.FORE_GRIP, task.foreGrips, List.of()));
-        slots.add(slot(Station.WINDING_CHECK, task.checks));
-        slots.add(slot(Station.KEEPER, task.keepers));
+        slots.add(slot(Station.BUTT_CAP, task.ground.caps));
+        slots.add(grips(Station.BUTT_GRIP, task.ground.buttGrips, List.of()));
+        slots.add(grips(Station.REAR_GRIP, task.ground.rearGrips, task.ground.fullGrips));
+        slots.add(slot(Station.REAR_CHECK, task.ground.checks));
+        slots.add(slot(Station.SEAT, task.ground.seats));
+        slots.add(slot(Station.HOOD, task.ground.hoods));
+        slots.add(slot(Station.SEAT_ARBORS, task.ground.arbors));
+        slots.add(slot(Station.FORE_CHECK, task.ground.checks));
+        slots.add(grips(Station.FORE_GRIP, task.ground.foreGrips, List.of()));
+        slots.add(slot(Station.WINDING_CHECK, task.ground.checks));
+        slots.add(slot(Station.KEEPER, task.ground.keepers));
         int most = layouts.stream().mapToInt(Layout::guideCount).max().orElse(0);
         for (int number = 1; number <= most; number++) {
-            slots.add(slot(Station.guide(number), task.candidates.of(PartKind.GUIDE)));
+            slots.add(slot(Station.guide(number), task.ground.candidates.of(PartKind.GUIDE)));
         }
-        slots.add(slot(Station.TIP_TOP, task.tipTops));
-        slots.add(slot(Station.THREAD, task.threads));
-        slots.add(slot(Station.FINISH, task.finishes));
-        slots.add(slot(Station.ADHESIVE, task.adhesives));
-        slots.add(slot(Station.DECAL, task.decals));
+        slots.add(slot(Station.TIP_TOP, task.ground.tipTops));
+        slots.add(slot(Station.THREAD, task.ground.threads));
+        slots.add(slot(Station.FINISH, task.ground.finishes));
+        slots.add(slot(Station.ADHESIVE, task.ground.adhesives));
+        slots.add(slot(Station.DECAL, task.ground.decals));
         return slots;
     }
 

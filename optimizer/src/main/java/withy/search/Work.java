@@ -11,13 +11,13 @@ final class Work {
 
     /** A part at a station with its style points and missed wishes. */
     static <P extends Part> Option<P> option(
-            Task task, Setting setting, Station station, P part, double fromMm, double lengthMm, Share share) {
-        return option(task, setting, station, part, fromMm, lengthMm, share, 0);
+            Ground ground, Setting setting, Station station, P part, double fromMm, double lengthMm, Share share) {
+        return option(ground, setting, station, part, fromMm, lengthMm, share, 0);
     }
 
     /** The same with a wish that is missed besides. */
     static <P extends Part> Option<P> option(
-            Task task,
+            Ground ground,
             Setting setting,
             Station station,
             P part,
@@ -26,8 +26,8 @@ final class Work {
             Share share,
             long missedBesides) {
         int count = setting.guideCount();
-        long style = task.style.part(setting.blank(), setting.layout().form(), station, part, count);
+        long style = ground.style.part(setting.blank(), setting.layout().form(), station, part, count);
         return new Option<>(
-                part, fromMm, lengthMm, share, style, missedBesides + task.wishes.part(station, part, count));
+                part, fromMm, lengthMm, share, style, missedBesides + ground.wishes.part(station, part, count));
     }
 }

@@ -95,29 +95,29 @@ class BoundsHoldTest {
     }
 
     private static void check(SmallShop shop, Query query, Build build, Random random, String told) {
-        Task task = new Task(shop.catalog(), query, new Style(shop.catalog(), query.brief()));
+        Task task = SmallShop.task(shop.catalog(), query);
         Rod rod = Rod.measure(shop.catalog(), query.brief(), build);
         int weakest = LoadBearing.weakestClass(rod);
         for (int i = 0; i < PRICES; i++) {
             Prices prices = i == 0 ? Prices.start(task.scoring) : prices(task, random);
             int leastClass = weakest - random.nextInt(2);
-            Linear k = prices.linear(task, leastClass - (long) query.brief().durabilityClass());
+            Linear k = prices.linear(task.aim, leastClass - (long) query.brief().durabilityClass());
             floors(task, rod, k, leastClass, told + ", prices " + prices + ", class " + leastClass);
         }
     }
 
     private static void floors(Task task, Rod rod, Linear k, int leastClass, String told) {
         Layout layout = rod.build().layout();
-        BlankShape shape = BlankShape.of((Blank) Objects.requireNonNull(task.catalog.find(layout.blankId())));
+        BlankShape shape = BlankShape.of((Blank) Objects.requireNonNull(task.ground.catalog.find(layout.blankId())));
         Costs costs = new Costs(task, rod, k);
-        Floors floors = new Floors(task, k, leastClass);
+        Floors floors = new Floors(task.ground, k, leastClass);
         Stations any = new Stations(Map.of(), Set.of(), Set.of());
-        long handle = new Shelf(task, any, layout.form()).priced(k).handle(shape);
+        long handle = new Shelf(task.ground, any, layout.form()).priced(k).handle(shape);
         assertTrue(handle <= costs.handle(), () -> told + ": handle " + handle + " above " + costs.handle());
         long cheap = floors.train(shape);
         assertTrue(cheap <= costs.train(), () -> told + ": cheap train " + cheap + " above " + costs.train());
         handles++;
-        Site site = new Site(task, shape, any, form -> new Shelf(task, any, form));
+        Site site = new Site(task.ground, shape, any, form -> new Shelf(task.ground, any, form));
         if (TrainFloors.works(k)) {
             int thread = site.threads().indexOf(rod.with());
             long[] each = site.trains(layout.guideCount(), leastClass, k);
@@ -131,8 +131,8 @@ class BoundsHoldTest {
     /** However closely a node is looked at, the build in it costs at least its bound. */
     private static void nodes(Task task, Site site, Rod rod, Linear k, int leastClass, String told) {
         Setting setting =
-                Setting.of(task.catalog, task.brief, site.shape(), rod.build().layout());
-        ObjectiveVector vector = ObjectiveVector.of(rod, task.style, task.wishes);
+                Setting.of(task.ground.catalog, task.brief, site.shape(), rod.build().layout());
+        ObjectiveVector vector = ObjectiveVector.of(rod, task.ground.style, task.ground.wishes);
         Tally sums = new Tally()
                 .add(vector.weightMg(), rod.total().momentMgMm(), vector.inertiaMgMm2(), vector.costMilli())
                 .looks(vector.styleCenti(), vector.missedMilliSteps());
@@ -173,23 +173,23 @@ class BoundsHoldTest {
             Part thread = rod.with().thread();
             return cost
                     - k.perStyleCenti()
-                            * task.style.part(
+                            * task.ground.style.part(
                                     rod.setting().blank(),
                                     rod.setting().layout().form(),
                                     Station.THREAD,
                                     thread,
                                     n)
-                    + k.perMilliStep() * task.wishes.part(Station.THREAD, thread, n);
+                    + k.perMilliStep() * task.ground.wishes.part(Station.THREAD, thread, n);
         }
 
         long handle() {
             long cost = sum(false);
             Part seat = Objects.requireNonNull(rod.partAt(Station.SEAT));
             Part rear = Objects.requireNonNull(rod.partAt(Station.REAR_GRIP));
-            cost -= k.perStyleCenti() * task.style.gripAndSeat(rear, seat);
-            cost += k.perMilliStep() * task.wishes.seat((ReelSeat) seat);
-            cost += k.perMilliStep() * task.wishes.keeper(rod.partAt(Station.KEEPER) != null);
-            return cost + k.perMilliStep() * task.wishes.foreGrip(rod.partAt(Station.FORE_GRIP) != null);
+            cost -= k.perStyleCenti() * task.ground.style.gripAndSeat(rear, seat);
+            cost += k.perMilliStep() * task.ground.wishes.seat((ReelSeat) seat);
+            cost += k.perMilliStep() * task.ground.wishes.keeper(rod.partAt(Station.KEEPER) != null);
+            return cost + k.perMilliStep() * task.ground.wishes.foreGrip(rod.partAt(Station.FORE_GRIP) != null);
         }
 
         private long sum(boolean ofTrain) {
@@ -198,9 +198,9 @@ class BoundsHoldTest {
             rod.shares().forEach((station, share) -> {
                 if (!station.equals(Station.BLANK) && TRAIN.contains(station.place()) == ofTrain) {
                     Part part = Objects.requireNonNull(rod.partAt(station));
-                    long style = task.style.part(
+                    long style = task.ground.style.part(
                             rod.setting().blank(), rod.setting().layout().form(), station, part, n);
-                    cost[0] += k.of(share, style, task.wishes.part(station, part, n));
+                    cost[0] += k.of(share, style, task.ground.wishes.part(station, part, n));
                 }
             });
             return cost[0];

@@ -119,13 +119,13 @@ public final class SmallShop {
 
     /** The best build by proof alone, whether it got to the end or not. */
     public Solution proof(Query query) {
-        return proof(task(query), query).run();
+        return proof(task(query)).run();
     }
 
     /** A question as the engine takes it. */
     public Problem problem(Query query) {
         Task task = task(query);
-        Unproven unproven = new Unproven(task, alternatives(query), SmallShop::shape, proof(task, query));
+        Unproven unproven = new Unproven(task, proof(task));
         Set<Layout> layouts = new LinkedHashSet<>(unproven.layouts());
         return unproven.problem(layouts, Watch.NONE);
     }
@@ -176,15 +176,19 @@ public final class SmallShop {
     }
 
     private Task task(Query query) {
-        return new Task(catalog, query, new Style(catalog, query.brief()));
+        return task(catalog, query);
     }
 
-    private Proof proof(Task task, Query query) {
-        return new Proof(task, alternatives(query), SmallShop::shape, Watch.NONE);
+    /** A question on ground of its own. */
+    static Task task(Catalog catalog, Query query) {
+        Aim aim = Aim.of(catalog, query);
+        Style style = new Style(catalog, query.brief());
+        List<Stations> alternatives = Stations.alternatives(catalog, query, query.forced());
+        return new Task(query, new Ground(Opening.of(catalog, query, aim), style, alternatives, BlankShape::of), aim);
     }
 
-    private List<Stations> alternatives(Query query) {
-        return Stations.alternatives(catalog, query, query.forced());
+    private static Proof proof(Task task) {
+        return new Proof(task, Watch.NONE);
     }
 
     private static BlankShape shape(Object blank) {

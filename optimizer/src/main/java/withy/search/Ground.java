@@ -1,0 +1,223 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import withy.brief.Brief;
+import withy.brief.Brief.HandleForm;
+import withy.catalog.Adhesive;
+import withy.catalog.Arbor;
+import withy.catalog.Blank;
+import withy.catalog.ButtCap;
+import withy.catalog.Catalog;
+import withy.catalog.Check;
+import withy.catalog.Decal;
+import withy.catalog.Finish;
+import withy.catalog.Grip;
+import withy.catalog.Hood;
+import withy.catalog.Keeper;
+import withy.catalog.PartKind;
+import withy.catalog.ReelSeat;
+import withy.catalog.TipTop;
+import withy.catalog.WrapThread;
+import withy.objectives.NiceWishes;
+import withy.objectives.Solver.Query;
+import withy.objectives.Style;
+import withy.rod.BlankShape;
+import withy.rod.Layout;
+import withy.rod.Setting;
+import withy.rod.Station;
+import withy.rod.Tariff;
+import withy.rules.Rulebook;
+import withy.rules.Seams;
+
+/**
+ * What a question leaves open of the catalogue, with everything that is worked out of it once: parts, rules and places, but not what is wanted of a
+ * build. Questions with other priorities or ceilings stand on the same ground. Not for several threads at once.
+ */
+final class Ground {
+    /** Longest butt cap considered when the reel foot's grid is laid out, mm. */
+    static final double LONGEST_CAP_MM = 60;
+
+    final Catalog catalog;
+    final Brief brief;
+    final Rulebook rules;
+    final Seams seams;
+    final Style style;
+    final NiceWishes wishes;
+    final Tariff tariff;
+    final Candidates candidates;
+    final List<Blank> blanks;
+    final List<ReelSeat> seats;
+    final List<Hood> hoods;
+    final List<Arbor> arbors;
+    /** The same without those another arbor does as well as in everything. */
+    final List<Arbor> arborsWorthIt;
+
+    final List<Grip> rearGrips;
+    final List<Grip> fullGrips;
+    final List<Grip> buttGrips;
+    final List<Grip> foreGrips;
+    final List<ButtCap> caps;
+    final List<Check> checks;
+    final List<Keeper> keepers;
+    final List<TipTop> tipTops;
+    /** The same by the length they add. */
+    final List<TipTop> tipTopsByLength;
+
+    final List<WrapThread> threads;
+    final List<Finish> finishes;
+    final List<Adhesive> adhesives;
+    final List<Decal> decals;
+    final GuideTable guides;
+    final GripMatch gripMatch;
+    /** True where the handle's own rule is in force, which settles wishes for keeper and fore grip. */
+    final boolean handleRule;
+    /** True where a rule keeps grips from being reamed wider than their makers allow. */
+    final boolean reamRuled;
+    /** True where a seat must go over the blank. */
+    final boolean boreRuled;
+    /** Density of the lightest adhesive, g/ml. */
+    final double thinnestGlueGMl;
+    /** Reel foot positions, rising, mm. */
+    final List<Integer> feet;
+
+    /** Placings of the forced parts, any of which will do. */
+    final List<Stations> alternatives;
+    /** True where a milligram more ahead of the reel foot never makes a rod better, wherever it hangs. */
+    final boolean weightIsBurden;
+
+    private final @Nullable Integer givenFoot;
+    private final Function<Blank, BlankShape> shapes;
+    private @Nullable Setting some;
+    private @Nullable List<Site> sites;
+
+    /**
+     * @param alternatives placings of the forced parts
+     * @param shapes gives a blank's shape
+     */
+    Ground(Opening opening, Style style, List<Stations> alternatives, Function<Blank, BlankShape> shapes) {
+        Query query = opening.query();
+        this.catalog = opening.catalog();
+        this.alternatives = alternatives;
+        this.shapes = shapes;
+        this.weightIsBurden = opening.weightIsBurden();
+        this.givenFoot = query.reelFootMm();
+        this.brief = query.brief();
+        this.rules = query.rulebook();
+        this.seams = new Seams(rules);
+        this.style = style;
+        this.wishes = new NiceWishes(brief);
+        this.tariff = new Tariff(catalog.rates(), brief);
+        this.candidates = Candidates.of(catalog, query);
+        this.blanks = candidates.of(PartKind.BLANK, Blank.class);
+        this.seats = candidates.of(PartKind.REEL_SEAT, ReelSeat.class);
+        this.hoods = candidates.of(PartKind.HOOD, Hood.class);
+        this.arbors = candidates.of(PartKind.ARBOR, Arbor.class);
+        this.arborsWorthIt = opening.fewArbors() ? ArborChoice.of(this) : arbors;
+        this.rearGrips = grips(Grip.Place.REAR);
+        this.fullGrips = grips(Grip.Place.FULL);
+        this.buttGrips = grips(Grip.Place.BUTT);
+        this.foreGrips = grips(Grip.Place.FORE);
+        this.caps = candidates.of(PartKind.BUTT_CAP, ButtCap.class);
+        this.checks = candidates.of(PartKind.CHECK, Check.class);
+        this.keepers = candidates.of(PartKind.KEEPER, Keeper.class);
+        this.tipTops = candidates.of(PartKind.TIP_TOP, TipTop.class);
+        this.tipTopsByLength = tipTops.stream()
+                .sorted(Comparator.comparingDouble(TipTop::addedMm))
+                .toList();
+        this.threads = candidates.of(PartKind.THREAD, WrapThread.class);
+        this.finishes = candidates.of(PartKind.FINISH, Finish.class);
+        this.adhesives = candidates.of(PartKind.ADHESIVE, Adhesive.class);
+        this.decals = candidates.of(PartKind.DECAL, Decal.class);
+        this.guides = new GuideTable(this);
+        this.gripMatch = new GripMatch(rules, rearGrips, fullGrips, buttGrips);
+        this.handleRule = ruled("handle");
+        this.reamRuled = ruled("grip-on-blank");
+        this.boreRuled = ruled("seat-on-blank");
+        this.thinnestGlueGMl =
+                adhesives.stream().mapToDouble(Adhesive::densityGMl).min().orElse(0);
+        this.feet = feet();
+    }
+
+    /** True where a rule is in force. */
+    boolean ruled(String code) {
+        return rules.rules().stream().anyMatch(rule -> rule.code().equals(code));
+    }
+
+    /** Reel foot nearest the butt, mm. */
+    int firstFoot() {
+        return feet.isEmpty() ? 0 : feet.get(0);
+    }
+
+    /** Reel foot furthest from the butt, mm. */
+    int lastFoot() {
+        return feet.isEmpty() ? 0 : feet.get(feet.size() - 1);
+    }
+
+    /** Some layout of a blank, for rules that hold wherever the reel stands. */
+    Setting anySetting(BlankShape shape) {
+        Layout layout = new Layout(shape.blank().id(), firstFoot(), HandleForm.SPLIT, 5);
+        return Setting.of(catalog, brief, shape, layout);
+    }
+
+    /** Some layout, for rules that hold on every blank. */
+    Setting anySetting() {
+        Setting known = some;
+        if (known == null) {
+            known = anySetting(BlankShape.of(blanks.get(0)));
+            some = known;
+        }
+        return known;
+    }
+
+    private List<Integer> feet() {
+        if (givenFoot != null) {
+            return List.of(givenFoot);
+        }
+        double longest =
+                handleRule ? caps.stream().mapToDouble(ButtCap::addedMm).max().orElse(0) : LONGEST_CAP_MM;
+        return Search.feet(brief.reachMinMm() - Math.min(longest, LONGEST_CAP_MM), brief.reachMaxMm(), Layout.GRID_MM);
+    }
+
+    /** Every blank under every placing of the forced parts that allows it. */
+    List<Site> sites() {
+        List<Site> known = sites;
+        if (known == null) {
+            known = new ArrayList<>();
+            List<Map<HandleForm, Shelf>> shelves = new ArrayList<>();
+            alternatives.forEach(any -> shelves.add(new EnumMap<>(HandleForm.class)));
+            for (Blank blank : blanks) {
+                for (int a = 0; a < alternatives.size(); a++) {
+                    Stations stations = alternatives.get(a);
+                    Map<HandleForm, Shelf> of = shelves.get(a);
+                    if (stations.allows(Station.BLANK, blank)) {
+                        known.add(new Site(this, shape(blank), stations, form -> {
+                            return of.computeIfAbsent(form, any -> new Shelf(this, stations, form));
+                        }));
+                    }
+                }
+            }
+            sites = known;
+        }
+        return known;
+    }
+
+    BlankShape shape(Blank blank) {
+        return shapes.apply(blank);
+    }
+
+    private List<Grip> grips(Grip.Place place) {
+        List<Grip> of = new ArrayList<>();
+        for (Grip grip : candidates.of(PartKind.GRIP, Grip.class)) {
+            if (grip.place() == place) {
+                of.add(grip);
+            }
+        }
+        return List.copyOf(of);
+    }
+}
