@@ -253,7 +253,8 @@ final class Ahead {
                 if (stations.allows(Station.DECAL, decal)) {
                     double from = frontMm + Fitter.DECAL_AHEAD_MM;
                     Share share = fitter.decal(decal, frontMm);
-                    all.add(Work.option(stand.ground, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
+                    all.add(Work.option(
+                            stand.ground, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
                 }
             }
             return all;

@@ -189,7 +189,8 @@ final class Behind {
         private final Ranked ranks;
 
         Likely(SeatSet set, BitSet match, long under) {
-            long most = k.perStyleCenti() * stand.ground.gripMatch.bestPair(stand.ground.style, set.seat(), stand.split);
+            long most =
+                    k.perStyleCenti() * stand.ground.gripMatch.bestPair(stand.ground.style, set.seat(), stand.split);
             long room = under - Math.min(0, checkRanks.least());
             long dear = TrainGraph.none(dearer) ? 0 : dearer;
             double front = set.fromMm() - stand.setting.footMm();
@@ -243,7 +244,8 @@ final class Behind {
 
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
-        Likely likely = new Likely(set, stand.ground.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
+        Likely likely =
+                new Likely(set, stand.ground.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
         long limit = under;
         for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
             if (c >= 0 && checkRanks.floor(c) + likely.least() >= limit) {

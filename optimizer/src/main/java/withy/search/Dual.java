@@ -141,10 +141,11 @@ final class Dual {
 
     private Task.@Nullable Measured cheapest(long bound) {
         Task.Measured[] first = new Task.Measured[1];
-        completion.builds(new BuildWalk(task.aim, completion.prices(), bound + 1, List.of(), Long.MAX_VALUE, () -> false, met -> {
-            first[0] = task.measure(met.build(), shape);
-            return Long.MIN_VALUE;
-        }));
+        completion.builds(new BuildWalk(
+                task.aim, completion.prices(), bound + 1, List.of(), Long.MAX_VALUE, () -> false, met -> {
+                    first[0] = task.measure(met.build(), shape);
+                    return Long.MIN_VALUE;
+                }));
         return first[0];
     }
 

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Blank;
@@ -39,8 +38,7 @@ final class LayoutKernel implements Kernel {
     private final Map<Shelved, Shelf> shelves = new HashMap<>();
     private final Map<Layout, Long> hopeless = new HashMap<>();
 
-    LayoutKernel(
-            Task task, Watch watch, int leastClass) {
+    LayoutKernel(Task task, Watch watch, int leastClass) {
         this.task = task;
         this.watch = watch;
         this.leastClass = leastClass;

@@ -1,21 +1,14 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import withy.brief.Brief.HandleForm;
-import withy.catalog.Blank;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
-import withy.rod.BlankShape;
 import withy.rod.Consumables;
 import withy.rod.Layout;
 import withy.rod.Setting;
-import withy.rod.Station;
 import withy.rules.Refusal;
 
 /**

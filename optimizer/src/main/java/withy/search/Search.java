@@ -90,8 +90,7 @@ public final class Search implements Solver {
         Opening opening = Opening.of(catalog, query, aim);
         Ground lent = grounds.take(opening);
         Ground ground = lent == null
-                ? new Ground(
-                        opening, style(query), Stations.alternatives(catalog, query, forced(query)), this::shape)
+                ? new Ground(opening, style(query), Stations.alternatives(catalog, query, forced(query)), this::shape)
                 : lent;
         Solution solution = work.apply(new Task(query, ground, aim));
         grounds.giveBack(opening, ground);

@@ -296,7 +296,8 @@ final class Stand {
             for (ButtCap cap : shelf.capsOn(setting.shape())) {
                 if (ends.has(cap) && closes(cap, last)) {
                     double from = -cap.addedMm();
-                    known.add(Work.option(ground, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
+                    known.add(
+                            Work.option(ground, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
                 }
             }
             caps = known;

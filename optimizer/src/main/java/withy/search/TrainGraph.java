@@ -101,7 +101,8 @@ final class TrainGraph {
             for (int t : fitting) {
                 TipTop tip = group.tipTops[t];
                 if (stations.allows(Station.TIP_TOP, tip) && ends.stream().anyMatch(one -> one.has(tip))) {
-                    tips.add(Work.option(ground, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
+                    tips.add(
+                            Work.option(ground, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
                     index[n++] = t;
                 }
             }

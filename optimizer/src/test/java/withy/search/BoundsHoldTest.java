@@ -24,7 +24,6 @@ import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
-import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.Build;
 import withy.rod.Layout;
@@ -130,8 +129,8 @@ class BoundsHoldTest {
 
     /** However closely a node is looked at, the build in it costs at least its bound. */
     private static void nodes(Task task, Site site, Rod rod, Linear k, int leastClass, String told) {
-        Setting setting =
-                Setting.of(task.ground.catalog, task.brief, site.shape(), rod.build().layout());
+        Setting setting = Setting.of(
+                task.ground.catalog, task.brief, site.shape(), rod.build().layout());
         ObjectiveVector vector = ObjectiveVector.of(rod, task.ground.style, task.ground.wishes);
         Tally sums = new Tally()
                 .add(vector.weightMg(), rod.total().momentMgMm(), vector.inertiaMgMm2(), vector.costMilli())
