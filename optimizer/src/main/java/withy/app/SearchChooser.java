@@ -32,6 +32,11 @@ public final class SearchChooser implements Chooser {
     }
 
     @Override
+    public Solver.Solution any(Query query, Watch watch) {
+        return search.any(query, watch);
+    }
+
+    @Override
     public List<Proposal> offer(Query query, Watch watch) {
         return Offer.three(search, query, watch);
     }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import withy.brief.Brief;
 import withy.objectives.Solver.Query;
 
 /**
@@ -58,8 +57,8 @@ final class Conflicts {
         }
         List<Demand> list = dropped.stream().map(demands::get).toList();
         boolean possible = false;
-        for (Brief brief : Demands.without(inquiry.brief(), list)) {
-            possible = possible || inquiry.possible(question.withBrief(brief));
+        for (Query one : Demands.without(inquiry, question, list)) {
+            possible = possible || inquiry.possible(one);
         }
         known.put(Set.copyOf(dropped), possible);
         return possible;

@@ -18,10 +18,13 @@ import withy.catalog.Material;
 import withy.catalog.Part;
 import withy.catalog.RodType;
 import withy.explain.Demand.Switch;
+import withy.objectives.Solver.Query;
+import withy.rules.Rulebook;
 import withy.units.QuantityText;
 
 /** Everything a brief asks that a build must keep, in the order it is told. Nice wishes are none: they forbid nothing. */
 final class Demands {
+    private static final String HAND = "hand";
     private static final double SHORTEST_ROD_MM = 900;
     private static final double LONGEST_ROD_MM = 6000;
     private static final double ROD_GRID_MM = 10;
@@ -77,6 +80,17 @@ final class Demands {
             briefs = wider;
         }
         return new LinkedHashSet<>(briefs);
+    }
+
+    /** A question about the brief without these demands: one, or one for each value that would do; one for all hands. */
+    static Set<Query> without(Inquiry inquiry, Query question, List<Demand> dropped) {
+        List<Demand> others =
+                dropped.stream().filter(demand -> !demand.key().equals(HAND)).toList();
+        Rulebook rules = others.size() < dropped.size() ? inquiry.anyHand(question.rulebook()) : question.rulebook();
+        Set<Query> questions = new LinkedHashSet<>();
+        without(inquiry.brief(), others)
+                .forEach(brief -> questions.add(question.withBrief(brief).withRulebook(rules)));
+        return questions;
     }
 
     private void size() {
@@ -152,14 +166,10 @@ final class Demands {
     }
 
     private void body() {
-        List<Consumer<BriefDraft>> palms = new ArrayList<>();
-        palms.add(draft -> {});
-        for (double palm : PALMS_MM) {
-            palms.add(draft -> draft.palm(palm));
-        }
-        list.add(new Demand(
-                "hand", "", Phrases.of("demand.hand", units.partLength(brief.palmMm())), palms, List.of(), List.of()));
         boolean surf = brief.rodType() == RodType.SURF_SPINNING;
+        if (!surf) {
+            hand();
+        }
         double shortest = Math.min(brief.reachMinMm(), surf ? SHORTEST_SURF_REACH_MM : SHORTEST_REACH_MM);
         double longest = Math.max(brief.reachMaxMm(), surf ? LONGEST_SURF_REACH_MM : LONGEST_REACH_MM);
         add(
@@ -179,6 +189,17 @@ final class Demands {
                         longest,
                         REACH_GRID_MM,
                         (draft, mm) -> draft.reach(draft.brief().reachMinMm(), mm)));
+    }
+
+    /** Barrels of surf rods follow the blank, whoever's hand it is. */
+    private void hand() {
+        List<Consumer<BriefDraft>> palms = new ArrayList<>();
+        palms.add(draft -> {});
+        for (double palm : PALMS_MM) {
+            palms.add(draft -> draft.palm(palm));
+        }
+        list.add(new Demand(
+                HAND, "", Phrases.of("demand.hand", units.partLength(brief.palmMm())), palms, List.of(), List.of()));
     }
 
     private void handle() {

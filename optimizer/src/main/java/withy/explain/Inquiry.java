@@ -3,14 +3,13 @@ package withy.explain;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
@@ -50,6 +49,7 @@ public final class Inquiry {
     private final Map<Query, Solution> known = new LinkedHashMap<>();
     private final Map<Query, Boolean> possible = new LinkedHashMap<>();
     private final Map<String, Rulebook> without = new TreeMap<>();
+    private final Map<Rulebook, Rulebook> anyHand = new IdentityHashMap<>();
     private boolean open;
 
     /**
@@ -130,7 +130,7 @@ public final class Inquiry {
         return solution;
     }
 
-    /** True where some build answers a question: the search stops at the first it finds. */
+    /** True where some build answers a question: any will do. */
     boolean possible(Query query) {
         Boolean before = possible.get(query);
         if (before != null) {
@@ -140,11 +140,8 @@ public final class Inquiry {
         if (whole != null && whole.proven()) {
             return whole.build() != null;
         }
-        AtomicBoolean any = new AtomicBoolean();
-        BooleanSupplier enough = () -> any.get() || watch.interrupted().getAsBoolean();
-        Watch first = new Watch(enough, (build, objectives, score) -> any.set(true));
         Query asked = Split.where(catalog, query);
-        Solution solution = asked == null ? NONE : solver.solve(asked, first);
+        Solution solution = asked == null ? NONE : solver.any(asked, watch);
         boolean answered = solution.build() != null;
         open |= !answered && !solution.proven();
         possible.put(query, answered);
@@ -160,6 +157,11 @@ public final class Inquiry {
             }
             return book;
         });
+    }
+
+    /** Rules for whoever's hand; the same book each time for the same rules. */
+    Rulebook anyHand(Rulebook rules) {
+        return anyHand.computeIfAbsent(rules, Rulebook::anyHand);
     }
 
     private @Nullable Found found(Solution solution) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
@@ -25,6 +26,18 @@ public interface Solver {
      * @param watch progress and interruption
      */
     Solution solve(Query query, Watch watch);
+
+    /**
+     * Some legal build for a question, or the proof that there is none; how good the build is does not matter.
+     *
+     * @param query what is asked
+     * @param watch progress and interruption
+     */
+    default Solution any(Query query, Watch watch) {
+        AtomicBoolean found = new AtomicBoolean();
+        BooleanSupplier enough = () -> found.get() || watch.interrupted().getAsBoolean();
+        return solve(query, new Watch(enough, (build, objectives, score) -> found.set(true)));
+    }
 
     /**
      * A question. Everything but the brief is added to it.

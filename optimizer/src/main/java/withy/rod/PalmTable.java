@@ -12,6 +12,12 @@ public final class PalmTable {
     private static final double[] THINNEST_MM = {20, 21, 22, 24};
     private static final double[] THICKEST_MM = {22, 24, 25, 28};
 
+    /** Thinnest barrel some palm holds well, mm; from here to {@link #THICKEST_OF_ALL_MM} the rows leave no gap. */
+    public static final double THINNEST_OF_ALL_MM = THINNEST_MM[0] - TOLERANCE_MM;
+
+    /** Thickest barrel some palm holds well, mm. */
+    public static final double THICKEST_OF_ALL_MM = THICKEST_MM[THICKEST_MM.length - 1] + TOLERANCE_MM;
+
     private PalmTable() {}
 
     public static double thinnestMm(double palmMm) {

@@ -36,6 +36,19 @@ final class HandleParts implements Rule {
     /** Least bare blank of a split handle, mm (handbook, rule 13). */
     static final double BARE_MM = 30;
 
+    private final boolean anyHand;
+
+    HandleParts() {
+        this(false);
+    }
+
+    /**
+     * @param anyHand true where a barrel is good enough that suits some palm, whoever's it is
+     */
+    HandleParts(boolean anyHand) {
+        this.anyHand = anyHand;
+    }
+
     @Override
     public String code() {
         return "handle";
@@ -78,14 +91,16 @@ final class HandleParts implements Rule {
         bench.atLeast("seat-behind-butt", set.fromMm(), 0, Unit.MM, set.seat().id());
     }
 
-    private static void seat(Brief brief, ReelSeat seat, Bench bench) {
+    private void seat(Brief brief, ReelSeat seat, Bench bench) {
         if (brief.rodType() == RodType.SURF_SPINNING) {
             bench.notApplicable("barrel-thin");
             bench.notApplicable("barrel-thick");
         } else {
             double barrel = seat.barrelOdMm();
-            bench.atLeast("barrel-thin", barrel, PalmTable.thinnestMm(brief.palmMm()), Unit.MM, seat.id());
-            bench.atMost("barrel-thick", barrel, PalmTable.thickestMm(brief.palmMm()), Unit.MM, seat.id());
+            double thinnest = anyHand ? PalmTable.THINNEST_OF_ALL_MM : PalmTable.thinnestMm(brief.palmMm());
+            double thickest = anyHand ? PalmTable.THICKEST_OF_ALL_MM : PalmTable.thickestMm(brief.palmMm());
+            bench.atLeast("barrel-thin", barrel, thinnest, Unit.MM, seat.id());
+            bench.atMost("barrel-thick", barrel, thickest, Unit.MM, seat.id());
         }
         if (brief.rodType() == RodType.CASTING) {
             wish("trigger-wish", brief.handle().trigger(), seat.trigger(), seat.id(), bench);

@@ -91,6 +91,13 @@ public final class Rulebook {
         return new Rulebook(rest);
     }
 
+    /** The same rules, but that a seat's barrel need only suit some palm. */
+    public Rulebook anyHand() {
+        return new Rulebook(rules.stream()
+                .map(rule -> rule instanceof HandleParts ? new HandleParts(true) : rule)
+                .toList());
+    }
+
     /** The rules in order. */
     public List<Rule> rules() {
         return rules;

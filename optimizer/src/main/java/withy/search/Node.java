@@ -33,6 +33,12 @@ record Node(
     static final Comparator<Node> BEST_FIRST =
             Comparator.comparingLong(Node::bound).thenComparingLong(Node::order);
 
+    /** The one looked at most closely first, but for what is put off. */
+    static final Comparator<Node> DEEPEST_FIRST = Comparator.comparing((Node node) -> node.stage == Stage.WEIGHED)
+            .thenComparing(node -> node.setting == null)
+            .thenComparing(node -> node.stage, Comparator.reverseOrder())
+            .thenComparing(BEST_FIRST);
+
     /** How closely a node has been looked at; the bound gets better and dearer. */
     enum Stage {
         /** Every station takes its best part. */

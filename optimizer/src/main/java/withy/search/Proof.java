@@ -26,7 +26,7 @@ final class Proof {
 
     private final Task task;
     private final Watch watch;
-    private final PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
+    private PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
     private final Refusal refusal = new Refusal();
     private final NodeBounds bounds;
     private final boolean complete;
@@ -40,6 +40,8 @@ final class Proof {
     private long refusedBuilds;
     /** True once a layout was met in which no build keeps its ceilings. */
     private boolean ceilingsBite;
+    /** True where the first build found ends it. */
+    private boolean firstWillDo;
 
     Proof(Task task, Watch watch) {
         this.task = task;
@@ -57,7 +59,7 @@ final class Proof {
             task.ground.sites().forEach(this::open);
         }
         boolean stopped = false;
-        while (!open.isEmpty() && open.element().bound() < limit()) {
+        while (!open.isEmpty() && !done() && open.element().bound() < limit()) {
             if (watch.interrupted().getAsBoolean() || refusedBuilds > MOST_REFUSED) {
                 stopped = true;
                 break;
@@ -83,6 +85,25 @@ final class Proof {
         boolean proven = bound >= found.score();
         return new Solution(
                 found.build(), found.vector(), found.score(), Math.min(bound, found.score()), proven, opened);
+    }
+
+    /** Some legal build, or the proof that there is none: layout after layout of one blank after another, until one is found. */
+    Solution any() {
+        open = new PriorityQueue<>(Node.DEEPEST_FIRST);
+        ceilingsBite = true;
+        firstWillDo = true;
+        Solution ran = run();
+        boolean none = ran.build() == null && ran.proven();
+        return none ? ran : some(ran);
+    }
+
+    /** Nothing is known of how good a build is. */
+    static Solution some(Solution one) {
+        return new Solution(one.build(), one.objectives(), one.score(), Long.MIN_VALUE, false, one.layoutsOpened());
+    }
+
+    private boolean done() {
+        return firstWillDo && best != null;
     }
 
     private long limit() {

@@ -79,6 +79,21 @@ public final class Search implements Solver {
         return new Unproven(task, proof).improve(solution, settings, watch);
     }
 
+    @Override
+    public Solution any(Query query, Watch watch) {
+        Task task = new Task(catalog, query, style(query));
+        Set<String> forced = forced(query);
+        Task.Judged known = recall(task, forced);
+        if (known != null) {
+            return new Solution(known.build(), known.vector(), known.score(), Long.MIN_VALUE, false, 0);
+        }
+        Proof proof = new Proof(task, Stations.alternatives(catalog, query, forced), this::shape, watch);
+        Solution solution = proof.any();
+        remember(solution);
+        boolean answered = solution.build() != null || solution.proven();
+        return answered || watch.interrupted().getAsBoolean() ? solution : Solver.super.any(query, watch);
+    }
+
     /** The best build that scores less than a limit, or none where there is none such; proven where the search got to its end. */
     Solution below(long limit, Query query, Watch watch) {
         return asked(query, task -> new Proof(task, watch).under(limit).run());
