@@ -18,7 +18,6 @@ final class Ends {
     private final Ground ground;
     private final Setting setting;
     private final Refusal refusal = new Refusal();
-    private final Map<Double, Set<String>> tipsOf = new HashMap<>();
 
     Ends(Ground ground, Setting setting) {
         this.ground = ground;
@@ -47,21 +46,23 @@ final class Ends {
 
     /** The groups; none where no pair makes a rod of the length wanted. */
     List<Group> groups() {
-        Map<Set<String>, Set<String>> capsByTips = new LinkedHashMap<>();
-        add(null, capsByTips);
+        Map<Double, Set<String>> capsByLength = new LinkedHashMap<>();
+        capsByLength.computeIfAbsent(0.0, any -> new TreeSet<>()).add("");
+        Map<Double, ButtCap> oneOf = new HashMap<>();
         for (ButtCap cap : ground.caps) {
-            add(cap, capsByTips);
+            capsByLength.computeIfAbsent(cap.addedMm(), any -> new TreeSet<>()).add(cap.id());
+            oneOf.putIfAbsent(cap.addedMm(), cap);
         }
+        Map<Set<String>, Set<String>> capsByTips = new LinkedHashMap<>();
+        capsByLength.forEach((added, caps) -> {
+            Set<String> tips = tipsFor(oneOf.get(added));
+            if (!tips.isEmpty()) {
+                capsByTips.computeIfAbsent(tips, any -> new TreeSet<>()).addAll(caps);
+            }
+        });
         List<Group> groups = new ArrayList<>();
         capsByTips.forEach((tips, caps) -> groups.add(new Group(caps, tips)));
         return groups;
-    }
-
-    private void add(@Nullable ButtCap cap, Map<Set<String>, Set<String>> capsByTips) {
-        Set<String> tips = tipsOf.computeIfAbsent(cap == null ? 0 : cap.addedMm(), added -> tipsFor(cap));
-        if (!tips.isEmpty()) {
-            capsByTips.computeIfAbsent(tips, set -> new TreeSet<>()).add(cap == null ? "" : cap.id());
-        }
     }
 
     private Set<String> tipsFor(@Nullable ButtCap cap) {

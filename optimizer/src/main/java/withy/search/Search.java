@@ -81,17 +81,19 @@ public final class Search implements Solver {
 
     @Override
     public Solution any(Query query, Watch watch) {
-        Task task = new Task(catalog, query, style(query));
-        Set<String> forced = forced(query);
-        Task.Judged known = recall(task, forced);
+        Solution solution = asked(query, task -> any(task, watch));
+        boolean answered = solution.build() != null || solution.proven();
+        return answered || watch.interrupted().getAsBoolean() ? solution : Solver.super.any(query, watch);
+    }
+
+    private Solution any(Task task, Watch watch) {
+        Task.Judged known = recall(task, forced(task.query));
         if (known != null) {
             return new Solution(known.build(), known.vector(), known.score(), Long.MIN_VALUE, false, 0);
         }
-        Proof proof = new Proof(task, Stations.alternatives(catalog, query, forced), this::shape, watch);
-        Solution solution = proof.any();
+        Solution solution = new Proof(task, watch).any();
         remember(solution);
-        boolean answered = solution.build() != null || solution.proven();
-        return answered || watch.interrupted().getAsBoolean() ? solution : Solver.super.any(query, watch);
+        return solution;
     }
 
     /** The best build that scores less than a limit, or none where there is none such; proven where the search got to its end. */
