@@ -5,19 +5,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.hipparchus.exception.MathRuntimeException;
-import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.QRDecomposition;
-import org.hipparchus.linear.RealVector;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Large deflection of a rod under a line that runs through its rings to the reel: the elastica of {@link BendUnderLoad} with the line's forces
  * at the rings.
  *
- * <p>The directions of the tip and of the line in each span are found together (Levenberg–Marquardt), from those of the same rod pulled at its
- * tip alone; the rings change the shape little, since rod and line together carry the outer pull only. Where that fails, the pull is raised in
- * steps. A shape is believed only when the clamp's direction and every ring are met to 1e-8, the root moment equals the lever moments
+ * <p>The directions of the tip and of the line in each span are found together ({@link Broyden}, else Levenberg–Marquardt), from those of the
+ * same rod pulled at its tip alone; the rings change the shape little, since rod and line together carry the outer pull only. Where that fails,
+ * the pull is raised in steps. A shape is believed only when the clamp's direction and every ring are met to 1e-8, the root moment equals the lever moments
  * of pull, line and weights to 1e-6, and the blank does not coil. Frictionless rings; the blank does not push the line aside where they touch.
  */
 public final class LineThroughRings {
@@ -32,7 +28,7 @@ public final class LineThroughRings {
     private static final double[] STEPS = {0.15, 0.3, 0.45, 0.6, 0.7, 0.8, 0.9, 1.0};
 
     private static final int MOST_EVALUATIONS = 60;
-    private static final int MOST_NEWTONS = 6;
+    private static final int MOST_STEPS = 20;
 
     private LineThroughRings() {}
 
@@ -78,6 +74,10 @@ public final class LineThroughRings {
         if (from == null) {
             return null;
         }
+        double[] soon = arrived(shooter, from);
+        if (soon != null) {
+            return soon;
+        }
         try {
             double[] near = LeastSquares.fit(
                     from,
@@ -86,37 +86,20 @@ public final class LineThroughRings {
                         return new LeastSquares.Value(misses, shooter.slopes(at, misses));
                     },
                     MOST_EVALUATIONS);
-            return polished(shooter, near);
+            return arrived(shooter, near);
         } catch (MathRuntimeException e) {
             return null;
         }
     }
 
-    /** Newton's last steps, or null where they don't arrive. */
-    private static double @Nullable [] polished(LineShooter shooter, double[] near) {
-        double[] at = near;
-        double[] misses = shooter.misses(at);
-        for (int step = 0; step < MOST_NEWTONS && largest(misses) > ENOUGH_RAD; step++) {
-            RealVector change = new QRDecomposition(new Array2DRowRealMatrix(shooter.slopes(at, misses), false))
-                    .getSolver()
-                    .solve(new ArrayRealVector(misses, false));
-            double[] next = new ArrayRealVector(at).subtract(change).toArray();
-            double[] nextMisses = shooter.misses(next);
-            if (!(largest(nextMisses) < largest(misses))) {
-                break;
-            }
-            at = next;
-            misses = nextMisses;
+    /** By Newton's steps from directions that are near, or null where they don't arrive. */
+    private static double @Nullable [] arrived(LineShooter shooter, double[] near) {
+        try {
+            Broyden.Root root = Broyden.root(near, shooter::misses, shooter::slopes, ENOUGH_RAD, MOST_STEPS);
+            return root.miss() <= ANGLE_TOLERANCE_RAD ? root.at() : null;
+        } catch (MathRuntimeException e) {
+            return null;
         }
-        return largest(misses) <= ANGLE_TOLERANCE_RAD ? at : null;
-    }
-
-    private static double largest(double[] misses) {
-        double largest = 0.0;
-        for (double miss : misses) {
-            largest = Math.max(largest, Double.isNaN(miss) ? Double.POSITIVE_INFINITY : Math.abs(miss));
-        }
-        return largest;
     }
 
     /** Directions on the rod pulled at its tip without rings and weights. */
@@ -163,8 +146,8 @@ public final class LineThroughRings {
         LineResult.Held of(double[] assumed) {
             LineShooter.Trial trial = shooter.shape(assumed);
             double[] root = trial.clamp();
-            double length = shooter.spans().lengthMm();
-            double force = shooter.spans().forceN();
+            double length = shooter.rod().lengthMm();
+            double force = shooter.rod().forceN();
             List<BendResult.Node> nodes = new ArrayList<>();
             nodes.add(node(root, new double[] {1.0, root[0], root[1], root[3], root[4]}));
             for (int i = trial.rows().size() - 1; i >= 0; i--) {
@@ -238,9 +221,9 @@ public final class LineThroughRings {
 
         private BendResult.Node node(double[] root, double[] row) {
             double[] at = about(root, new double[] {row[3], row[4]});
-            double scale = shooter.spans().forceN() * shooter.spans().lengthMm();
+            double scale = shooter.rod().forceN() * shooter.rod().lengthMm();
             return new BendResult.Node(
-                    shooter.spans().tipMm() - shooter.spans().lengthMm() * row[0],
+                    shooter.rod().tipMm() - shooter.rod().lengthMm() * row[0],
                     at[0],
                     at[1],
                     line.pullRad() + row[1],
@@ -248,7 +231,7 @@ public final class LineThroughRings {
         }
 
         private double[] about(double[] root, double[] at) {
-            double length = shooter.spans().lengthMm();
+            double length = shooter.rod().lengthMm();
             double x = length * (at[0] - root[3]);
             double y = length * (at[1] - root[4]);
             return new double[] {forward(x, y), up(x, y)};

@@ -9,21 +9,35 @@ import org.jspecify.annotations.Nullable;
 /**
  * The free length of a held rod cut into smooth stretches, from tip to clamp.
  *
- * <p>Stretches end at every break of stiffness, own weight and load. Forces are turned into a frame that lies along a reference
- * direction and divided by the sum of all loads, lengths by the free length.
+ * <p>Stretches end at every break of stiffness, own weight and load, and at every ring. Forces are turned into a frame that lies along a
+ * reference direction and divided by the sum of all loads, lengths by the free length.
  */
 final class LoadedStretches {
     /** Places nearer to each other than this, mm, count as one. */
     private static final double ONE_PLACE_MM = 1e-6;
 
+    /** Parts of a stretch for a sum that only guides a search. */
+    private static final int PARTS = 4;
+
     private final BendCase held;
     private final double cosReference;
     private final double sinReference;
+    private final double tipMm;
     private final double lengthMm;
     private final double forceN;
     private final List<Stretch> all = new ArrayList<>();
 
-    /** One smooth stretch, from u0 (nearer the tip) to u1, with the loads that join at u0. */
+    /**
+     * One smooth stretch.
+     *
+     * @param u0 its end toward the tip
+     * @param u1 its end toward the clamp
+     * @param stiffness EI on it
+     * @param weight own weight on it, N/mm, or null
+     * @param forward all fixed point forces outboard of it
+     * @param up likewise
+     * @param couple couple that joins at u0
+     */
     record Stretch(
             double u0,
             double u1,
@@ -41,13 +55,21 @@ final class LoadedStretches {
         }
     }
 
+    /** A rod without a line. */
     LoadedStretches(BendCase held, double referenceRad) {
+        this(held, referenceRad, 0.0, List.of());
+    }
+
+    /** A rod with a line of a tension, N, and rings at places, mm. */
+    LoadedStretches(BendCase held, double referenceRad, double tensionN, List<Double> ringsMm) {
         this.held = held;
         this.cosReference = Math.cos(referenceRad);
         this.sinReference = Math.sin(referenceRad);
+        this.tipMm = held.stiffness().tipMm();
         this.lengthMm = held.lengthMm();
-        double force = 0.0;
-        for (PointLoad load : held.loadsAhead()) {
+        double force = tensionN;
+        List<PointLoad> loads = held.loadsAhead();
+        for (PointLoad load : loads) {
             force += load.size() + Math.abs(load.coupleNmm()) / lengthMm;
         }
         TubeMass own = held.own();
@@ -56,7 +78,7 @@ final class LoadedStretches {
         }
         this.forceN = force;
         if (force > 0.0) {
-            cut();
+            cut(loads, ringsMm);
         }
     }
 
@@ -64,9 +86,17 @@ final class LoadedStretches {
         return all;
     }
 
-    /** Sum of all loads, N; 0 leaves the rod straight. */
+    /** Sum of all loads, tension among them, N; 0 leaves the rod straight. */
     double forceN() {
         return forceN;
+    }
+
+    double tipMm() {
+        return tipMm;
+    }
+
+    double lengthMm() {
+        return lengthMm;
     }
 
     double cosReference() {
@@ -77,28 +107,44 @@ final class LoadedStretches {
         return sinReference;
     }
 
-    private void cut() {
-        double tip = held.stiffness().tipMm();
-        NavigableSet<Double> places = new TreeSet<>();
+    private void cut(List<PointLoad> loads, List<Double> ringsMm) {
+        NavigableSet<Double> places = new TreeSet<>(ringsMm);
         places.add(held.clampMm());
-        places.add(tip);
+        add(places, tipMm);
         for (double place : held.stiffness().breaksMm()) {
             add(places, place);
         }
         TubeMass own = held.own();
         if (own != null) {
-            for (double place : own.profile().xMm()) {
-                add(places, Math.min(place, tip));
+            for (int i = 0; i < own.profile().stations(); i++) {
+                add(places, Math.min(own.profile().stationMm(i), tipMm));
             }
         }
-        for (PointLoad load : held.loadsAhead()) {
+        for (PointLoad load : loads) {
             add(places, load.sMm());
         }
         double[] down = places.tailSet(held.clampMm(), true).descendingSet().stream()
                 .mapToDouble(Double::doubleValue)
                 .toArray();
+        double forward = 0.0;
+        double up = 0.0;
         for (int i = 1; i < down.length; i++) {
-            all.add(stretch(down[i], down[i - 1], tip));
+            double couple = 0.0;
+            for (PointLoad load : loads) {
+                if (Math.abs(load.sMm() - down[i - 1]) <= ONE_PLACE_MM) {
+                    forward += (load.forwardN() * cosReference + load.upN() * sinReference) / forceN;
+                    up += (load.upN() * cosReference - load.forwardN() * sinReference) / forceN;
+                    couple += load.coupleNmm() / (forceN * lengthMm);
+                }
+            }
+            all.add(new Stretch(
+                    (tipMm - down[i - 1]) / lengthMm,
+                    (tipMm - down[i]) / lengthMm,
+                    held.stiffness().stretch(down[i], down[i - 1]),
+                    weight(own, down[i], down[i - 1]),
+                    forward,
+                    up,
+                    couple));
         }
     }
 
@@ -109,29 +155,8 @@ final class LoadedStretches {
         }
     }
 
-    private Stretch stretch(double from, double to, double tip) {
-        double forward = 0.0;
-        double up = 0.0;
-        double couple = 0.0;
-        for (PointLoad load : held.loadsAhead()) {
-            if (Math.abs(load.sMm() - to) <= ONE_PLACE_MM) {
-                forward += (load.forwardN() * cosReference + load.upN() * sinReference) / forceN;
-                up += (load.upN() * cosReference - load.forwardN() * sinReference) / forceN;
-                couple += load.coupleNmm() / (forceN * lengthMm);
-            }
-        }
-        return new Stretch(
-                (tip - to) / lengthMm,
-                (tip - from) / lengthMm,
-                held.stiffness().stretch(from, to),
-                weight(held.own(), from, to),
-                forward,
-                up,
-                couple);
-    }
-
     /** Own weight between two places without a step between, or null where there is none. */
-    static @Nullable TaperedWeight weight(@Nullable TubeMass own, double from, double to) {
+    private static @Nullable TaperedWeight weight(@Nullable TubeMass own, double from, double to) {
         if (own == null || from >= own.profile().endMm() || to <= own.profile().startMm()) {
             return null;
         }
@@ -140,29 +165,50 @@ final class LoadedStretches {
         return new TaperedWeight(from, d0, slope, own.scale() * MassSum.NMM_PER_GMM, own.exponent());
     }
 
-    /** Σ over the stretches of √(outboard force/EI)·length: how many times e-fold a small angle grows toward the clamp. */
+    /** Σ of √(outboard force/EI)·length, by midpoints: how many times e-fold a small angle grows toward the clamp. */
     double growth() {
-        double forward = 0.0;
-        double up = 0.0;
         double weightN = 0.0;
         double growth = 0.0;
-        double tip = held.stiffness().tipMm();
         for (Stretch stretch : all) {
-            forward += stretch.forward();
-            up += stretch.up();
-            double middleMm = tip - lengthMm * (stretch.u0() + stretch.u1()) / 2.0;
-            double span = lengthMm * (stretch.u1() - stretch.u0());
+            double span = lengthMm * (stretch.u1() - stretch.u0()) / PARTS;
             TaperedWeight weight = stretch.weight();
-            double half = weight == null ? 0.0 : weight.at(middleMm) * span / 2.0;
-            weightN += half;
-            double force = Math.hypot(forward * forceN - sinReference * weightN, up * forceN - cosReference * weightN);
-            weightN += half;
-            double ends = Math.min(
-                    stretch.stiffness().atNmm2(tip - lengthMm * stretch.u0()),
-                    stretch.stiffness().atNmm2(tip - lengthMm * stretch.u1()));
-            double middle = stretch.stiffness().atNmm2(middleMm);
-            growth += span * (Math.sqrt(force / ends) + 2.0 * Math.sqrt(force / middle)) / 3.0;
+            for (int part = 0; part < PARTS; part++) {
+                double middleMm = tipMm - lengthMm * stretch.u0() - span * (part + 0.5);
+                double half = weight == null ? 0.0 : weight.at(middleMm) * span / 2.0;
+                weightN += half;
+                double force = Math.hypot(
+                        stretch.forward() * forceN - sinReference * weightN,
+                        stretch.up() * forceN - cosReference * weightN);
+                weightN += half;
+                growth += span * Math.sqrt(force / stretch.stiffness().atNmm2(middleMm));
+            }
         }
         return growth;
+    }
+
+    /** How many times as stiff the clamp is as the tip. */
+    double stiffer() {
+        Stretch tip = all.get(0);
+        Stretch clamp = all.get(all.size() - 1);
+        return clamp.stiffness().atNmm2(tipMm - lengthMm * clamp.u1())
+                / tip.stiffness().atNmm2(tipMm - lengthMm * tip.u0());
+    }
+
+    /** Σ over the stretches of lever²/EI·length: how far a newton at the tip drops it while the drop is small, mm. */
+    double dropMmPerN() {
+        double sum = 0.0;
+        for (Stretch stretch : all) {
+            double middle = (stretch.u0() + stretch.u1()) / 2.0;
+            sum += (stretch.u1() - stretch.u0())
+                    * (softness(stretch, stretch.u0())
+                            + 4.0 * softness(stretch, middle)
+                            + softness(stretch, stretch.u1()))
+                    / 6.0;
+        }
+        return sum * lengthMm * lengthMm * lengthMm;
+    }
+
+    private double softness(Stretch stretch, double u) {
+        return u * u / stretch.stiffness().atNmm2(tipMm - lengthMm * u);
     }
 }

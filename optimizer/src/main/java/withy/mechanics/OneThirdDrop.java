@@ -1,5 +1,6 @@
 package withy.mechanics;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathRuntimeException;
@@ -49,6 +50,10 @@ public final class OneThirdDrop {
         double length = stiffness.tipMm() - clampMm;
         double wantedMm = length * SHARE;
         Drops drops = new Drops(stiffness, clampMm, own, fixed);
+        DropMet.Found met = DropMet.of(drops::held, drops.guessG(wantedMm), wantedMm);
+        if (met != null) {
+            return new Outcome.Found(met.value(), met.shape());
+        }
         try {
             double low = 0.0;
             if (drops.missMm(low, wantedMm) >= 0.0) {
@@ -81,10 +86,19 @@ public final class OneThirdDrop {
             @Nullable TubeMass own,
             List<PointLoad> fixed) {
 
-        BendResult bend(double weightG) {
-            List<PointLoad> loads = new java.util.ArrayList<>(fixed);
+        BendCase held(double weightG) {
+            List<PointLoad> loads = new ArrayList<>(fixed);
             loads.add(PointLoad.hung(stiffness.tipMm(), weightG));
-            return BendUnderLoad.solve(new BendCase(stiffness, clampMm, 0.0, own, loads));
+            return new BendCase(stiffness, clampMm, 0.0, own, loads);
+        }
+
+        BendResult bend(double weightG) {
+            return BendUnderLoad.solve(held(weightG));
+        }
+
+        /** The weight that alone would drop the tip so far if drops grew evenly with it, g. */
+        double guessG(double wantedMm) {
+            return wantedMm / new LoadedStretches(held(1.0), 0.0).dropMmPerN() / MassSum.NMM_PER_GMM;
         }
 
         double missMm(double weightG, double wantedMm) {

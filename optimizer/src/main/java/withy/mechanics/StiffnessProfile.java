@@ -29,14 +29,9 @@ public sealed interface StiffnessProfile {
         return stretch(breaks[above - 1], breaks[above]).atNmm2(xMm);
     }
 
-    default double buttMm() {
-        return breaksMm()[0];
-    }
+    double buttMm();
 
-    default double tipMm() {
-        double[] breaks = breaksMm();
-        return breaks[breaks.length - 1];
-    }
+    double tipMm();
 
     /** EI on one stretch. */
     @FunctionalInterface
@@ -82,6 +77,16 @@ public sealed interface StiffnessProfile {
         @Override
         public double[] breaksMm() {
             return DoubleStream.of(diameter.xMm()).distinct().toArray();
+        }
+
+        @Override
+        public double buttMm() {
+            return diameter.startMm();
+        }
+
+        @Override
+        public double tipMm() {
+            return diameter.endMm();
         }
 
         @Override
@@ -131,6 +136,16 @@ public sealed interface StiffnessProfile {
                     .sorted()
                     .distinct()
                     .toArray();
+        }
+
+        @Override
+        public double buttMm() {
+            return diameter.startMm();
+        }
+
+        @Override
+        public double tipMm() {
+            return diameter.endMm();
         }
 
         @Override

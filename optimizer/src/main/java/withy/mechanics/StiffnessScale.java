@@ -37,6 +37,10 @@ public final class StiffnessScale {
             return new Outcome.None("A drop of " + dropMm + " mm can't be had on " + length + " mm of free length.");
         }
         Drops drops = new Drops(stiffness, clampMm, own, weightG);
+        DropMet.Found met = DropMet.of(drops::held, drops.guess(dropMm), dropMm);
+        if (met != null) {
+            return new Outcome.Scaled(stiffness.scaled(met.value()), met.value());
+        }
         try {
             double low = 0.0;
             double atLow = drops.missMm(low, dropMm);
@@ -70,10 +74,19 @@ public final class StiffnessScale {
             @Nullable TubeMass own,
             double weightG) {
 
-        double missMm(double ln, double wantedMm) {
-            StiffnessProfile scaled = stiffness.scaled(Math.exp(ln));
+        BendCase held(double factor) {
             List<PointLoad> loads = List.of(PointLoad.hung(stiffness.tipMm(), weightG));
-            BendResult result = BendUnderLoad.solve(new BendCase(scaled, clampMm, 0.0, own, loads));
+            return new BendCase(stiffness.scaled(factor), clampMm, 0.0, own, loads);
+        }
+
+        /** The factor if the weight alone dropped the tip, and drops grew evenly with it. */
+        double guess(double wantedMm) {
+            double drop = weightG * MassSum.NMM_PER_GMM * new LoadedStretches(held(1.0), 0.0).dropMmPerN();
+            return drop / wantedMm;
+        }
+
+        double missMm(double ln, double wantedMm) {
+            BendResult result = BendUnderLoad.solve(held(Math.exp(ln)));
             if (result instanceof BendResult.Bent bent) {
                 return bent.dropMm() - wantedMm;
             }

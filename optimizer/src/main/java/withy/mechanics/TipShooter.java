@@ -1,32 +1,29 @@
 package withy.mechanics;
 
+import static withy.mechanics.StretchRunner.ALL;
+import static withy.mechanics.StretchRunner.ANGLE;
+import static withy.mechanics.StretchRunner.ELASTIC;
+import static withy.mechanics.StretchRunner.MOMENT;
+import static withy.mechanics.StretchRunner.WEIGHT;
+import static withy.mechanics.StretchRunner.WEIGHT_X;
+import static withy.mechanics.StretchRunner.WEIGHT_Y;
+import static withy.mechanics.StretchRunner.X;
+import static withy.mechanics.StretchRunner.Y;
+
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
+import org.jspecify.annotations.Nullable;
+import withy.mechanics.LoadedStretches.Stretch;
 
 /**
- * Integrates the bent rod from tip to clamp for an assumed direction of the tip.
+ * The bent rod from tip to clamp for an assumed direction of the tip.
  *
  * <p>Angles count from a reference direction, best that of the load: under a large load the tip points so nearly along it that
  * only the difference keeps its digits.
- *
- * <p>u distance from the tip over length L; θ angle from the reference; m moment over (F·L), F the sum of all loads; r the force of
- * everything outboard over F, known at each u since all loads keep their direction. dθ/du = −m·(F·L²/EI); dm/du = cosθ·r_y −
- * sinθ·r_x; a couple adds to m. At the tip m = 0. Places are integrated beside.
  */
 final class TipShooter {
-    private static final int ANGLE = 0;
-    private static final int MOMENT = 1;
-    private static final int WEIGHT = 2;
-    private static final int X = 3;
-    private static final int Y = 4;
-    private static final int WEIGHT_X = 5;
-    private static final int WEIGHT_Y = 6;
-    private static final int ELASTIC = 7;
-    private static final int SHORT = 3;
-    private static final int LONG = 8;
+    /** Angle, moment and weight. */
+    private static final int RULING = 3;
 
     /** Far below any angle looked for: the relative bound alone governs, so that tiny angles keep their digits. */
     private static final double ABSOLUTE = 1e-32;
@@ -48,9 +45,8 @@ final class TipShooter {
     private final double lengthMm;
     private final double forceN;
     private final LoadedStretches stretches;
-    private final DormandPrince853Integrator fine = new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, RELATIVE);
-    private final DormandPrince853Integrator rough =
-            new DormandPrince853Integrator(LEAST_STEP, 1.0, ABSOLUTE, ROUGH_RELATIVE);
+    private final StretchRunner fine;
+    private final StretchRunner rough;
 
     TipShooter(BendCase held, LoadedStretches stretches, double referenceRad) {
         this.held = held;
@@ -60,6 +56,8 @@ final class TipShooter {
         this.sinReference = stretches.sinReference();
         this.lengthMm = held.lengthMm();
         this.forceN = stretches.forceN();
+        this.fine = new StretchRunner(stretches, RULING, LEAST_STEP, ABSOLUTE, RELATIVE);
+        this.rough = new StretchRunner(stretches, RULING, LEAST_STEP, ABSOLUTE, ROUGH_RELATIVE);
     }
 
     /** Angle at the clamp from the reference, for a tip direction from the reference. */
@@ -72,48 +70,53 @@ final class TipShooter {
         return clampAngle(tipRad, rough);
     }
 
-    private double clampAngle(double tipRad, DormandPrince853Integrator integrator) {
-        double[] state = new double[SHORT];
+    private double clampAngle(double tipRad, StretchRunner runner) {
+        double[] state = new double[RULING];
         state[ANGLE] = tipRad;
-        double forward = 0.0;
-        double up = 0.0;
-        for (LoadedStretches.Stretch stretch : stretches.all()) {
-            forward += stretch.forward();
-            up += stretch.up();
+        for (Stretch stretch : stretches.all()) {
             state[MOMENT] += stretch.couple();
-            state = run(integrator, stretch, forward, up, state, stretch.u0(), stretch.u1());
+            state = runner.over(stretch, stretch.forward(), stretch.up(), state);
         }
         return state[ANGLE];
+    }
+
+    /** Where a trial ends. */
+    record Reached(double clampRad, double dropMm) {}
+
+    /** Angle at the clamp from the reference, radians, and drop of the tip from the clamp's direction, mm. */
+    Reached reached(double tipRad) {
+        double[] root = end(tipRad, null);
+        double x = -lengthMm * forward(root[X], root[Y]);
+        double y = -lengthMm * up(root[X], root[Y]);
+        return new Reached(root[ANGLE], dropMm(x, y));
     }
 
     /** The whole shape for a tip direction from the reference. */
     BendResult.Bent shape(double tipRad) {
         List<double[]> rows = new ArrayList<>();
-        double[] state = new double[LONG];
-        state[ANGLE] = tipRad;
-        double forward = 0.0;
-        double up = 0.0;
-        for (LoadedStretches.Stretch stretch : stretches.all()) {
-            forward += stretch.forward();
-            up += stretch.up();
-            rows.add(row(stretch.u0(), state));
-            state[MOMENT] += stretch.couple();
-            int parts = Math.max(1, (int) Math.ceil((stretch.u1() - stretch.u0()) * DRAWN_NODES));
-            for (int part = 1; part <= parts; part++) {
-                double a = stretch.u0() + (stretch.u1() - stretch.u0()) * (part - 1) / parts;
-                double b = part == parts ? stretch.u1() : stretch.u0() + (stretch.u1() - stretch.u0()) * part / parts;
-                state = run(fine, stretch, forward, up, state, a, b);
-                if (part < parts) {
-                    rows.add(row(b, state));
-                }
-            }
-        }
-        rows.add(row(1.0, state));
-        return assemble(rows, state);
+        double[] root = end(tipRad, rows);
+        rows.add(StretchRunner.row(1.0, root));
+        return assemble(rows, root);
     }
 
-    private static double[] row(double u, double[] state) {
-        return new double[] {u, state[ANGLE], state[MOMENT], state[X], state[Y]};
+    /** All of the state at the clamp; rows, where wanted, of what comes before it. */
+    private double[] end(double tipRad, @Nullable List<double[]> rows) {
+        double[] state = new double[ALL];
+        state[ANGLE] = tipRad;
+        for (Stretch stretch : stretches.all()) {
+            int parts = 1;
+            if (rows != null) {
+                rows.add(StretchRunner.row(stretch.u0(), state));
+                parts = Math.max(1, (int) Math.ceil((stretch.u1() - stretch.u0()) * DRAWN_NODES));
+            }
+            state[MOMENT] += stretch.couple();
+            state = fine.drawn(stretch, stretch.forward(), stretch.up(), state, parts, rows);
+        }
+        return state;
+    }
+
+    private double dropMm(double x, double y) {
+        return Math.sin(held.clampAngleRad()) * x - Math.cos(held.clampAngleRad()) * y;
     }
 
     private BendResult.Bent assemble(List<double[]> rows, double[] root) {
@@ -138,10 +141,9 @@ final class TipShooter {
             work += load.upN() * at.yMm() + load.forwardN() * at.xMm() + load.coupleNmm() * at.angleRad();
         }
         BendResult.Node last = nodes.get(nodes.size() - 1);
-        double angle = held.clampAngleRad();
-        double drop = Math.sin(angle) * last.xMm() - Math.cos(angle) * last.yMm();
         double elastic = root[ELASTIC] * forceN * lengthMm;
-        return new BendResult.Bent(nodes, drop, root[MOMENT] * forceN * lengthMm, lever, elastic - work);
+        return new BendResult.Bent(
+                nodes, dropMm(last.xMm(), last.yMm()), root[MOMENT] * forceN * lengthMm, lever, elastic - work);
     }
 
     private double forward(double x, double y) {
@@ -160,61 +162,5 @@ final class TipShooter {
             }
         }
         return nearest;
-    }
-
-    private double[] run(
-            DormandPrince853Integrator integrator,
-            LoadedStretches.Stretch stretch,
-            double forward,
-            double up,
-            double[] state,
-            double from,
-            double to) {
-        Equations equations = new Equations(stretch, forward, up, state.length);
-        integrator.setInitialStepSize(to - from);
-        return integrator.integrate(equations, new ODEState(from, state), to).getPrimaryState();
-    }
-
-    private final class Equations implements OrdinaryDifferentialEquation {
-        private final LoadedStretches.Stretch stretch;
-        private final double forward;
-        private final double up;
-        private final int dimension;
-        private final double tipMm = held.stiffness().tipMm();
-        private final double loadMm2 = forceN * lengthMm * lengthMm;
-
-        Equations(LoadedStretches.Stretch stretch, double forward, double up, int dimension) {
-            this.stretch = stretch;
-            this.forward = forward;
-            this.up = up;
-            this.dimension = dimension;
-        }
-
-        @Override
-        public int getDimension() {
-            return dimension;
-        }
-
-        @Override
-        public double[] computeDerivatives(double u, double[] state) {
-            double s = tipMm - lengthMm * u;
-            double flexibility = loadMm2 / stretch.stiffness().atNmm2(s);
-            double cos = Math.cos(state[ANGLE]);
-            double sin = Math.sin(state[ANGLE]);
-            LoadedStretches.TaperedWeight weight = stretch.weight();
-            double w = weight == null ? 0.0 : weight.at(s) * lengthMm / forceN;
-            double[] rate = new double[dimension];
-            rate[ANGLE] = -state[MOMENT] * flexibility;
-            rate[MOMENT] = cos * (up - cosReference * state[WEIGHT]) - sin * (forward - sinReference * state[WEIGHT]);
-            rate[WEIGHT] = w;
-            if (dimension == LONG) {
-                rate[X] = -cos;
-                rate[Y] = -sin;
-                rate[WEIGHT_X] = w * state[X];
-                rate[WEIGHT_Y] = w * state[Y];
-                rate[ELASTIC] = state[MOMENT] * state[MOMENT] * flexibility / 2.0;
-            }
-            return rate;
-        }
     }
 }

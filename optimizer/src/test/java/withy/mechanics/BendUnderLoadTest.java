@@ -323,4 +323,15 @@ class BendUnderLoadTest {
         assertEquals(60_000.0 * Math.PI / 64.0 * 16.0, wall.atNmm2(L), 1e-6);
         assertEquals(2.0 * wall.atNmm2(500.0), wall.scaled(2.0).atNmm2(500.0), 1e-6);
     }
+
+    /** Guards: under a pull far too large the shape of least energy can't be met closely; a coil of more energy, which can, is not told instead. */
+    @ParameterizedTest
+    @CsvSource({"2,2,3.0e6", "3,2,5.0e6", "3,3,3.5e6"})
+    void aCoilDoesNotStandInForTheShapeOfLeastEnergy(double exponent, double tipMm, double buttNmm2) {
+        StiffnessProfile soft =
+                StiffnessProfile.OfDiameter.withButt(TaperProfile.straight(3000.0, 15.0, tipMm), buttNmm2, exponent);
+        List<PointLoad> loads = List.of(new PointLoad(3000.0, 9.5, -94.0, 0.0), PointLoad.hung(2000.0, 5.0));
+        BendResult result = BendUnderLoad.solve(new BendCase(soft, 0.0, Math.toRadians(67.0), null, loads));
+        assertInstanceOf(BendResult.NotConverged.class, result, () -> String.valueOf(result));
+    }
 }
