@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import withy.app.BendAnswer;
+import withy.app.WholeFile;
 import withy.report.Picture;
 import withy.report.Pictures;
 import withy.units.QuantityText;
@@ -24,10 +25,10 @@ final class Drawings {
             Path folder = Path.of(name);
             Files.createDirectories(folder);
             for (Picture picture : all) {
-                Files.writeString(folder.resolve(picture.key() + ".svg"), XML + picture.svg(), StandardCharsets.UTF_8);
+                write(folder.resolve(picture.key() + ".svg"), XML + picture.svg());
             }
             Path page = folder.resolve("pictures.html");
-            Files.writeString(page, Pictures.page(answer.name(), all), StandardCharsets.UTF_8);
+            write(page, Pictures.page(answer.name(), all));
             err.println("Pictures: " + page);
         } catch (InvalidPathException e) {
             throw new Stop(Exit.USAGE, "--pictures " + name + ": no name of a folder.", "Maybe a quote is missing.");
@@ -35,7 +36,11 @@ final class Drawings {
             throw new Stop(
                     Exit.DISK,
                     "Can't write pictures to " + name + ": " + e.getClass().getSimpleName() + ".",
-                    "Maybe a file of that name stands there, or there is no right to write.");
+                    "Maybe a file of that name stands there, the disk is full, or there is no right to write.");
         }
+    }
+
+    private static void write(Path file, String text) throws IOException {
+        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 }

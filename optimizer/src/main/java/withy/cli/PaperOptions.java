@@ -3,7 +3,6 @@ package withy.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -15,6 +14,7 @@ import picocli.CommandLine.Option;
 import withy.app.Answer;
 import withy.app.AnswerJson;
 import withy.app.PaperAnswer;
+import withy.app.WholeFile;
 import withy.report.Pdf;
 import withy.report.Reader;
 import withy.report.Sheet;
@@ -101,14 +101,14 @@ final class PaperOptions {
     /** Writes a file, or ends with what is in the way. */
     void write(byte[] bytes) {
         try {
-            Files.write(Path.of(out), bytes);
+            WholeFile.write(Path.of(out), bytes);
         } catch (InvalidPathException e) {
             throw new Stop(Exit.USAGE, "--out " + out + ": no name of a file.", "Maybe a quote is missing.");
         } catch (IOException e) {
             throw new Stop(
                     Exit.DISK,
                     "Can't write " + out + ": " + e.getClass().getSimpleName() + ".",
-                    "Maybe its folder does not exist, or there is no right to write.");
+                    "Maybe its folder does not exist, the disk is full, or there is no right to write.");
         }
     }
 }

@@ -1,6 +1,7 @@
 package withy.report;
 
-import java.util.Locale;
+import static withy.report.BendWords.number;
+
 import withy.app.BendTestAnswer;
 import withy.app.MachineSheet;
 import withy.explain.Phrases;
@@ -100,9 +101,5 @@ public final class BendTestText {
                     units.thickness(at.odMm()),
                     number(at.eiNmm2() / 1e6, 3) + " N·m²");
         }
-    }
-
-    private static String number(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 }

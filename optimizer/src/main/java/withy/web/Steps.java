@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -22,6 +21,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import withy.app.WholeFile;
 
 /**
  * Every step of every conversation, each a small file named by its content in the folder {@value #FOLDER} beside the lists. A file is written
@@ -118,9 +118,7 @@ final class Steps {
         }
         try {
             Files.createDirectories(folder);
-            Path fresh = Files.createTempFile(folder, id, ".new");
-            Files.writeString(fresh, text);
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
             forget();
         } catch (FileAlreadyExistsException e) {
             throw new IllegalStateException("a file lies where the folder " + folder + " should be", e);

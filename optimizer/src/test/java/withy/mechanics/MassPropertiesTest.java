@@ -246,18 +246,4 @@ class MassPropertiesTest {
         assertEquals(10.0, profile.at(0.0), 0.0);
         assertEquals(profile, new TaperProfile(new double[] {0, 100}, new double[] {10, 5}));
     }
-
-    /** Arbor OD 20, ID 12, L 100, 0.1 g/cm³: 2.010619 g, computed. */
-    @Test
-    void fillingAroundAStraightAndAStep() {
-        TaperProfile straight = TaperProfile.straight(2000.0, 12.0, 12.0);
-        assertEquals(
-                2.010619298,
-                AnnulusMass.around(straight, 100.0, 200.0, 20.0, 0.1).massG(),
-                1e-8);
-        MassSum across = AnnulusMass.around(stepped(), 1000.0, 1100.0, 20.0, 0.1);
-        double before = new Frustum(50, 20, 20, stepped().at(1000.0), 7.5).massG(0.1);
-        double after = new Frustum(50, 20, 20, 6.0, stepped().at(1100.0)).massG(0.1);
-        assertEquals(before + after, across.massG(), REL);
-    }
 }

@@ -1,0 +1,28 @@
+package withy.report;
+
+import java.util.Locale;
+import withy.explain.Phrases;
+
+/** Rings and figures as a bend tells them. */
+final class BendWords {
+    private BendWords() {}
+
+    static String ring(String station) {
+        return station.startsWith("guide-")
+                ? Phrases.of("bend.guide", station.substring("guide-".length()))
+                : Phrases.of("station." + station);
+    }
+
+    static String degrees(double deg) {
+        return number(deg, 1) + "°";
+    }
+
+    static String hertz(double hz) {
+        return number(hz, hz < 0.1 ? 3 : 2) + " Hz";
+    }
+
+    static String number(double value, int decimals) {
+        String shown = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return shown.matches("-0(\\.0+)?") ? shown.substring(1) : shown;
+    }
+}
