@@ -47,7 +47,7 @@ public final class Inquiry {
     private final NiceWishes wishes;
     private final Scoring scoring;
     private final Map<Query, Solution> known = new LinkedHashMap<>();
-    private final Map<Query, Boolean> possible = new LinkedHashMap<>();
+    private final Map<Query, Solution> some = new LinkedHashMap<>();
     private final Map<String, Rulebook> without = new TreeMap<>();
     private final Map<Rulebook, Rulebook> anyHand = new IdentityHashMap<>();
     private boolean open;
@@ -130,22 +130,27 @@ public final class Inquiry {
         return solution;
     }
 
-    /** True where some build answers a question: any will do. */
+    /** True where some build answers a question. */
     boolean possible(Query query) {
-        Boolean before = possible.get(query);
+        return any(query) != null;
+    }
+
+    /** Some build that answers a question, or null; any will do. */
+    @Nullable
+    Build any(Query query) {
+        Solution before = some.get(query);
         if (before != null) {
-            return before;
+            return before.build();
         }
         Solution whole = known.get(query);
         if (whole != null && whole.proven()) {
-            return whole.build() != null;
+            return whole.build();
         }
         Query asked = Split.where(catalog, query);
         Solution solution = asked == null ? NONE : solver.any(asked, watch);
-        boolean answered = solution.build() != null;
-        open |= !answered && !solution.proven();
-        possible.put(query, answered);
-        return answered;
+        open |= solution.build() == null && !solution.proven();
+        some.put(query, solution);
+        return solution.build();
     }
 
     /** The standard rules without some; the same book each time, so that a question is known again. */

@@ -109,12 +109,11 @@ final class Refused {
                 .map(Rule::code)
                 .filter(code -> !needed.contains(code))
                 .toList();
-        for (String code : others) {
+        String enough = enough(needed, others);
+        if (enough != null) {
             Set<String> more = new LinkedHashSet<>(needed);
-            more.add(code);
-            if (possible(more)) {
-                return more;
-            }
+            more.add(enough);
+            return more;
         }
         Set<String> all = new LinkedHashSet<>(needed);
         all.addAll(others);
@@ -129,6 +128,20 @@ final class Refused {
             }
         }
         return all;
+    }
+
+    /** The first rule that is enough by itself, or null: rules that are not enough together are not asked about one by one. */
+    private @Nullable String enough(Set<String> needed, List<String> codes) {
+        Set<String> more = new LinkedHashSet<>(needed);
+        more.addAll(codes);
+        if (codes.isEmpty() || !possible(more)) {
+            return null;
+        }
+        if (codes.size() == 1) {
+            return codes.get(0);
+        }
+        String left = enough(needed, codes.subList(0, codes.size() / 2));
+        return left == null ? enough(needed, codes.subList(codes.size() / 2, codes.size())) : left;
     }
 
     private boolean possible(Set<String> dropped) {

@@ -12,6 +12,7 @@ import withy.brief.Objective;
 import withy.explain.Demand.Switch;
 import withy.explain.Repair.Change;
 import withy.objectives.Solver.Query;
+import withy.rod.Build;
 
 /**
  * The least that must give way so that something can be built: one wish, or two where one is not enough. Each is solved again with the change, and
@@ -160,19 +161,37 @@ final class Repairs {
         if (enough == 0 || !possible(dial.turned(brief, dial.far()))) {
             return -1;
         }
-        long tooLittle = 0;
         if (dial.key().equals("budgetMinor")) {
-            enough = Math.min(enough, cheapest(brief) - Math.round(dial.now()));
-            if (enough > 1 && !possible(dial.turned(brief, dial.at(enough - 1)))) {
-                return enough;
-            }
+            return leastMoney(brief, dial);
         }
+        long tooLittle = 0;
         while (enough - tooLittle > 1) {
             long middle = (enough + tooLittle) >>> 1;
             if (possible(dial.turned(brief, dial.at(middle)))) {
                 enough = middle;
             } else {
                 tooLittle = middle;
+            }
+        }
+        return enough;
+    }
+
+    /** From the price of a cheap build down, in growing steps, each build met telling a price that is enough; then by halves. */
+    private long leastMoney(Brief brief, Dial dial) {
+        long now = Math.round(dial.now());
+        long enough = Math.min(dial.steps(), cheapest(brief) - now);
+        long tooLittle = 0;
+        long step = 1;
+        while (enough - tooLittle > 1) {
+            long less = Math.max(enough - step, (enough + tooLittle) >>> 1);
+            Brief said = dial.turned(brief, dial.at(less));
+            Build some = inquiry.any(question.withBrief(said));
+            if (some == null) {
+                tooLittle = less;
+            } else {
+                long price = inquiry.measuredFor(said, some).rod().figures().priceMinor();
+                enough = Math.max(tooLittle + 1, Math.min(less, price - now));
+                step *= 2;
             }
         }
         return enough;

@@ -37,9 +37,11 @@ final class Behind {
     private final PriceList list;
     private final long dearer;
     private final List<Option<ButtCap>> caps;
+    private final int[] capPlaces;
     private final Map<String, Long> capFloors = new HashMap<>();
     private final Map<BitSet, Long> onFloors = new IdentityHashMap<>();
     private final Map<Long, Rear> rears = new HashMap<>();
+    private final Map<BitSet, Matching> matching = new IdentityHashMap<>();
     private final GripMasses rearMasses;
     private final double armMm;
     private final @Nullable Butt[] butts;
@@ -58,6 +60,7 @@ final class Behind {
         this.list = list;
         this.caps = stand.caps();
         caps.forEach(cap -> cap.price(k));
+        this.capPlaces = capPlaces();
         this.buttRanks = stand.shelf.buttMasses(shape).rankedAt(-foot, k, armMm, this::cheapestCap);
         this.checkRanks = list.rearChecks(shape);
         this.butts = new Butt[stand.shelf.butts.length];
@@ -126,16 +129,30 @@ final class Behind {
     /** Cheapest cap that may go beside a grip. */
     long cheapestCap(Cut cut) {
         return capFloors.computeIfAbsent(cut.grip().id(), id -> {
-            List<ButtCap> all = stand.shelf.capsOn(stand.setting.shape());
             BitSet may = stand.shelf.capsBeside(stand.setting.shape(), cut.grip());
             long least = NONE;
-            for (Option<ButtCap> cap : caps) {
-                if (may.get(cap.part == null ? all.size() : all.indexOf(cap.part))) {
-                    least = Math.min(least, cap.cost);
+            for (int c = 0; c < capPlaces.length; c++) {
+                if (may.get(capPlaces[c])) {
+                    least = Math.min(least, caps.get(c).cost);
                 }
             }
             return least;
         });
+    }
+
+    /** Where each cap stands among those of the blank ({@link Shelf#capsOn}), which keep their order; behind the last for none. */
+    private int[] capPlaces() {
+        List<ButtCap> all = stand.shelf.capsOn(stand.setting.shape());
+        int[] places = new int[caps.size()];
+        int place = 0;
+        for (int c = 0; c < places.length; c++) {
+            ButtCap cap = caps.get(c).part;
+            while (cap != null && all.get(place) != cap) {
+                place++;
+            }
+            places[c] = cap == null ? all.size() : place;
+        }
+        return places;
     }
 
     /**
@@ -170,10 +187,14 @@ final class Behind {
             }
             double front = set.fromMm() - check.lengthMm;
             for (int r = 0; likely.has(r) && check.cost + likely.floor(r) < least; r++) {
+                boolean asked = !rears.containsKey(rearKey(likely.at(r), front));
+                if (asked && !meets(stand.rearGrip(likely.at(r), front), check, set)) {
+                    continue;
+                }
                 Rear rear = rear(likely.at(r), front);
                 if (rear.option != null) {
                     long cost = check.cost + rear.total + pair(set.seat(), rear.option);
-                    if (cost < least && meets(rear.option, check, set)) {
+                    if (cost < least && (asked || meets(rear.option, check, set))) {
                         least = cost;
                         found = true;
                     }
@@ -315,14 +336,22 @@ final class Behind {
         return -k.perStyleCenti() * stand.ground.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
     }
 
-    private boolean meets(Option<Grip> rear, Option<Check> check, SeatSet set) {
+    /** False too where there is no grip. */
+    private boolean meets(@Nullable Option<Grip> rear, Option<Check> check, SeatSet set) {
+        if (rear == null) {
+            return false;
+        }
         stand.ground.seams.behindSeat(stand.setting, rear.part, check.part, set, stand.refusal.reset());
         return !stand.refusal.refused();
     }
 
+    private Long rearKey(int i, double frontMm) {
+        return Stand.key(frontMm) * stand.shelf.rears.length + i;
+    }
+
     /** A rear grip of the shelf with the cheapest way on. */
     private Rear rear(int i, double frontMm) {
-        Long key = Stand.key(frontMm) * stand.shelf.rears.length + i;
+        Long key = rearKey(i, frontMm);
         Rear known = rears.get(key);
         if (known == null) {
             Option<Grip> option = stand.rearGrip(i, frontMm);
@@ -342,17 +371,39 @@ final class Behind {
             return caps.isEmpty() ? NONE : caps.get(0).cost;
         }
         long least = NONE;
-        BitSet match = buttsBeside(rear);
-        for (int b = 0; buttRanks.has(b); b++) {
-            if (buttRanks.floor(b) >= least) {
-                break;
-            }
-            Butt butt = butt(buttRanks.at(b), match);
+        Matching match = matching.computeIfAbsent(buttsBeside(rear), Matching::new);
+        for (int m = 0; match.has(m) && buttRanks.floor(match.at(m)) < least; m++) {
+            Butt butt = butt(buttRanks.at(match.at(m)));
             if (butt.option != null && butt.total < least && splits(butt.option, rear)) {
                 least = butt.total;
             }
         }
         return least;
+    }
+
+    /** Ranks of the butt grips that go with a rear grip and fit, found as far as they are asked for. */
+    private final class Matching {
+        private final BitSet match;
+        private final List<Integer> ranks = new ArrayList<>();
+        private int next;
+
+        Matching(BitSet match) {
+            this.match = match;
+        }
+
+        boolean has(int m) {
+            while (ranks.size() <= m && buttRanks.has(next)) {
+                if (butt(buttRanks.at(next), match).option != null) {
+                    ranks.add(next);
+                }
+                next++;
+            }
+            return ranks.size() > m;
+        }
+
+        int at(int m) {
+            return ranks.get(m);
+        }
     }
 
     private boolean splits(Option<Grip> butt, Option<Grip> rear) {

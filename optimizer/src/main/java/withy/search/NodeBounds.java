@@ -80,6 +80,42 @@ final class NodeBounds {
                 .toArray();
     }
 
+    /** False where no handle goes on a blank wherever the reel stands. */
+    boolean mayHold(Node node, Linear k) {
+        if (!TrainFloors.works(k)) {
+            return true;
+        }
+        String blank = node.shape().blank().id();
+        for (HandleForm form : HandleForm.values()) {
+            for (int foot : ground.feet) {
+                Layout layout = new Layout(blank, foot, form, Station.MOST_GUIDES);
+                Setting setting = Setting.of(ground.catalog, ground.brief, node.shape(), layout);
+                for (Stand stand : node.site().stands(setting)) {
+                    if (!TrainGraph.none(stand.leastUndressed(k, node.leastClass(), TrainGraph.NONE))) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /** False where every build of a blank just opened costs too much, by what is soon seen: the least of every station, whether or not they go together. */
+    boolean mayAfford(Node node) {
+        long least = leastMoney(node);
+        return !TrainGraph.none(least) && least <= Prices.ceiling(bounds, Prices.Kind.COST);
+    }
+
+    /** A number no build of a blank just opened costs less than, in thousandths of a minor unit. */
+    private long leastMoney(Node node) {
+        Linear money = Prices.only(Prices.Kind.COST);
+        long handle = TrainGraph.NONE;
+        for (HandleForm form : HandleForm.values()) {
+            handle = Math.min(handle, node.site().shelf(form).priced(money).moneyAnywhere());
+        }
+        return sum(sum(handle, train(node, money)), blank(node.shape(), ground.firstFoot(), money));
+    }
+
     /** False where some sum is over its ceiling in every build of a node. */
     boolean mayKeepCeilings(Node node) {
         for (Prices.Kind kind : Prices.Kind.values()) {

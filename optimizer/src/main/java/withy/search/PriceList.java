@@ -56,6 +56,7 @@ final class PriceList {
     private final Map<String, Ranked> foreChecks = new HashMap<>();
     private final Map<String, Ranked> endChecks = new HashMap<>();
     private final long keeperFloor;
+    private @Nullable Long moneyAnywhere;
 
     PriceList(Shelf shelf, Linear k) {
         this.shelf = shelf;
@@ -154,6 +155,28 @@ final class PriceList {
     /** A number no keeper and inscription cost less than. */
     long keeperFloor() {
         return keeperFloor;
+    }
+
+    /** A number no handle costs less than on any blank, under prices of money alone. */
+    long moneyAnywhere() {
+        Long known = moneyAnywhere;
+        if (known == null) {
+            known = moneyNow();
+            moneyAnywhere = known;
+        }
+        return known;
+    }
+
+    private long moneyNow() {
+        long rear = TrainGraph.NONE;
+        for (Cut cut : shelf.rears) {
+            rear = Math.min(rear, k.perMilli() * cut.milli());
+        }
+        long seats = TrainGraph.NONE;
+        for (ReelSeat seat : shelf.seats) {
+            seats = Math.min(seats, money(seat));
+        }
+        return TrainGraph.none(rear) || TrainGraph.none(seats) ? TrainGraph.NONE : rear + seats;
     }
 
     /** A number no handle on the blank costs less than. */

@@ -130,10 +130,13 @@ final class Proof {
     }
 
     private void open(Site site) {
-        if (!site.ends().isEmpty()) {
-            int highest = site.shape().blank().facts().durabilityClass();
-            for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
-                add(new Node(Long.MIN_VALUE, order++, site, leastClass, null, Node.Stage.OPENED, -1));
+        int highest = site.shape().blank().facts().durabilityClass();
+        for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
+            Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, Node.Stage.OPENED, version);
+            if (!firstWillDo && !site.ends().isEmpty()) {
+                add(node);
+            } else if (firstWillDo && bounds.mayAfford(node) && !site.ends().isEmpty()) {
+                open.add(node);
             }
         }
     }
@@ -152,6 +155,9 @@ final class Proof {
 
     private void work(Node node) {
         if (ceilingsBite && !bounds.mayKeepCeilings(node)) {
+            return;
+        }
+        if (firstWillDo && node.stage() == Node.Stage.OPENED && !bounds.mayHold(node, linear(node.leastClass()))) {
             return;
         }
         Setting setting = node.setting();

@@ -96,6 +96,9 @@ final class Stand {
 
     /** Cost of the cheapest handle of at least one class but for the thread of its ends, as {@link Handle#leastUndressed}. */
     long leastUndressed(Linear k, int leastClass, long under) {
+        if (shelf.seats.length == 1 && seat(0).isEmpty()) {
+            return TrainGraph.NONE;
+        }
         Asked asked = new Asked(k.withoutConstant(), leastClass);
         Least known = undressed.get(asked);
         if (known == null || known.cost >= known.under && known.under < under) {
