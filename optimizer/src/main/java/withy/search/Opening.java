@@ -18,9 +18,8 @@ record Opening(Catalog catalog, Query query, boolean weightIsBurden, boolean few
 
     static Opening of(Catalog catalog, Query query, Aim aim) {
         Brief unpriced = new BriefDraft(query.brief()).budget(null).brief();
-        Query open = query.withBrief(unpriced)
-                .withPriorities(unpriced.priorities())
-                .under(Map.of());
+        Query open =
+                query.withBrief(unpriced).withPriorities(unpriced.priorities()).under(Map.of());
         return new Opening(catalog, open, aim.weightIsBurden(), ArborChoice.few(query, aim));
     }
 
