@@ -13,6 +13,7 @@ import withy.catalog.ButtCap;
 import withy.catalog.Check;
 import withy.catalog.Grip;
 import withy.catalog.ReelSeat;
+import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.Placed;
 import withy.rod.SeatSet;
@@ -90,7 +91,15 @@ final class Behind {
             Option<Grip> rearGrip,
             @Nullable Option<Grip> buttGrip,
             Option<ButtCap> cap,
-            long cost) {}
+            long cost) {
+
+        /** Adds all of it, behind this seat, to what else is there. */
+        Tally tally(Tally to, Style style, ReelSeat seat) {
+            to.looks(style.gripAndSeat(Objects.requireNonNull(rearGrip.part), seat), 0);
+            to.add(cap).add(rearGrip).add(rearCheck);
+            return buttGrip == null ? to : to.add(buttGrip);
+        }
+    }
 
     /** Takes ways; gives the cost under which further ones are still of interest. */
     interface Visitor {

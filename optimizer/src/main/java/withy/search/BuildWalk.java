@@ -2,13 +2,12 @@ package withy.search;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
-import withy.rod.Build;
 
 /**
  * One walk over the builds of a layout that cost less than a limit under some prices: handle by handle, then guide by guide out to the tip. Other
  * prices may be looked at besides: a part of a build is left as soon as it cannot stay below the limit under any one of them.
  */
-final class BuildWalk {
+final class BuildWalk implements Walk {
     /** Steps between two looks for an interruption. */
     private static final long STEPS_BETWEEN_LOOKS = 256;
 
@@ -41,34 +40,13 @@ final class BuildWalk {
         this.limit = Math.min(limit, TrainGraph.NONE);
     }
 
-    /**
-     * Other prices.
-     *
-     * @param k prices
-     * @param under what a build must cost less than under them; {@link Long#MAX_VALUE} where that is the limit of the walk
-     */
-    record Test(Linear k, long under) {}
-
-    /** A build that was met. */
-    interface Met {
-        /** The build. */
-        Build build();
-
-        /** Its score with the class of this node credited, by its sums alone; {@link TrainGraph#NONE} where one breaks its ceiling. */
-        long score();
-    }
-
-    /** Takes builds below the limit; gives the limit for further ones. */
-    interface Leaf {
-        long build(Met met);
-    }
-
-    long limit() {
+    @Override
+    public long limit() {
         return limit;
     }
 
-    /** False where builds were left out because there were too many. */
-    boolean whole() {
+    @Override
+    public boolean whole() {
         return !gaveUp;
     }
 
@@ -80,8 +58,8 @@ final class BuildWalk {
         }
     }
 
-    /** All builds with one thread, under the prices last set for it. */
-    void thread(Dressing with) {
+    @Override
+    public void thread(Dressing with) {
         TrainCosts[] costs = new TrainCosts[1 + tests.size()];
         costs[0] = with.train();
         for (int f = 1; f < costs.length; f++) {

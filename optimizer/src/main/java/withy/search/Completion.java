@@ -79,7 +79,7 @@ final class Completion {
     }
 
     /** Takes a walk past every build there may be, thread by thread; false where it was given up. */
-    boolean builds(BuildWalk walk) {
+    boolean builds(Walk walk) {
         for (Priced one : priced) {
             if (one.best < walk.limit()) {
                 walk.thread(one.dressing);

@@ -13,7 +13,7 @@ import withy.rod.SeatSet;
 import withy.rod.Station;
 
 /** A build in the making: a whole handle, and the guides picked so far. */
-final class Draft implements BuildWalk.Met {
+final class Draft implements Walk.Met {
     final TrainGraph.Train train;
     /** Index of the guide picked at each number among those that may stand there. */
     final int[] picked;

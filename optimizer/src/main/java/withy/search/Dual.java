@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
@@ -19,6 +20,9 @@ final class Dual {
     /** Builds measured in one walk before it is given up (and said so): rules outside the chain refuse them. */
     private static final int MOST_BUILDS = 20_000;
 
+    /** Handles and builds met depth first before beginnings are compared. */
+    static final long FEW_STEPS = 1_000;
+
     private final Task task;
     private final Completion completion;
     private final BlankShape shape;
@@ -26,7 +30,11 @@ final class Dual {
     private final Watch watch;
     private final long mostSteps;
     private final int mostBuilds;
+    private final long fewSteps;
     private long refused;
+    private int measured;
+    /** True where a build met was not what its sums promised: refused by a rule outside the chain, or dearer. */
+    private boolean misled;
     private Task.@Nullable Judged best;
     private long limit;
     private long boundSoFar = Long.MIN_VALUE;
@@ -36,10 +44,10 @@ final class Dual {
      * @param mostSteps handles and builds met in one walk before it is given up
      */
     Dual(Task task, Completion completion, BlankShape shape, int leastClass, Watch watch, long mostSteps) {
-        this(task, completion, shape, leastClass, watch, mostSteps, MOST_BUILDS);
+        this(task, completion, shape, leastClass, watch, mostSteps, MOST_BUILDS, FEW_STEPS);
     }
 
-    /** With another number of builds that may be measured in one walk. */
+    /** With other numbers of builds that may be measured in one walk, and of steps before beginnings are compared. */
     Dual(
             Task task,
             Completion completion,
@@ -47,7 +55,8 @@ final class Dual {
             int leastClass,
             Watch watch,
             long mostSteps,
-            int mostBuilds) {
+            int mostBuilds,
+            long fewSteps) {
         this.task = task;
         this.completion = completion;
         this.shape = shape;
@@ -55,6 +64,7 @@ final class Dual {
         this.watch = watch;
         this.mostSteps = mostSteps;
         this.mostBuilds = mostBuilds;
+        this.fewSteps = fewSteps;
         this.pricesSoFar = Prices.start(task.scoring);
     }
 
@@ -164,39 +174,69 @@ final class Dual {
         }
     }
 
+    /** Walks the builds that cost less than a limit under these prices, without looking for tighter ones. */
+    Outcome walk(Prices prices, long known) {
+        limit = known;
+        pricesSoFar = prices;
+        return walk();
+    }
+
+    /** Depth first where few builds are left, which finds good ones at once; else of all beginnings only those no other beats. */
     private Outcome walk() {
         Linear k = pricesSoFar.linear(task.aim, margin);
         completion.price(k, limit);
-        int[] measured = {0};
-        BuildWalk walk = new BuildWalk(task.aim, k, limit, tests(), mostSteps, watch.interrupted(), met -> {
-            if (met.score() < limit) {
-                measured[0]++;
-                take(task.measure(met.build(), shape));
-            }
-            return measured[0] < mostBuilds ? limit : Long.MIN_VALUE;
-        });
-        boolean whole = completion.builds(walk) && measured[0] < mostBuilds;
+        misled = false;
+        boolean whole = walked(new BuildWalk(
+                task.aim, k, limit, tests(), Math.min(mostSteps, fewSteps), watch.interrupted(), this::measured));
+        if (!whole && !misled) {
+            completion.price(k, limit);
+            List<Walk.Test> tests = new ArrayList<>();
+            tests.add(new Walk.Test(k, Long.MAX_VALUE));
+            tests.addAll(tests());
+            boolean[] decides = new boolean[tests.size()];
+            Arrays.fill(decides, 1, decides.length, true);
+            Walk walk = new LabelWalk(
+                    task.aim, limit, tests, decides, mostSteps, watch.interrupted(), this::measured);
+            whole = walked(walk) && !misled;
+        }
+        if (!whole && misled) {
+            completion.price(k, limit);
+            whole = walked(new BuildWalk(task.aim, k, limit, tests(), mostSteps, watch.interrupted(), this::measured));
+        }
         return new Outcome(best, whole ? limit : boundSoFar, pricesSoFar, whole);
     }
 
+    private boolean walked(Walk walk) {
+        measured = 0;
+        return completion.builds(walk) && measured < mostBuilds;
+    }
+
+    private long measured(Walk.Met met) {
+        if (met.score() < limit) {
+            measured++;
+            Task.Measured build = task.measure(met.build(), shape);
+            misled |= build.score() > met.score() || !build.legal() && task.bounds.keeps(build.vector());
+            take(build);
+        }
+        return measured < mostBuilds ? limit : Long.MIN_VALUE;
+    }
+
     /** What a build must keep besides: the score on each side of the balance zone and inside it, and every ceiling by itself. */
-    private List<BuildWalk.Test> tests() {
-        List<BuildWalk.Test> tests = new ArrayList<>();
+    private List<Walk.Test> tests() {
+        List<Walk.Test> tests = new ArrayList<>();
         Prices own = Prices.start(task.scoring);
         for (Prices score : List.of(own, own.slope(0), own.slope(-own.slope()))) {
-            if (!score.equals(pricesSoFar)) {
-                tests.add(new BuildWalk.Test(score.linear(task.aim, margin), Long.MAX_VALUE));
-            }
+            tests.add(new Walk.Test(score.linear(task.aim, margin), Long.MAX_VALUE));
         }
         for (Prices.Kind kind : Prices.Kind.values()) {
             if (Prices.bounded(task.bounds, kind)) {
-                tests.add(new BuildWalk.Test(Prices.only(kind), Prices.ceiling(task.bounds, kind) + 1));
+                tests.add(new Walk.Test(Prices.only(kind), Prices.ceiling(task.bounds, kind) + 1));
             }
         }
         long outside = task.bounds.outsideMgMm();
         if (outside != Long.MAX_VALUE) {
-            tests.add(new BuildWalk.Test(ahead(), outside + 1));
-            tests.add(new BuildWalk.Test(behind(), outside + 1));
+            tests.add(new Walk.Test(ahead(), outside + 1));
+            tests.add(new Walk.Test(behind(), outside + 1));
         }
         return tests;
     }

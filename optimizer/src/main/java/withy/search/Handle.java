@@ -58,14 +58,28 @@ final class Handle {
 
         /** Adds all of it to what else is there. */
         Tally tally(Tally to, Style style) {
-            to.looks(
-                    style.gripAndSeat(
-                            Objects.requireNonNull(behind.rearGrip().part),
-                            seat.set().seat()),
-                    0);
-            to.add(seat.option()).add(ahead.foreCheck()).add(ahead.foreGrip()).add(ahead.endCheck());
-            to.add(keeper).add(decal).add(behind.cap()).add(behind.rearGrip()).add(behind.rearCheck());
-            return behind.buttGrip() == null ? to : to.add(behind.buttGrip());
+            return behind.tally(new Front(seat, ahead, keeper, decal).tally(to), style, seat.set().seat());
+        }
+    }
+
+    /**
+     * A handle from the seat on ahead.
+     *
+     * @param seat the seat with hood and arbors
+     * @param way what stands ahead of it
+     * @param keeper keeper, or the empty choice
+     * @param decal inscription, or the empty choice
+     */
+    record Front(Stand.SeatOption seat, Ahead.Way way, Option<Keeper> keeper, Option<Decal> decal) {
+        /** With what stands behind the seat. */
+        Chosen with(Behind.Way behind) {
+            return new Chosen(seat, way, keeper, decal, behind);
+        }
+
+        /** Adds all of it to what else is there. */
+        Tally tally(Tally to) {
+            to.add(seat.option()).add(way.foreCheck()).add(way.foreGrip()).add(way.endCheck());
+            return to.add(keeper).add(decal);
         }
     }
 
@@ -219,20 +233,47 @@ final class Handle {
         return any ? cheapest : NONE;
     }
 
+    /** Takes handles from the seat on ahead with their cost; gives the cost from which on whole handles are of no interest. */
+    interface FrontVisitor {
+        long front(Front front, long cost);
+    }
+
     /** Every handle dressed with one thread that costs less than a limit; the limit may fall as they come. */
     void below(Fitter dress, int leastClass, long limit, Visitor visitor) {
+        long[] under = {Math.min(limit, NONE)};
+        fronts(dress, leastClass, limit, (front, soFar) -> {
+            behind.ways(front.seat.set(), front.way.foreGrip().part, under[0] - soFar, rest -> {
+                under[0] = Math.min(under[0], visitor.handle(front.with(rest), soFar + rest.cost()));
+                return under[0] == Long.MIN_VALUE ? Long.MIN_VALUE : under[0] - soFar;
+            });
+            return under[0];
+        });
+    }
+
+    /** From the seat on ahead, every handle dressed with one thread that costs less than a limit with its cheapest way behind; seat by seat. */
+    void fronts(Fitter dress, int leastClass, long limit, FrontVisitor visitor) {
         new Walk(dress, leastClass, limit, visitor).go();
+    }
+
+    /** Every way behind a seat beside a fore grip that costs less than a limit. */
+    void behind(Front front, long limit, Behind.Visitor visitor) {
+        behind.ways(front.seat.set(), front.way.foreGrip().part, limit, visitor);
+    }
+
+    /** The rear grips that may stand behind, as one and the same object for the same fore grip. */
+    BitSet rearsBeside(Front front) {
+        return beside(front.way);
     }
 
     /** One walk over the handles below a limit. */
     private final class Walk implements Ahead.Asked {
         private final Fitter dress;
         private final int leastClass;
-        private final Visitor visitor;
+        private final FrontVisitor visitor;
         private long limit;
         private long before;
 
-        Walk(Fitter dress, int leastClass, long limit, Visitor visitor) {
+        Walk(Fitter dress, int leastClass, long limit, FrontVisitor visitor) {
             this.dress = dress;
             this.leastClass = leastClass;
             this.limit = Math.min(limit, NONE);
@@ -289,11 +330,7 @@ final class Handle {
                     decal.price(k);
                     long soFar = own + keeper.cost + decal.cost;
                     if (limit != Long.MIN_VALUE && soFar + back < limit) {
-                        behind.ways(seat.set(), way.foreGrip().part, limit - soFar, rest -> {
-                            Chosen chosen = new Chosen(seat, way, keeper, decal, rest);
-                            limit = Math.min(limit, visitor.handle(chosen, soFar + rest.cost()));
-                            return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - soFar;
-                        });
+                        limit = Math.min(limit, visitor.front(new Front(seat, way, keeper, decal), soFar));
                     }
                 }
             }

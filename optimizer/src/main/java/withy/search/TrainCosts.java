@@ -35,6 +35,15 @@ final class TrainCosts {
         return trains[train];
     }
 
+    /** One group's under each prices. */
+    static OfTrain[] of(TrainCosts[] costs, int train) {
+        OfTrain[] of = new OfTrain[costs.length];
+        for (int f = 0; f < of.length; f++) {
+            of[f] = costs[f].of(train);
+        }
+        return of;
+    }
+
     /** Costs of one group's train. */
     static final class OfTrain {
         /** Cost of each guide that may stand at each number; {@link TrainGraph#NONE} where it is of too low a class. */

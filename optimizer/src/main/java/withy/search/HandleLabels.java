@@ -1,0 +1,154 @@
+package withy.search;
+
+import java.util.BitSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+import withy.search.Handle.Chosen;
+import withy.search.Handle.Front;
+import withy.search.Walk.Test;
+
+/**
+ * The handles of one layout dressed with one thread that no other beats. Any guide train goes with any handle; ahead of one seat, anything that lets the
+ * same rear grips stand goes with anything that may stand behind it: so what is beaten ahead of a seat, behind it, or as a whole is left out there.
+ */
+final class HandleLabels {
+    private final Dressing with;
+    private final List<Test> tests;
+    private final Linear[] bare;
+    private final boolean[] decides;
+    private final TrainCosts[] costs;
+    private final LongSupplier limit;
+    private final BooleanSupplier step;
+    private final Map<Stand.SeatOption, Map<BitSet, Ways>> known;
+    private final Unbeaten<Chosen> handles;
+    private Map<BitSet, Ahead> fronts = new IdentityHashMap<>();
+    private Stand.@Nullable SeatOption seat;
+
+    /**
+     * @param tests prices, the first those last set
+     * @param decides in which of them one must be beaten
+     * @param costs the train under each
+     * @param known what was found behind seats before, with another thread
+     * @param limit what a build must cost less than under the first prices
+     * @param step told of each part of a handle met; false ends it
+     */
+    HandleLabels(
+            Dressing with,
+            List<Test> tests,
+            boolean[] decides,
+            TrainCosts[] costs,
+            Map<Stand.SeatOption, Map<BitSet, Ways>> known,
+            LongSupplier limit,
+            BooleanSupplier step) {
+        this.with = with;
+        this.tests = tests;
+        this.bare = tests.stream().map(test -> test.k().withoutConstant()).toArray(Linear[]::new);
+        this.decides = decides;
+        this.costs = costs;
+        this.known = known;
+        this.limit = limit;
+        this.step = step;
+        this.handles = new Unbeaten<>(decides);
+    }
+
+    /** What may stand behind a seat and costs less than a limit. */
+    record Ways(List<Unbeaten.Of<Behind.Way>> list, long under) {}
+
+    /** What stands from one seat on ahead and lets the same rear grips stand, and the least it costs. */
+    private final class Ahead {
+        final Unbeaten<Front> unbeaten = new Unbeaten<>(decides);
+        long least = Long.MAX_VALUE;
+    }
+
+    /** All of them, with their sums and those of everything but the train. */
+    List<Unbeaten.Of<Chosen>> all() {
+        Handle handle = with.stand.priced(tests.get(0).k());
+        long rest = with.rest();
+        boolean[] more = {true};
+        handle.fronts(with.stand.dress(with.with), with.leastClass, limit.getAsLong() - rest, (front, cost) -> {
+            if (front.seat() != seat) {
+                more[0] = more[0] && combine(handle);
+                seat = front.seat();
+            }
+            more[0] = more[0] && step.getAsBoolean();
+            if (more[0]) {
+                Ahead ahead = fronts.computeIfAbsent(handle.rearsBeside(front), any -> new Ahead());
+                ahead.least = Math.min(ahead.least, cost);
+                ahead.unbeaten.add(front, sums(front.tally(with.tally()), false));
+            }
+            return more[0] ? limit.getAsLong() - rest : Long.MIN_VALUE;
+        });
+        boolean whole = more[0] && combine(handle);
+        return whole ? handles.all() : List.of();
+    }
+
+    private long[] sums(Tally tally, boolean withoutConstant) {
+        long[] sums = new long[tests.size()];
+        for (int f = 0; f < sums.length; f++) {
+            sums[f] = tally.cost(withoutConstant ? bare[f] : tests.get(f).k());
+        }
+        return sums;
+    }
+
+    /** Puts what stands ahead of the seat so far together with what may stand behind it. */
+    private boolean combine(Handle handle) {
+        boolean more = true;
+        for (Map.Entry<BitSet, Ahead> one : fronts.entrySet()) {
+            more = more && combine(handle, one.getKey(), one.getValue());
+        }
+        fronts = new IdentityHashMap<>();
+        return more;
+    }
+
+    private boolean combine(Handle handle, BitSet match, Ahead ahead) {
+        List<Unbeaten.Of<Front>> list = ahead.unbeaten.all();
+        List<Unbeaten.Of<Behind.Way>> ways = behind(
+                handle, list.get(0).thing(), match, limit.getAsLong() - with.rest() - ahead.least);
+        boolean more = true;
+        for (Unbeaten.Of<Front> front : list) {
+            for (Unbeaten.Of<Behind.Way> way : ways) {
+                long[] sums = together(front.sums(), way.sums());
+                if (sums != null && more) {
+                    more = step.getAsBoolean();
+                    handles.add(front.thing().with(way.thing()), sums);
+                }
+            }
+        }
+        return more;
+    }
+
+    /** What may stand behind a seat beside certain rear grips; the thread does not matter there. */
+    private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under) {
+        Map<BitSet, Ways> of = known.computeIfAbsent(any.seat(), seat -> new IdentityHashMap<>());
+        Ways before = of.get(match);
+        if (before != null && before.under >= under) {
+            return before.list;
+        }
+        Unbeaten<Behind.Way> behind = new Unbeaten<>(decides);
+        boolean[] more = {true};
+        handle.behind(any, under, way -> {
+            more[0] = step.getAsBoolean();
+            Tally tally = way.tally(new Tally(), with.stand.ground.style, any.seat().set().seat());
+            behind.add(way, sums(tally, true));
+            return more[0] ? under : Long.MIN_VALUE;
+        });
+        Ways ways = new Ways(behind.all(), under);
+        of.put(match, ways);
+        return ways.list;
+    }
+
+    private long @Nullable [] together(long[] one, long[] other) {
+        long[] sums = new long[one.length];
+        for (int f = 0; f < sums.length; f++) {
+            sums[f] = one[f] + other[f];
+            if (!tests.get(f).may(sums[f], costs[f].best(), limit.getAsLong())) {
+                return null;
+            }
+        }
+        return sums;
+    }
+}

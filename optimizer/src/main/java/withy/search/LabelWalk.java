@@ -1,0 +1,201 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One walk over the builds of a layout, number by number: of all beginnings (a handle and the guides so far) that end in guides of one ring, only those
+ * are kept that no other beats in every sum that decides. What can follow is the same for both, so the beaten one is never needed. Holds only where
+ * builds are what their sums promise: one that is refused by a rule outside the chain, or dearer, may have beaten one that is not.
+ */
+final class LabelWalk implements Walk {
+    /** Beginnings kept of one number before it is given up. */
+    private static final int MOST_KEPT = 200_000;
+
+    /** Steps between two looks for an interruption. */
+    private static final long STEPS_BETWEEN_LOOKS = 256;
+
+    private final Aim aim;
+    private final List<Test> tests;
+    private final boolean[] decides;
+    private final Leaf leaf;
+    private final long mostSteps;
+    private final BooleanSupplier interrupted;
+    private final Map<Stand, Map<Stand.SeatOption, Map<BitSet, HandleLabels.Ways>>> behind = new IdentityHashMap<>();
+    private long limit;
+    private long steps;
+    private boolean gaveUp;
+
+    /**
+     * @param aim what a build is scored by
+     * @param limit what a build must cost less than under the first prices; may fall as builds come
+     * @param tests prices, the first those last set
+     * @param decides in which of them a beginning must be beaten: the score's own ahead of the balance zone, in it and behind it, and every ceiling
+     * @param mostSteps beginnings met before it is given up
+     * @param interrupted asked now and then
+     */
+    LabelWalk(
+            Aim aim,
+            long limit,
+            List<Test> tests,
+            boolean[] decides,
+            long mostSteps,
+            BooleanSupplier interrupted,
+            Leaf leaf) {
+        this.aim = aim;
+        this.tests = tests;
+        this.decides = decides.clone();
+        this.leaf = leaf;
+        this.mostSteps = mostSteps;
+        this.interrupted = interrupted;
+        this.limit = Math.min(limit, TrainGraph.NONE);
+    }
+
+    /**
+     * A beginning.
+     *
+     * @param handle its handle
+     * @param before the same without its last guide; null where that is the handle alone
+     * @param index index of the last guide among those that may stand there
+     */
+    private record Label(Handle.Chosen handle, @Nullable Label before, int index) {}
+
+    @Override
+    public long limit() {
+        return limit;
+    }
+
+    @Override
+    public boolean whole() {
+        return !gaveUp;
+    }
+
+    private boolean step() {
+        steps++;
+        if (steps > mostSteps || steps % STEPS_BETWEEN_LOOKS == 0 && interrupted.getAsBoolean()) {
+            giveUp();
+        }
+        return !gaveUp;
+    }
+
+    private void giveUp() {
+        gaveUp = true;
+        limit = Long.MIN_VALUE;
+    }
+
+    @Override
+    public void thread(Dressing with) {
+        TrainCosts[] costs = new TrainCosts[tests.size()];
+        costs[0] = with.train();
+        for (int f = 1; f < costs.length; f++) {
+            costs[f] = with.graph().priced(tests.get(f).k(), with.leastClass);
+        }
+        List<Unbeaten.Of<Handle.Chosen>> handles =
+                new HandleLabels(with, tests, decides, costs, behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()), this::limit, this::step).all();
+        List<TrainGraph.Train> trains = with.graph().trains();
+        for (int t = 0; t < trains.size() && !gaveUp; t++) {
+            new Guides(with, trains.get(t), TrainCosts.of(costs, t)).from(handles);
+        }
+    }
+
+    /** Number by number along one train. */
+    private final class Guides {
+        private final Dressing with;
+        private final TrainGraph.Train train;
+        private final TrainCosts.OfTrain[] of;
+
+        Guides(Dressing with, TrainGraph.Train train, TrainCosts.OfTrain[] of) {
+            this.with = with;
+            this.train = train;
+            this.of = of;
+        }
+
+        void from(List<Unbeaten.Of<Handle.Chosen>> handles) {
+            List<Unbeaten.Of<Label>> labels = new ArrayList<>();
+            for (Unbeaten.Of<Handle.Chosen> handle : handles) {
+                boolean may = true;
+                for (int f = 0; f < of.length && may; f++) {
+                    may = tests.get(f).may(handle.sums()[f], of[f].best(), limit);
+                }
+                if (may) {
+                    labels.add(new Unbeaten.Of<>(new Label(handle.thing(), null, 0), handle.sums()));
+                }
+            }
+            for (int i = 0; i < train.at.length && !labels.isEmpty(); i++) {
+                labels = next(i, labels);
+            }
+            labels.forEach(this::ends);
+        }
+
+        /** The beginnings with one guide more. */
+        private List<Unbeaten.Of<Label>> next(int i, List<Unbeaten.Of<Label>> labels) {
+            List<Unbeaten<Label>> byRing = new ArrayList<>();
+            for (int r = 0; r < train.group.rings; r++) {
+                byRing.add(new Unbeaten<>(decides));
+            }
+            int[] standing = train.at[i];
+            for (Unbeaten.Of<Label> label : labels) {
+                int before = i == 0 ? -1 : train.at[i - 1][label.thing().index];
+                for (int j = 0; j < standing.length; j++) {
+                    boolean may = i == 0 || train.mayFollow(i - 1, before, standing[j]);
+                    long[] sums = may ? sums(label.sums(), i, j) : null;
+                    if (sums != null && step()) {
+                        Label more = new Label(label.thing().handle, label.thing(), j);
+                        byRing.get(train.ring(standing[j])).add(more, sums);
+                    }
+                }
+            }
+            List<Unbeaten.Of<Label>> next = new ArrayList<>();
+            byRing.forEach(ring -> next.addAll(ring.all()));
+            if (next.size() > MOST_KEPT) {
+                giveUp();
+            }
+            return gaveUp ? List.of() : next;
+        }
+
+        private long @Nullable [] sums(long[] soFar, int i, int j) {
+            if (TrainGraph.none(of[0].cost[i][j])) {
+                return null;
+            }
+            long[] sums = new long[of.length];
+            for (int f = 0; f < of.length; f++) {
+                sums[f] = soFar[f] + of[f].cost[i][j];
+                if (!tests.get(f).may(sums[f], of[f].toGo(i, train.at[i][j]), limit)) {
+                    return null;
+                }
+            }
+            return sums;
+        }
+
+        private void ends(Unbeaten.Of<Label> label) {
+            int last = train.at.length - 1;
+            for (int t = 0; t < train.tips.size(); t++) {
+                boolean may = train.mayEnd(train.at[last][label.thing().index], t);
+                for (int f = 0; f < of.length && may; f++) {
+                    may = tests.get(f).may(label.sums()[f], of[f].tips[t], limit);
+                }
+                if (may && step()) {
+                    limit = Math.min(limit, leaf.build(draft(label.thing(), t)));
+                }
+            }
+        }
+
+        private Draft draft(Label last, int tip) {
+            Tally tally = last.handle.tally(with.tally(), with.stand.ground.style);
+            Draft draft = new Draft(aim, with, last.handle, train, tally);
+            Label label = last;
+            for (int i = train.at.length - 1; i >= 0; i--) {
+                draft.picked[i] = label.index;
+                label = Objects.requireNonNull(label.before);
+            }
+            draft.tip = train.tips.get(tip);
+            return draft;
+        }
+    }
+}
