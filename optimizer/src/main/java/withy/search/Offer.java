@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.Objective;
@@ -57,10 +58,19 @@ public final class Offer {
 
     /** Up to three builds, best first; empty where no build is legal (or none was found before the interruption). */
     public static List<Proposal> three(Search search, Query query, Watch watch) {
-        return new Offer(search, query, watch).three();
+        return three(search, query, watch, best -> {});
     }
 
-    private List<Proposal> three() {
+    /**
+     * The same.
+     *
+     * @param early told of the best build as soon as it is known, before others are looked for
+     */
+    public static List<Proposal> three(Search search, Query query, Watch watch, Consumer<Proposal> early) {
+        return new Offer(search, query, watch).three(early);
+    }
+
+    private List<Proposal> three(Consumer<Proposal> early) {
         Solution first = search.solve(query, watch);
         Build build = first.build();
         ObjectiveVector vector = first.objectives();
@@ -69,6 +79,7 @@ public final class Offer {
         }
         Proposal best = new Proposal(
                 1, build, vector, first.score(), first.bound(), first.score() - first.bound(), first.proven(), null);
+        early.accept(best);
         List<Proposal> pool = pool(best);
         List<Proposal> chosen = new ArrayList<>(List.of(best));
         while (chosen.size() < 3) {
