@@ -35,6 +35,7 @@ final class Dual {
     private int measured;
     /** True where a build met was not what its sums promised: refused by a rule outside the chain, or dearer. */
     private boolean misled;
+
     private Task.@Nullable Judged best;
     private long limit;
     private long boundSoFar = Long.MIN_VALUE;
@@ -195,8 +196,7 @@ final class Dual {
             tests.addAll(tests());
             boolean[] decides = new boolean[tests.size()];
             Arrays.fill(decides, 1, decides.length, true);
-            Walk walk = new LabelWalk(
-                    task.aim, limit, tests, decides, mostSteps, watch.interrupted(), this::measured);
+            Walk walk = new LabelWalk(task.aim, limit, tests, decides, mostSteps, watch.interrupted(), this::measured);
             whole = walked(walk) && !misled;
         }
         if (!whole && misled) {

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Decal;
 import withy.catalog.Keeper;
@@ -58,7 +57,10 @@ final class Handle {
 
         /** Adds all of it to what else is there. */
         Tally tally(Tally to, Style style) {
-            return behind.tally(new Front(seat, ahead, keeper, decal).tally(to), style, seat.set().seat());
+            return behind.tally(
+                    new Front(seat, ahead, keeper, decal).tally(to),
+                    style,
+                    seat.set().seat());
         }
     }
 

@@ -106,8 +106,8 @@ final class HandleLabels {
 
     private boolean combine(Handle handle, BitSet match, Ahead ahead) {
         List<Unbeaten.Of<Front>> list = ahead.unbeaten.all();
-        List<Unbeaten.Of<Behind.Way>> ways = behind(
-                handle, list.get(0).thing(), match, limit.getAsLong() - with.rest() - ahead.least);
+        List<Unbeaten.Of<Behind.Way>> ways =
+                behind(handle, list.get(0).thing(), match, limit.getAsLong() - with.rest() - ahead.least);
         boolean more = true;
         for (Unbeaten.Of<Front> front : list) {
             for (Unbeaten.Of<Behind.Way> way : ways) {
@@ -132,7 +132,8 @@ final class HandleLabels {
         boolean[] more = {true};
         handle.behind(any, under, way -> {
             more[0] = step.getAsBoolean();
-            Tally tally = way.tally(new Tally(), with.stand.ground.style, any.seat().set().seat());
+            Tally tally = way.tally(
+                    new Tally(), with.stand.ground.style, any.seat().set().seat());
             behind.add(way, sums(tally, true));
             return more[0] ? under : Long.MIN_VALUE;
         });

@@ -96,8 +96,15 @@ final class LabelWalk implements Walk {
         for (int f = 1; f < costs.length; f++) {
             costs[f] = with.graph().priced(tests.get(f).k(), with.leastClass);
         }
-        List<Unbeaten.Of<Handle.Chosen>> handles =
-                new HandleLabels(with, tests, decides, costs, behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()), this::limit, this::step).all();
+        List<Unbeaten.Of<Handle.Chosen>> handles = new HandleLabels(
+                        with,
+                        tests,
+                        decides,
+                        costs,
+                        behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()),
+                        this::limit,
+                        this::step)
+                .all();
         List<TrainGraph.Train> trains = with.graph().trains();
         for (int t = 0; t < trains.size() && !gaveUp; t++) {
             new Guides(with, trains.get(t), TrainCosts.of(costs, t)).from(handles);
