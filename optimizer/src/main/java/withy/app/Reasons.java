@@ -1,9 +1,11 @@
 package withy.app;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet.TradeOffLine;
 import withy.app.BuildSheet.VerdictLine;
+import withy.brief.Brief;
 import withy.explain.Breach;
 import withy.explain.Conflict;
 import withy.explain.Conflict.Asked;
@@ -127,8 +129,13 @@ public final class Reasons {
      * @param changes what gives way
      * @param sentence the same in words
      * @param build the best build that is then legal
+     * @param brief the changed brief; not written down
      */
-    public record RepairLine(List<ChangeLine> changes, String sentence, BuildLine build) {
+    public record RepairLine(
+            List<ChangeLine> changes,
+            String sentence,
+            BuildLine build,
+            @JsonIgnore Brief brief) {
         public RepairLine {
             changes = List.copyOf(changes);
         }
@@ -241,7 +248,7 @@ public final class Reasons {
                 .map(c -> new ChangeLine(
                         c.field(), c.about(), c.knob(), number(c.from()), number(c.to()), number(c.shy()), c.unit()))
                 .toList();
-        return new RepairLine(changes, Phrases.sentence(repair.sentence()), build);
+        return new RepairLine(changes, Phrases.sentence(repair.sentence()), build, repair.brief());
     }
 
     static @Nullable Double number(double value) {

@@ -1,6 +1,7 @@
 package withy.explain;
 
 import java.util.List;
+import withy.brief.Brief;
 
 /**
  * A way out of a brief that asks too much, verified by solving.
@@ -9,8 +10,9 @@ import java.util.List;
  * @param sentence told as on the phone
  * @param size how much is given up, as a share of what was asked; 1 for what is given up as a whole
  * @param build the best build that is then legal, measured for the changed brief
+ * @param brief the changed brief
  */
-public record Repair(List<Change> changes, String sentence, double size, Found build) {
+public record Repair(List<Change> changes, String sentence, double size, Found build, Brief brief) {
     public Repair {
         changes = List.copyOf(changes);
     }

@@ -108,7 +108,8 @@ final class Repairs {
         }
         List<String> words = turns.stream().map(turn -> turn.change.words()).toList();
         double size = turns.stream().mapToDouble(Turn::size).sum();
-        repairs.add(new Repair(turns.stream().map(Turn::change).toList(), Phrases.list(words), size, build));
+        repairs.add(
+                new Repair(turns.stream().map(Turn::change).toList(), Phrases.list(words), size, build, last.brief));
     }
 
     /** Every way one wish can give way so that this brief can be met. */

@@ -2,9 +2,11 @@ package withy.oracle;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,7 +23,11 @@ import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.explain.Conflict;
+import withy.explain.FirstTooMuch;
+import withy.explain.Found;
 import withy.explain.Impossible;
+import withy.explain.Inquiry;
+import withy.explain.Neighbours;
 import withy.explain.Repair;
 import withy.fixture.Changed;
 import withy.objectives.Solver.Query;
@@ -34,6 +40,36 @@ import withy.rules.Rulebook;
 class ConflictTest {
     private static final int SEEDS = 4;
     private static final long MOST_BUILDS = 100;
+
+    /** An order in which wishes may be said; parts by name come before all, money before what makes a rod heavy. */
+    private static final List<String> TURN = List.of(
+            "insisted",
+            "refused",
+            "hand",
+            "reel",
+            "lengthMm",
+            "pieces",
+            "packedMaxMm",
+            "wantedBy",
+            "largestFish",
+            "landing",
+            "line.strength",
+            "line.kind",
+            "leader.strength",
+            "leader.knot",
+            "lure.usual",
+            "water",
+            "reachMm",
+            "handle.form",
+            "handle.foreGrip",
+            "handle.trigger",
+            "handle.movingHood",
+            "handle.keeper",
+            "handle.action",
+            "handle.mixedGrips",
+            "budgetMinor",
+            "lure.heaviest",
+            "durabilityClass");
 
     private static int asked;
     private static int conflicts;
@@ -81,7 +117,9 @@ class ConflictTest {
             return;
         }
         asked++;
+        neighbours(shop, all.size());
         Brief brief = tooMuch(shop, all, seed);
+        firstTooMuch("seed " + seed, shop.catalog(), brief);
         Impossible told = Impossible.of(ExplainedTest.inquiry(shop.catalog(), brief));
         String what = "seed " + seed;
         assertTrue(told.wishesAreToBlame(), what);
@@ -101,6 +139,34 @@ class ConflictTest {
             repairs++;
             repair(what + ", " + repair.sentence(), shop, brief, repair);
         }
+    }
+
+    /** What is counted around the best build are legal builds: never more of them than there are. */
+    private static void neighbours(SmallShop.Case shop, int all) {
+        Inquiry inquiry = ExplainedTest.inquiry(shop.catalog(), shop.query().brief());
+        Found best = inquiry.first();
+        assertNotNull(best);
+        int counted = Neighbours.of(inquiry, best);
+        assertTrue(counted >= 1 && counted <= all, counted + " of " + all);
+    }
+
+    /** With all wishes before it something can be built, with it nothing. */
+    private static void firstTooMuch(String what, Catalog catalog, Brief brief) {
+        Conflict.Asked first =
+                FirstTooMuch.of(ExplainedTest.inquiry(catalog, brief), Comparator.comparingInt(TURN::indexOf));
+        assertNotNull(first, what);
+        assertTrue(TURN.contains(first.field()), first.field());
+        Set<String> kept = new TreeSet<>();
+        TURN.subList(0, TURN.indexOf(first.field())).forEach(field -> kept.add(field + " "));
+        for (PartWish wish : brief.insisted()) {
+            kept.add("insisted " + wish.partId());
+        }
+        for (PartWish wish : brief.refused()) {
+            kept.add("refused " + wish.partId());
+        }
+        assertTrue(possible(catalog, brief, kept), what + ": before " + first.field());
+        kept.add(first.field() + " ");
+        assertFalse(possible(catalog, brief, kept), what + ": with " + first.field());
     }
 
     /** Money just too short, or a class more with a heavier lure than any blank takes. */
