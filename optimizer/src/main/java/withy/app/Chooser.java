@@ -2,6 +2,7 @@ package withy.app;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import withy.objectives.Solver;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
@@ -13,6 +14,19 @@ public interface Chooser extends Solver {
 
     /** Up to three builds, best first. */
     List<Proposal> offer(Query query, Watch watch);
+
+    /**
+     * The same; the best is told as soon as it is known.
+     *
+     * @param best told once, before the others are looked for; not at all where there is none
+     */
+    default List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> best) {
+        List<Proposal> all = offer(query, watch);
+        if (!all.isEmpty()) {
+            best.accept(all.get(0));
+        }
+        return all;
+    }
 
     /** False where {@link #offer} gives the best build only, so that a single one says nothing about alternatives. */
     default boolean looksFurther() {

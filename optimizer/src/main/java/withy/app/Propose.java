@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer.Count;
 import withy.app.Answer.Lightest;
@@ -37,18 +38,41 @@ public final class Propose {
     private final Chooser chooser;
     private final QuantityText units;
     private final Progress progress;
+    private final @Nullable Consumer<Answer> first;
 
-    private Propose(Catalog catalog, Brief brief, Chooser chooser, QuantityText units, Progress progress) {
+    private Propose(
+            Catalog catalog,
+            Brief brief,
+            Chooser chooser,
+            QuantityText units,
+            Progress progress,
+            @Nullable Consumer<Answer> first) {
         this.catalog = catalog;
         this.brief = brief;
         this.chooser = chooser;
         this.units = units;
         this.progress = progress;
+        this.first = first;
     }
 
     /** Answers a brief. */
     public static Answer run(Catalog catalog, Brief brief, Chooser chooser, QuantityText units, Progress progress) {
-        return new Propose(catalog, brief, chooser, units, progress).answer();
+        return new Propose(catalog, brief, chooser, units, progress, null).answer();
+    }
+
+    /**
+     * Answers a brief, the best build first.
+     *
+     * @param first told an answer of one build as soon as that is known; its others, reasons and lightest come with the whole
+     */
+    public static Answer run(
+            Catalog catalog,
+            Brief brief,
+            Chooser chooser,
+            QuantityText units,
+            Progress progress,
+            Consumer<Answer> first) {
+        return new Propose(catalog, brief, chooser, units, progress, first).answer();
     }
 
     private Answer answer() {
@@ -56,7 +80,12 @@ public final class Propose {
         Offers offers = new Offers(catalog, brief, query.rulebook(), units);
         Map<Station.Place, Fit> fits = chooser.fits(query);
         List<Weighed> weighed = new ArrayList<>();
-        for (Proposal proposal : chooser.offer(query, watch(catalog, brief, progress))) {
+        Watch watch = watch(catalog, brief, progress);
+        Consumer<Answer> told = first;
+        List<Proposal> offered = told == null
+                ? chooser.offer(query, watch)
+                : chooser.offer(query, watch, best -> told.accept(alone(fits, offers, offers.proposed(best))));
+        for (Proposal proposal : offered) {
             weighed.add(offers.proposed(proposal));
         }
         Lightest lightest = weighed.isEmpty() || progress.stopped() ? null : lightest(query, offers);
@@ -73,6 +102,21 @@ public final class Propose {
                 Cautions.of(weighed.stream().map(w -> w.side().rod()).toList()),
                 weighed.isEmpty() && !interrupted ? impossible() : null,
                 interrupted);
+    }
+
+    private Answer alone(Map<Station.Place, Fit> fits, Offers offers, Weighed best) {
+        return new Answer(
+                Answer.SCHEMA,
+                catalog.hash(),
+                BriefWriter.write(brief),
+                brief.defaultsUsed(),
+                counts(fits),
+                offers.compared(List.of(best)),
+                null,
+                List.of(),
+                Cautions.of(List.of(best.side().rod())),
+                null,
+                false);
     }
 
     /** Tells the progress of each build that is better for the brief than any before, whatever the search looks for just then. */
