@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
@@ -14,6 +15,7 @@ import withy.app.AnswerJson;
 import withy.app.ScaleReading;
 import withy.app.WeighAnswer;
 import withy.app.Workshop;
+import withy.catalog.Part;
 import withy.report.WeighText;
 import withy.shop.Shop;
 import withy.units.UnitsFault;
@@ -49,6 +51,9 @@ final class WeighCommand implements Callable<Integer> {
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEIGHT", description = "Such as 18.5 g or 0.65 oz.")
     private List<String> weight = new ArrayList<>();
 
+    @Option(names = "--sure", description = "Book a weight many times off the list.")
+    private boolean sure;
+
     @Mixin
     private CatalogOptions catalogs;
 
@@ -77,6 +82,11 @@ final class WeighCommand implements Callable<Integer> {
             throw new Stop(Exit.USAGE, "No weight is told.", "Maybe type: withy weigh " + typed + " 18.5 g.");
         }
         long mg = milligrams(told);
+        Part listed = workshop.lists().find(named.id());
+        String doubt = sure || listed == null ? null : ScaleReading.doubt(listed, mg, output.units());
+        if (doubt != null) {
+            throw new Stop(Exit.USAGE, doubt, "Maybe the decimal point or the unit slipped; --sure books it as it is.");
+        }
         try (Shop shop = workshop.open()) {
             return WeighAnswer.of(workshop, shop.scale().weigh(named.id(), named.number(), mg), mg / 1000.0);
         }

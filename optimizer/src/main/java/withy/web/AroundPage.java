@@ -8,6 +8,7 @@ import withy.app.Answer;
 import withy.app.Around;
 import withy.app.Explain;
 import withy.app.WhyAnswer;
+import withy.brief.Brief;
 import withy.web.Bench.Asked;
 import withy.web.BuildsView.Cell;
 import withy.web.BuildsView.Line;
@@ -24,7 +25,7 @@ final class AroundPage {
     void show(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        Answer answer = pages.bench().answer(asked, BuildsPage.PATIENCE_S);
+        Answer answer = pages.bench().answer(asked, Bench.PATIENCE_S);
         if (answer.builds().isEmpty()) {
             Pages.go(ctx, "/builds/" + step.id());
             return;
@@ -45,23 +46,19 @@ final class AroundPage {
                         pages.frame(Words.say("around.head"), "brief", step),
                         Words.say("around.said", around.asked(), around.lines().size()),
                         ParallelDrawing.of(around.lines(), asked.told(), pages.bench()),
-                        heads(),
-                        around.lines().stream().map(this::row).toList(),
+                        ParallelDrawing.axes(asked.told()).stream()
+                                .map(axis -> Words.say("axis." + axis.key()))
+                                .toList(),
+                        around.lines().stream()
+                                .map(line -> row(line, asked.told()))
+                                .toList(),
                         firm(why),
                         around.interrupted() || why.interrupted()));
     }
 
-    private static List<String> heads() {
-        List<String> heads = new ArrayList<>();
-        for (ParallelDrawing.Axis axis : ParallelDrawing.AXES) {
-            heads.add(Words.say("axis." + axis.key()));
-        }
-        return heads;
-    }
-
-    private Line row(Around.Line line) {
+    private Line row(Around.Line line, Brief brief) {
         List<Cell> cells = new ArrayList<>();
-        for (ParallelDrawing.Axis axis : ParallelDrawing.AXES) {
+        for (ParallelDrawing.Axis axis : ParallelDrawing.axes(brief)) {
             cells.add(new Cell(axis.words(line.figures(), pages.bench()), ""));
         }
         String name = line.rank() == 0 ? line.name() : Words.say("around.rank", line.rank(), line.name());
@@ -74,9 +71,9 @@ final class AroundPage {
                 .forEach(share -> lines.add(Words.say(
                         "around.share", share.rank(), String.format(Locale.ROOT, "%.0f", share.share() * 100))));
         if (why.swap() != null) {
-            lines.add(why.swap().sentence());
+            lines.add(why.swap().sentence() + ".");
         }
-        why.binding().forEach(binding -> lines.add(binding.sentence()));
+        why.binding().forEach(binding -> lines.add(binding.sentence() + "."));
         return lines;
     }
 }

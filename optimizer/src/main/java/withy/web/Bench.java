@@ -2,8 +2,12 @@ package withy.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
@@ -13,6 +17,7 @@ import withy.app.Around;
 import withy.app.BuildSheet;
 import withy.app.Chooser;
 import withy.app.Explain;
+import withy.app.Fitting;
 import withy.app.LocalPage;
 import withy.app.PartIds;
 import withy.app.Progress;
@@ -31,6 +36,15 @@ import withy.units.QuantityText;
 
 /** The shop as the pages ask it: briefs read, answers worked out once and kept for a while. */
 final class Bench {
+    /** How long a search may take before the best so far is shown, s. */
+    static final int PATIENCE_S = 15;
+
+    /** The same where somebody asked to look longer, s. */
+    static final int MOST_PATIENCE_S = 120;
+
+    /** The same for a count while wishes are typed, s. */
+    private static final int COUNT_PATIENCE_S = 4;
+
     private static final int MOST_ANSWERS = 64;
     private static final int MOST_CATALOGUES = 16;
 
@@ -39,6 +53,13 @@ final class Bench {
     private final Recent<List<Object>, Catalog> catalogues = new Recent<>(MOST_CATALOGUES);
     private final Recent<Catalog, Chooser> choosers = new Recent<>(MOST_CATALOGUES);
     private final Recent<List<Object>, Object> answers = new Recent<>(MOST_ANSWERS);
+    private final Recent<List<Object>, Coming> comings = new Recent<>(MOST_ANSWERS);
+    private final AtomicReference<@Nullable Patience> counting = new AtomicReference<>();
+    private final ExecutorService workers = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "withy-answer");
+        thread.setDaemon(true);
+        return thread;
+    });
 
     Bench(LocalPage.Setting setting, LongSupplier millis) {
         this.setting = setting;
@@ -107,13 +128,33 @@ final class Bench {
         return new Asked(brief, List.of(), catalogues.get(key, () -> snapshot.forBrief(brief)));
     }
 
-    /** Up to three builds. */
+    /** Up to three builds, however long it takes. */
     Answer answer(Asked asked, int patienceS) {
-        return kept(
-                "propose",
-                asked,
-                patienceS,
-                progress -> Propose.run(asked.catalog(), asked.told(), chooser(asked.catalog()), units(), progress));
+        return coming(asked, patienceS).whole();
+    }
+
+    /** Up to three builds, begun now or before. One that was looked for longer stands in for one that was cut short. */
+    Coming coming(Asked asked, int patienceS) {
+        Coming longer = comings.known(key("propose", asked, MOST_PATIENCE_S));
+        if (longer != null && longer.finished()) {
+            return longer;
+        }
+        List<Object> key = key("propose", asked, patienceS);
+        Coming coming = comings.get(
+                key,
+                () -> new Coming(
+                        workers,
+                        first -> Propose.run(
+                                asked.catalog(),
+                                asked.told(),
+                                chooser(asked.catalog()),
+                                units(),
+                                patience(patienceS),
+                                first)));
+        if (coming.failed()) {
+            comings.forget(key);
+        }
+        return coming;
     }
 
     /** Any other answer about a brief; worked out once for a question. */
@@ -136,17 +177,43 @@ final class Bench {
                         Around.of(asked.catalog(), asked.told(), chooser(asked.catalog()), offered, units(), progress));
     }
 
+    /** Whether anything fits still; asked while wishes change, so an earlier question is given up. */
+    Fitting fitting(Asked asked, Comparator<String> turn) {
+        List<Object> key = key("fitting", asked, COUNT_PATIENCE_S);
+        Object known = answers.known(key);
+        if (known != null) {
+            return (Fitting) known;
+        }
+        Patience patience = patience(COUNT_PATIENCE_S);
+        Patience before = counting.getAndSet(patience);
+        if (before != null) {
+            before.stop();
+        }
+        Fitting fitting =
+                Fitting.of(Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), patience), turn);
+        if (!fitting.interrupted()) {
+            answers.get(key, () -> fitting);
+        }
+        return fitting;
+    }
+
+    private static List<Object> key(String question, Asked asked, int patienceS) {
+        return List.of(
+                question, asked.told(), asked.catalog().hash(), asked.catalog().asOf(), patienceS);
+    }
+
+    /** An answer that was cut short is kept as well: to look again takes as long again, and there is a way to look longer. */
     @SuppressWarnings("unchecked")
     private <T> T kept(String question, Asked asked, int patienceS, Function<Progress, T> how) {
-        List<Object> key = List.of(
-                question, asked.told(), asked.catalog().hash(), asked.catalog().asOf(), patienceS);
-        Patience patience = patience(patienceS);
-        T answer = (T) answers.get(key, () -> (Object) how.apply(patience));
-        if (patience.stoppedAny()) {
-            // cut short, perhaps only because the machine was busy: asked again it may come to its end
-            answers.forget(key);
-        }
-        return answer;
+        Object longer = answers.known(key(question, asked, MOST_PATIENCE_S));
+        return longer != null
+                ? (T) longer
+                : (T) answers.get(key(question, asked, patienceS), () -> (Object) how.apply(patience(patienceS)));
+    }
+
+    /** Stops what is being worked out. */
+    void close() {
+        workers.shutdownNow();
     }
 
     Chooser chooser(Catalog catalog) {

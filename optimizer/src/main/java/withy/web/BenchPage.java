@@ -41,13 +41,15 @@ public final class BenchPage implements LocalPage {
             throw new IOException("it is taken", e);
         }
         door.opened(server.port());
-        return new Running(server, URI.create("http://" + LOOPBACK + ":" + server.port() + "/start?key=" + door.key()));
+        return new Running(
+                server, bench, URI.create("http://" + LOOPBACK + ":" + server.port() + "/start?key=" + door.key()));
     }
 
-    private record Running(Javalin server, URI address) implements Opened {
+    private record Running(Javalin server, Bench bench, URI address) implements Opened {
         @Override
         public void close() {
             server.stop();
+            bench.close();
         }
     }
 
@@ -136,6 +138,6 @@ public final class BenchPage implements LocalPage {
     private static void refused(Context ctx, Pages pages, int status, List<String> lines) {
         ctx.status(status);
         ctx.attribute("told", "1");
-        pages.html(ctx, "refusal", new RefusalView(new Frame(Words.say("page.refused"), "", "", "", ""), lines));
+        pages.html(ctx, "refusal", new RefusalView(new Frame(Words.say("page.refused"), "", "", "", "", false), lines));
     }
 }

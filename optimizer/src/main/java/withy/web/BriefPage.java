@@ -53,16 +53,16 @@ final class BriefPage {
     /** A new talk from a beginning. */
     void fresh(Context ctx) {
         String start = ctx.queryParam("start");
-        show(ctx, null, start == null ? "" : start, Starts.brief(start == null ? "" : start));
+        show(ctx, null, start == null ? "" : start, Starts.brief(start == null ? "" : start), false);
     }
 
     /** A talk as it stands at a step. */
     void edit(Context ctx) {
         Step step = pages.step(ctx);
-        show(ctx, step, "", step.brief());
+        show(ctx, step, "", step.brief(), false);
     }
 
-    private void show(Context ctx, @Nullable Step from, String start, ObjectNode typed) {
+    private void show(Context ctx, @Nullable Step from, String start, ObjectNode typed, boolean counted) {
         Asked asked = pages.bench().read(typed);
         String intro = start.isEmpty() ? "" : Words.say("brief.filled");
         Frame frame = pages.frame(Words.say("brief.title"), "brief", from);
@@ -70,11 +70,13 @@ final class BriefPage {
                 ctx,
                 "brief",
                 new BriefForm(pages.bench(), typed, asked)
-                        .view(frame, from == null ? "" : from.id(), start, intro, count(asked)));
+                        .view(frame, from == null ? "" : from.id(), start, intro, count(asked, typed, counted)));
     }
 
-    private BriefView.CountView count(Asked asked) {
-        return new Counting(pages.bench()).of(asked);
+    /** Builds are counted where somebody waits for it: the page asks once it is shown, and without script a button does. */
+    private BriefView.CountView count(Asked asked, ObjectNode typed, boolean builds) {
+        Counting counting = new Counting(pages.bench());
+        return builds ? counting.builds(asked, typed) : counting.blanks(asked);
     }
 
     /** What was said, kept as a step; then its builds. A fault leads back to its field with all that was typed. */
@@ -86,7 +88,7 @@ final class BriefPage {
         Asked asked = pages.bench().read(typed);
         if (asked.brief() == null) {
             ctx.status(422);
-            show(ctx, before, start, typed);
+            show(ctx, before, start, typed, false);
             return;
         }
         if (before != null && before.brief().equals(typed)) {
@@ -100,8 +102,14 @@ final class BriefPage {
     /** What would fit if this were said; nothing is kept. */
     void counted(Context ctx) {
         String from = Pages.told(ctx, "from");
-        ObjectNode typed = typed(ctx, from.isEmpty() ? null : pages.step(from), Pages.told(ctx, "start"));
-        pages.html(ctx, "count", count(pages.bench().read(typed)));
+        String start = Pages.told(ctx, "start");
+        Step before = from.isEmpty() ? null : pages.step(from);
+        ObjectNode typed = typed(ctx, before, start);
+        if (Pages.told(ctx, "do").equals("count")) {
+            show(ctx, before, start, typed, true);
+        } else {
+            pages.html(ctx, "count", count(pages.bench().read(typed), typed, true));
+        }
     }
 
     private ObjectNode typed(Context ctx, @Nullable Step before, String start) {

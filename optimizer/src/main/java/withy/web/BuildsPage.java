@@ -1,5 +1,6 @@
 package withy.web;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -23,10 +24,11 @@ import withy.web.BuildsView.Wish;
 
 /** Three builds side by side. */
 final class BuildsPage {
-    /** How long a search may take before the best so far is shown, s. */
-    static final int PATIENCE_S = 15;
+    /** How long a page waits for the whole answer before it shows what there is, ms. */
+    private static final long FIRST_MS = 200;
 
-    private static final int MOST_PATIENCE_S = 120;
+    /** How long one that asks for the rest waits, ms. */
+    private static final long REST_MS = 10_000;
 
     /** Objective behind a row of figures, so that ties can be told. */
     private static final Map<String, String> OBJECTIVES = Map.of(
@@ -44,17 +46,38 @@ final class BuildsPage {
     }
 
     static int patience(Context ctx) {
-        return "long".equals(ctx.queryParam("look")) ? MOST_PATIENCE_S : PATIENCE_S;
+        return "long".equals(ctx.queryParam("look")) ? Bench.MOST_PATIENCE_S : Bench.PATIENCE_S;
     }
 
     void show(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        Answer answer = pages.bench().answer(asked, patience(ctx));
-        pages.html(ctx, "builds", view(step, asked, answer));
+        Coming coming = pages.bench().coming(asked, patience(ctx));
+        Answer whole = coming.within("rest".equals(ctx.queryParam("show")) ? REST_MS : FIRST_MS);
+        Answer first = coming.first();
+        BuildsView view = whole != null
+                ? view(step, asked, whole, "")
+                : first == null ? waiting(step, asked) : view(step, asked, first, "builds.coming.rest");
+        pages.html(ctx, "builds", view);
     }
 
-    private BuildsView view(Step step, Asked asked, Answer answer) {
+    private BuildsView waiting(Step step, Asked asked) {
+        Answer none = new Answer(
+                Answer.SCHEMA,
+                asked.catalog().hash(),
+                JsonNodeFactory.instance.objectNode(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                null,
+                List.of(),
+                List.of(),
+                null,
+                false);
+        return view(step, asked, none, "builds.coming.first");
+    }
+
+    private BuildsView view(Step step, Asked asked, Answer answer, String coming) {
         Bench bench = pages.bench();
         Brief brief = asked.told();
         List<BuildSheet> builds = answer.builds();
@@ -65,8 +88,9 @@ final class BuildsPage {
                     .forEach((warning, ranks) -> warnings.add(
                             ranks.isEmpty() ? warning : Words.say("builds.ofBuild", joined(ranks), warning)));
         }
+        Frame frame = pages.frame(BriefPage.name(step), "brief", step);
         return new BuildsView(
-                pages.frame(BriefPage.name(step), "brief", step),
+                coming.isEmpty() ? frame : frame.waiting(),
                 BriefPage.name(step),
                 asked(brief),
                 step.parent().isEmpty() ? "" : step.said(),
@@ -84,6 +108,7 @@ final class BuildsPage {
                 warnings,
                 answer.cautions(),
                 lightest(answer),
+                coming.isEmpty() ? "" : Words.say(coming),
                 answer.interrupted(),
                 answer.catalogHash().substring(0, 8));
     }
@@ -183,9 +208,13 @@ final class BuildsPage {
 
     private static List<Line> differences(SideBySide sides) {
         return sides.differences().stream()
+                .filter(row -> row.cells().stream().distinct().count() > 1)
                 .map(row -> new Line(
                         Phrases.sentence(row.label()),
-                        row.cells().stream().map(cell -> new Cell(cell, "")).toList()))
+                        row.cells().stream()
+                                .map(cell ->
+                                        new Cell(cell, cell.equals(row.cells().get(0)) ? "" : "other"))
+                                .toList()))
                 .toList();
     }
 
@@ -198,7 +227,7 @@ final class BuildsPage {
                 boolean tie = i > 0 && objective != null && tied(builds.get(i), objective);
                 cells.add(new Cell(row.cells().get(i), tie ? "tie" : ""));
             }
-            lines.add(new Line(row.label(), cells));
+            lines.add(new Line(Phrases.sentence(row.label().strip()), cells));
         }
         return lines;
     }

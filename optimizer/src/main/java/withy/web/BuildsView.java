@@ -23,6 +23,7 @@ import java.util.List;
  * @param warnings what is worth a look
  * @param cautions what to mind
  * @param lightest the lightest there is, in a sentence, or empty
+ * @param coming what is still being looked for, or empty
  * @param unfinished true where the search was cut short
  * @param catalogue hash of what it was worked out from, short
  */
@@ -45,6 +46,7 @@ public record BuildsView(
         List<String> warnings,
         List<String> cautions,
         String lightest,
+        String coming,
         boolean unfinished,
         String catalogue) {
     public BuildsView {

@@ -4,6 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import withy.app.Answer;
+import withy.app.Reasons.RepairLine;
+import withy.brief.Brief;
+import withy.web.Bench.Asked;
 
 /** Changes to a brief from the builds' page: keep, never, let go, instead, other priorities. Each is a new step after the one it was asked from. */
 final class ChangePage {
@@ -18,6 +22,10 @@ final class ChangePage {
 
     void change(Context ctx) {
         Step step = pages.step(Pages.told(ctx, "step"));
+        if (Pages.told(ctx, "do").equals("repair")) {
+            repair(ctx, step);
+            return;
+        }
         ObjectNode brief = step.brief().deepCopy();
         String said = apply(ctx, brief);
         if (brief.equals(step.brief())) {
@@ -26,6 +34,31 @@ final class ChangePage {
         }
         pages.bench().read(brief).told();
         Pages.go(ctx, "/builds/" + pages.steps().add(step, said, brief).id());
+    }
+
+    /** A way out of a brief that asks too much. It is told by its words: after a change of the lists another one may stand in its place. */
+    private void repair(Context ctx, Step step) {
+        Asked asked = pages.bench().read(step.brief());
+        Answer answer = pages.bench().answer(asked, Bench.PATIENCE_S);
+        String words = Pages.told(ctx, "words");
+        var impossible = answer.impossible();
+        RepairLine repair = impossible == null
+                ? null
+                : impossible.repairs().stream()
+                        .filter(one -> one.sentence().equals(words))
+                        .findFirst()
+                        .orElse(null);
+        if (repair == null) {
+            throw new Refusal(409, Words.say("change.noRepair"), Words.say("change.noRepair.maybe"));
+        }
+        ObjectNode brief = step.brief();
+        Brief now = asked.told();
+        for (int i = 0; i < 2; i++) {
+            // a second time where what was taken for granted hangs on what was said
+            brief = GivingWay.of(brief, now, repair.brief());
+            now = pages.bench().read(brief).told();
+        }
+        Pages.go(ctx, "/builds/" + pages.steps().add(step, words, brief).id());
     }
 
     private String apply(Context ctx, ObjectNode brief) {

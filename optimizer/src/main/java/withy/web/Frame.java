@@ -8,5 +8,10 @@ package withy.web;
  * @param seal what its forms carry, so that no other page can make one
  * @param once other at every showing, so that a form sent twice is done once
  * @param step step of the talk it is about, or empty
+ * @param waits true where more is on its way, so that a browser without script looks again
  */
-public record Frame(String title, String here, String seal, String once, String step) {}
+public record Frame(String title, String here, String seal, String once, String step, boolean waits) {
+    Frame waiting() {
+        return new Frame(title, here, seal, once, step, true);
+    }
+}

@@ -68,7 +68,7 @@ final class JobsPage {
         String rank = Pages.told(ctx, "rank");
         pages.once(ctx, () -> {
             Asked asked = pages.bench().read(step.brief());
-            Answer shown = pages.bench().answer(asked, BuildsPage.PATIENCE_S);
+            Answer shown = pages.bench().answer(asked, Bench.PATIENCE_S);
             if (shown.builds().isEmpty() || shown.interrupted()) {
                 throw new Refusal(409, Words.say("jobs.nothing"));
             }
@@ -105,11 +105,25 @@ final class JobsPage {
     /** The next thing that was done, unless another window did something since. */
     void act(Context ctx) {
         long job = Pages.job(ctx);
+        String doubt = Pages.told(ctx, "do").equals("weighed") && !Sure.told(ctx) ? doubt(ctx, job) : null;
+        if (doubt != null) {
+            Sure.ask(pages, ctx, doubt, "/jobs/" + job, List.of("do", "revision", "weight", "balance"));
+            return;
+        }
         pages.once(ctx, () -> {
             unchanged(desk().show(job), Pages.told(ctx, "revision"));
             done(ctx, job);
             return "/jobs/" + job;
         });
+    }
+
+    private @Nullable String doubt(Context ctx, long job) {
+        JobAnswer.Foretold foretold = desk().show(job).predicted();
+        long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
+        return foretold == null
+                ? null
+                : ScaleReading.doubt(
+                        foretold.weightOfPiecesG(), mg, pages.bench().units());
     }
 
     static void unchanged(JobAnswer now, String revision) {

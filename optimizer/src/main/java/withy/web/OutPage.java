@@ -120,7 +120,7 @@ final class OutPage {
             Workshop workshop = pages.bench().workshop();
             JobAnswer now = new JobDesk(workshop).show(job);
             JobsPage.unchanged(now, Pages.told(ctx, "revision"));
-            new OutDesk(workshop, pages.bench().patience(BuildsPage.PATIENCE_S))
+            new OutDesk(workshop, pages.bench().patience(Bench.PATIENCE_S))
                     .accept(new Event(part.id(), null, job, null), job, Integer.parseInt(rung));
             return "/jobs/" + job;
         });

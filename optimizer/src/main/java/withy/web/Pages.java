@@ -21,7 +21,7 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
 
     /** A frame around a page about a step, or about none. */
     Frame frame(String title, String here, @Nullable Step step) {
-        return new Frame(title, here, door.seal(), Door.secret(), step == null ? "" : step.id());
+        return new Frame(title, here, door.seal(), Door.secret(), step == null ? "" : step.id(), false);
     }
 
     /** Writes a page. */

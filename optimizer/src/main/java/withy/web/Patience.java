@@ -20,9 +20,9 @@ final class Patience implements Progress {
         return stopped;
     }
 
-    /** True where somebody was told to stop. */
-    boolean stoppedAny() {
-        return stopped;
+    /** Stops it now. */
+    void stop() {
+        stopped = true;
     }
 
     @Override

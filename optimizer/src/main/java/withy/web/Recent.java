@@ -21,7 +21,7 @@ final class Recent<K, V> {
     }
 
     private static final class Slot<V> {
-        private @Nullable V value;
+        private volatile @Nullable V value;
 
         synchronized V get(Supplier<V> maker) {
             V known = value;
@@ -40,6 +40,15 @@ final class Recent<K, V> {
             slot = slots.computeIfAbsent(key, any -> new Slot<>());
         }
         return slot.get(maker);
+    }
+
+    /** What is known of a key, or null; never waits. */
+    @Nullable
+    V known(K key) {
+        synchronized (slots) {
+            Slot<V> slot = slots.get(key);
+            return slot == null ? null : slot.value;
+        }
     }
 
     /** Lets go of what is known of a key. */

@@ -9,9 +9,11 @@ import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.JobsAnswer;
+import withy.app.PartIds;
 import withy.app.ScaleReading;
 import withy.app.WeighAnswer;
 import withy.app.Workshop;
+import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.shop.Piece;
 import withy.shop.Shop;
@@ -130,23 +132,42 @@ final class ScalePage {
                 job.pieces().size());
     }
 
-    /** Books what the scale says of one piece, or of a piece of a part that was not weighed yet. */
+    /** Books what the scale says of one piece, or of a piece of a part that was not weighed yet. What is many times off is asked back first. */
     void weigh(Context ctx) {
+        String told = Pages.told(ctx, "piece").strip();
+        Matcher numbered = PIECE.matcher(told);
+        Part part = named(numbered.matches() ? numbered.group(1) : told);
+        Integer number = numbered.matches() ? Integer.valueOf(numbered.group(2)) : null;
+        long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
+        String job = Pages.told(ctx, "job");
+        String back = job.matches("[1-9]\\d{0,8}") ? "/jobs/" + job + "/scale" : "";
+        String doubt = ScaleReading.doubt(part, mg, pages.bench().units());
+        if (doubt != null && !Sure.told(ctx)) {
+            String again = back.isEmpty() ? "/stock/" + part.id() : back + "?piece=" + part.id() + "%23" + number;
+            Sure.ask(pages, ctx, doubt, again, List.of("piece", "weight", "job"));
+            return;
+        }
         pages.once(ctx, () -> {
-            String told = Pages.told(ctx, "piece").strip();
-            Matcher numbered = PIECE.matcher(told);
-            String id = numbered.matches() ? numbered.group(1) : told;
-            Integer number = numbered.matches() ? Integer.valueOf(numbered.group(2)) : null;
-            Workshop workshop = pages.bench().workshop();
-            if (workshop.lists().find(id) == null) {
-                throw new Refusal(422, Words.say("why.unknown", id), withy.app.PartIds.maybe(id, workshop.lists()));
+            try (Shop shop = pages.bench().workshop().open()) {
+                shop.scale().weigh(part.id(), number, mg);
             }
-            long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
-            try (Shop shop = workshop.open()) {
-                shop.scale().weigh(id, number, mg);
-            }
-            String job = Pages.told(ctx, "job");
-            return job.matches("[1-9]\\d{0,8}") ? "/jobs/" + job + "/scale" : "/stock/" + id;
+            return back.isEmpty() ? "/stock/" + part.id() : back;
         });
+    }
+
+    /** A part by its id, or by its name where that names one only. */
+    private Part named(String told) {
+        Catalog lists = pages.bench().workshop().lists();
+        Part part = lists.find(told);
+        if (part != null) {
+            return part;
+        }
+        List<Part> named = lists.byId().values().stream()
+                .filter(one -> one.facts().name().equalsIgnoreCase(told))
+                .toList();
+        if (named.size() != 1) {
+            throw new Refusal(422, Words.say("why.unknown", told), PartIds.maybe(told, lists));
+        }
+        return named.get(0);
     }
 }

@@ -56,7 +56,7 @@ final class Usual {
             return Words.has(key) ? Words.say(key) : node.asText();
         }
         return field.path().equals("hand.size")
-                ? amountOf("mm", resolved.path("hand").path("palmMm"))
+                ? Words.say("brief.palm", amountOf("mm", resolved.path("hand").path("palmMm")))
                 : Words.say("brief.open");
     }
 

@@ -41,7 +41,7 @@ final class WhyPage {
         String key = ctx.pathParam("station");
         Station station = Station.parse(key);
         String rank = ctx.pathParam("rank");
-        BuildSheet sheet = pages.bench().answer(asked, BuildsPage.PATIENCE_S).builds().stream()
+        BuildSheet sheet = pages.bench().answer(asked, Bench.PATIENCE_S).builds().stream()
                 .filter(b -> String.valueOf(b.rank()).equals(rank))
                 .findFirst()
                 .orElse(null);
@@ -192,10 +192,16 @@ final class WhyPage {
                                 new Line(line.part(), line.name(), false, Phrases.sentence(line.sentence())));
             }
             stations.add(new ReasonsView.Station(
-                    Phrases.sentence(Phrases.of("station." + place)),
+                    stationTitle(Phrases.sentence(Phrases.of("station." + place)), fits.size(), refused.size()),
                     List.copyOf(fits.values()),
                     List.copyOf(refused.values())));
         });
         return stations;
+    }
+
+    private static String stationTitle(String place, int fits, int refused) {
+        return fits == 0
+                ? Words.say("lighter.station.none", place, refused)
+                : Words.say("lighter.station.some", place, fits, fits + refused);
     }
 }

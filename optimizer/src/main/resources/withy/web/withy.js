@@ -1,6 +1,8 @@
 "use strict";
 (function () {
-  function swap(html, url) {
+  var asked = 0;
+
+  function swap(html, url, quiet) {
     var page = new DOMParser().parseFromString(html, "text/html");
     var fresh = page.querySelector("main");
     var old = document.querySelector("main");
@@ -8,14 +10,68 @@
       return false;
     }
     var focus = document.activeElement && document.activeElement.id;
+    old.querySelectorAll("details[id]").forEach(function (was) {
+      var now = fresh.querySelector("details[id='" + was.id + "']");
+      if (now) {
+        now.open = was.open;
+      }
+    });
     old.replaceWith(document.adoptNode(fresh));
     document.title = page.title;
-    history.pushState(null, "", url);
+    if (!quiet) {
+      history.pushState(null, "", url);
+    }
+    rest();
     var again = focus && document.getElementById(focus);
     if (again) {
       again.focus({ preventScroll: true });
     }
     return true;
+  }
+
+  var held = false;
+  document.addEventListener("pointerdown", function () { held = true; });
+  document.addEventListener("pointerup", function () { held = false; });
+  document.addEventListener("pointercancel", function () { held = false; });
+
+  /* What is still being looked for comes in its place when it is found, unless the page has moved on or a slider is held. */
+  function rest() {
+    var note = document.querySelector("[data-rest]");
+    if (!note) {
+      return;
+    }
+    var query = new URLSearchParams(location.search);
+    query.set("show", "rest");
+    fetch(location.pathname + "?" + query, { credentials: "same-origin" })
+      .then(function (answer) { return answer.ok ? answer.text() : ""; })
+      .then(function put(html) {
+        if (!document.contains(note)) {
+          return;
+        }
+        if (held) {
+          setTimeout(function () { put(html); }, 200);
+        } else if (!html || !swap(html, "", true)) {
+          location.reload();
+        }
+      })
+      .catch(function () {});
+  }
+
+  function count(form) {
+    var place = document.getElementById("count");
+    var turn = ++asked;
+    place.setAttribute("aria-busy", "true");
+    fetch(form.dataset.count, { method: "POST", body: new URLSearchParams(new FormData(form)), credentials: "same-origin" })
+      .then(function (answer) { return answer.ok ? answer.text() : ""; })
+      .then(function (html) {
+        if (turn === asked) {
+          place.removeAttribute("aria-busy");
+          if (html) {
+            place.replaceChildren.apply(place, Array.from(new DOMParser().parseFromString(html, "text/html").body.childNodes));
+          }
+        }
+      })
+      .catch(function () {});
   }
 
   function send(form) {
@@ -31,7 +87,6 @@
     }
   });
 
-  var asked = 0;
   document.addEventListener("change", function (event) {
     var form = event.target.form;
     if (!form) {
@@ -50,18 +105,15 @@
         form.submit();
       });
     } else if (form.dataset.count) {
-      var count = document.getElementById("count");
-      var turn = ++asked;
-      fetch(form.dataset.count, { method: "POST", body: new URLSearchParams(new FormData(form)), credentials: "same-origin" })
-        .then(function (answer) { return answer.ok ? answer.text() : ""; })
-        .then(function (html) {
-          if (turn === asked && html && count) {
-            count.replaceChildren.apply(count, Array.from(new DOMParser().parseFromString(html, "text/html").body.childNodes));
-          }
-        })
-        .catch(function () {});
+      count(form);
     }
   });
+
+  var talk = document.querySelector("form[data-count]");
+  if (talk) {
+    count(talk);
+  }
+  rest();
 
   window.addEventListener("popstate", function () {
     location.reload();

@@ -14,12 +14,11 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Collections;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withy.web.Caller.Reply;
 
 /** Each way in that should be shut, tried; and beside it the same request as the page itself makes it, which is let in. */
 class AttackTest {
@@ -27,6 +26,7 @@ class AttackTest {
     static Path scratch;
 
     private static ShopFolder shop;
+    private static Caller caller;
     private static int port;
     private static String cookie;
     private static String seal;
@@ -34,17 +34,12 @@ class AttackTest {
     @BeforeAll
     static void open() throws Exception {
         shop = new ShopFolder(scratch, "bench");
-        port = shop.address().getPort();
-        Reply start =
-                raw("GET " + shop.address().getPath() + "?" + shop.address().getQuery(), "Host: 127.0.0.1:" + port);
-        Matcher set = Pattern.compile("(?i)set-cookie: ([^;]+);([^\r\n]*)").matcher(start.head());
-        assertTrue(set.find());
-        cookie = set.group(1);
-        assertTrue(set.group(2).contains("HttpOnly"));
-        assertTrue(set.group(2).contains("SameSite=Strict"));
-        Matcher found = Pattern.compile("name=\"seal\" value=\"([^\"]+)\"").matcher(get("/").body());
-        assertTrue(found.find());
-        seal = found.group(1);
+        caller = new Caller(shop);
+        port = caller.port;
+        cookie = caller.ticket().substring("Cookie: ".length());
+        seal = caller.seal;
+        assertTrue(caller.cookie.contains("HttpOnly"));
+        assertTrue(caller.cookie.contains("SameSite=Strict"));
     }
 
     @AfterAll
@@ -52,47 +47,27 @@ class AttackTest {
         shop.close();
     }
 
-    private record Reply(int status, String head, String body) {}
-
-    /** One request as typed, so that no client mends its headers. */
-    private static Reply raw(String line, String... more) throws IOException {
-        return sent(line, "", more);
-    }
-
-    private static Reply sent(String line, String body, String... more) throws IOException {
-        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
-            StringBuilder request = new StringBuilder(line).append(" HTTP/1.1\r\nConnection: close\r\n");
-            for (String header : more) {
-                request.append(header).append("\r\n");
-            }
-            if (line.startsWith("POST")) {
-                request.append("Content-Length: ").append(body.length()).append("\r\n");
-            }
-            socket.getOutputStream()
-                    .write(request.append("\r\n").append(body).toString().getBytes(StandardCharsets.UTF_8));
-            String reply = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            int gap = reply.indexOf("\r\n\r\n");
-            return new Reply(Integer.parseInt(reply.substring(9, 12)), reply.substring(0, gap), reply.substring(gap));
-        }
+    private static Reply raw(String line, String... headers) throws IOException {
+        return caller.raw(line, headers);
     }
 
     private static String host() {
-        return "Host: 127.0.0.1:" + port;
+        return caller.host();
     }
 
     private static String origin() {
-        return "Origin: http://127.0.0.1:" + port;
+        return caller.origin();
     }
 
-    private static final String FORM = "Content-Type: application/x-www-form-urlencoded";
-
     private static Reply get(String path) throws IOException {
-        return raw("GET " + path, host(), "Cookie: " + cookie);
+        return caller.get(path);
     }
 
     private static Reply post(String path, String body, String... headers) throws IOException {
-        return sent("POST " + path, body, headers);
+        return caller.post(path, body, headers);
     }
+
+    private static final String FORM = Caller.FORM;
 
     @Test
     void onlyLoopbackAnswers() throws Exception {
@@ -209,9 +184,7 @@ class AttackTest {
         String nasty = "<script>alert(1)</script>\"'><img src=x onerror=alert(1)>";
         String body = "seal=" + seal + "&from=&start=estuary&name=" + URLEncoder.encode(nasty, StandardCharsets.UTF_8);
         Reply said = post("/brief", body, host(), "Cookie: " + cookie, FORM, origin());
-        Matcher to = Pattern.compile("(?i)location: (\\S+)").matcher(said.head());
-        assertTrue(to.find());
-        String path = to.group(1);
+        String path = said.location();
         for (String page : new String[] {path, path.replace("builds", "brief"), "/"}) {
             String shown = get(page).body();
             assertTrue(shown.contains("alert(1)"), page);

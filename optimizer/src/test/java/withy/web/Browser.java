@@ -108,13 +108,25 @@ final class Browser implements AutoCloseable {
         return address.substring(address.indexOf('/', "http://".length()));
     }
 
-    /** Waits until the page's address has a path that starts so, and is not another one. */
+    /** Waits until the page's address has a path that starts so, and is not another one, and nothing more is on its way. */
     Browser arrive(String start, String not) {
         new WebDriverWait(driver, PATIENCE)
                 .until(any -> path().startsWith(start)
                         && !path().equals(not)
                         && "complete".equals(driver.executeScript("return document.readyState")));
+        return settled();
+    }
+
+    /** Waits until the page is whole: nothing is looked for or counted any more. */
+    Browser settled() {
+        new WebDriverWait(driver, PATIENCE)
+                .until(any -> all("[data-rest], [aria-busy=true]").isEmpty());
         return this;
+    }
+
+    /** Waits until something is so. */
+    void until(java.util.function.BooleanSupplier so) {
+        new WebDriverWait(driver, PATIENCE).until(any -> so.getAsBoolean());
     }
 
     /** Violations that axe finds on the page as it stands, each with where. */

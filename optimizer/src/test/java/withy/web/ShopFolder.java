@@ -5,10 +5,13 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import withy.app.Chooser;
 import withy.app.LocalPage;
 import withy.app.SearchChooser;
 import withy.app.Workshop;
+import withy.catalog.Catalog;
 import withy.catalog.CatalogReader;
 import withy.units.QuantityText;
 import withy.units.UnitSystem;
@@ -27,6 +30,15 @@ final class ShopFolder implements AutoCloseable {
 
     /** Opens the page again on a folder that is there. */
     ShopFolder(Path folder) throws IOException {
+        this(folder, SearchChooser::new);
+    }
+
+    /** A copy of a sample, searched otherwise. */
+    ShopFolder(Path scratch, String sample, Function<Catalog, Chooser> choosers) throws IOException {
+        this(copied(scratch, sample), choosers);
+    }
+
+    private ShopFolder(Path folder, Function<Catalog, Chooser> choosers) throws IOException {
         this.folder = folder;
         var catalog = CatalogReader.read(folder, DAY).catalog();
         if (catalog == null) {
@@ -34,8 +46,7 @@ final class ShopFolder implements AutoCloseable {
         }
         Workshop workshop = new Workshop(folder, catalog, DAY);
         this.opened = new BenchPage()
-                .open(new LocalPage.Setting(
-                        () -> workshop, SearchChooser::new, new QuantityText(UnitSystem.METRIC), 0));
+                .open(new LocalPage.Setting(() -> workshop, choosers, new QuantityText(UnitSystem.METRIC), 0));
     }
 
     private static Path copied(Path scratch, String sample) throws IOException {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** From the first page to three builds and on, in a real browser. */
 class TalkTest {
@@ -114,6 +115,36 @@ class TalkTest {
         browser.driver.switchTo().window(tab);
         browser.driver.navigate().refresh();
         assertEquals(before, browser.one("main").getText());
+    }
+
+    @Test
+    void theFirstWishThatLeavesNoneIsToldWhileItIsTyped() {
+        browser.open(shop.at("/brief?start=estuary")).settled();
+        String count = browser.one("#count").getText();
+        assertTrue(count.matches("(?s)\\d+ of \\d+ blanks fit\\..*At least \\d+ builds.*"), count);
+        browser.fill("#packedMax", "30 cm").one("#packedMax").sendKeys(Keys.TAB);
+        browser.until(() -> browser.one("#count").getText().contains("nothing can be built"));
+        count = browser.one("#count").getText();
+        assertTrue(count.contains("300 mm at most when packed: from this wish on"), count);
+        browser.fill("#packedMax", "2.2 m").one("#packedMax").sendKeys(Keys.TAB);
+        browser.until(() -> browser.one("#count").getText().contains("At least"));
+    }
+
+    @Test
+    void aWayOutIsDoneWithOneClickAndUndone() {
+        browser.open(shop.at("/brief?start=estuary"));
+        browser.fill("#packedMax", "30 cm");
+        browser.click("button.main").arrive("/builds/", "");
+        assertEquals(0, browser.all("article.build").size());
+        String none = browser.path();
+        String told = browser.one(".tag span").getText();
+        browser.click(".tag button[value=repair]").arrive("/builds/", none);
+        String price = browser.one("article.build .sums strong").getText();
+        assertTrue(told.endsWith(price), told + " against " + price);
+        browser.clickWords("a", "Undo").arrive(none, "");
+        assertEquals(0, browser.all("article.build").size());
+        browser.clickWords("a", "Change the brief").arrive("/brief/", "");
+        assertEquals("30 cm", browser.one("#packedMax").getAttribute("value"));
     }
 
     @Test

@@ -1,0 +1,96 @@
+package withy.web;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Asks the page without a browser, one request as typed, so that no client mends its headers. */
+final class Caller {
+    static final String FORM = "Content-Type: application/x-www-form-urlencoded";
+
+    final int port;
+    final String cookie;
+    final String seal;
+
+    /** Lets itself in as a browser would. */
+    Caller(ShopFolder shop) throws IOException {
+        port = shop.address().getPort();
+        Reply start =
+                raw("GET " + shop.address().getPath() + "?" + shop.address().getQuery(), "Host: 127.0.0.1:" + port);
+        cookie = found("(?i)set-cookie: ([^;]+;[^\r\n]*)", start.head());
+        seal = found("name=\"seal\" value=\"([^\"]+)\"", get("/").body());
+    }
+
+    record Reply(int status, String head, String body) {
+        /** Where it leads. */
+        String location() {
+            return found("(?i)location: (\\S+)", head);
+        }
+    }
+
+    static String found(String pattern, String text) {
+        Matcher matcher = Pattern.compile(pattern).matcher(text);
+        if (!matcher.find()) {
+            throw new AssertionError("no " + pattern + " in " + text);
+        }
+        return matcher.group(1);
+    }
+
+    Reply raw(String line, String... headers) throws IOException {
+        return sent(line, "", headers);
+    }
+
+    Reply sent(String line, String body, String... headers) throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            StringBuilder request = new StringBuilder(line).append(" HTTP/1.1\r\nConnection: close\r\n");
+            for (String header : headers) {
+                request.append(header).append("\r\n");
+            }
+            if (line.startsWith("POST")) {
+                request.append("Content-Length: ").append(body.length()).append("\r\n");
+            }
+            socket.getOutputStream()
+                    .write(request.append("\r\n").append(body).toString().getBytes(StandardCharsets.UTF_8));
+            String reply = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            int gap = reply.indexOf("\r\n\r\n");
+            return new Reply(Integer.parseInt(reply.substring(9, 12)), reply.substring(0, gap), reply.substring(gap));
+        }
+    }
+
+    String host() {
+        return "Host: 127.0.0.1:" + port;
+    }
+
+    String origin() {
+        return "Origin: http://127.0.0.1:" + port;
+    }
+
+    /** The cookie as it is sent back. */
+    String ticket() {
+        return "Cookie: " + cookie.substring(0, cookie.indexOf(';'));
+    }
+
+    Reply get(String path) throws IOException {
+        return raw("GET " + path, host(), ticket());
+    }
+
+    Reply post(String path, String body, String... headers) throws IOException {
+        return sent("POST " + path, body, headers);
+    }
+
+    /** A form of the page as the page sends it: name, value, name, value. */
+    Reply form(String path, String... fields) throws IOException {
+        StringBuilder body = new StringBuilder("seal=").append(seal);
+        for (int i = 0; i < fields.length; i += 2) {
+            body.append('&')
+                    .append(fields[i])
+                    .append('=')
+                    .append(URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
+        }
+        return post(path, body.toString(), host(), ticket(), FORM, origin());
+    }
+}

@@ -1,0 +1,153 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import withy.app.Answer;
+import withy.app.Chooser;
+import withy.app.LocalPage;
+import withy.app.SearchChooser;
+import withy.app.Workshop;
+import withy.catalog.Catalog;
+import withy.catalog.CatalogReader;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.rod.Station;
+import withy.search.Proposal;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
+
+/** An answer that takes long: the best build first, the others when they are found, and kept even where it was cut short. */
+class ComingTest {
+    @TempDir
+    Path scratch;
+
+    /** The program's own search, that waits where it is told to. */
+    private static class Slow implements Chooser {
+        private final Chooser own;
+        private final CountDownLatch best;
+        private final CountDownLatch others;
+
+        Slow(Catalog catalog, CountDownLatch best, CountDownLatch others) {
+            this.own = new SearchChooser(catalog);
+            this.best = best;
+            this.others = others;
+        }
+
+        @Override
+        public List<Proposal> offer(Query query, Watch watch) {
+            return own.offer(query, watch);
+        }
+
+        @Override
+        public List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> told) {
+            await(best);
+            return own.offer(query, watch, first -> {
+                told.accept(first);
+                await(others);
+            });
+        }
+
+        private static void await(CountDownLatch latch) {
+            try {
+                latch.await();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        @Override
+        public Solution solve(Query query, Watch watch) {
+            return own.solve(query, watch);
+        }
+
+        @Override
+        public Map<Station.Place, Fit> fits(Query query) {
+            return own.fits(query);
+        }
+    }
+
+    @Test
+    void theBestIsShownWhileTheOthersAreLookedFor() throws Exception {
+        CountDownLatch best = new CountDownLatch(1);
+        CountDownLatch others = new CountDownLatch(1);
+        try (ShopFolder shop = new ShopFolder(scratch, "bench", catalog -> new Slow(catalog, best, others))) {
+            Caller page = new Caller(shop);
+            String path = page.form("/brief", "from", "", "start", "estuary").location();
+            String waiting = page.get(path).body();
+            assertTrue(waiting.contains("Looking for the best build"), waiting);
+            assertTrue(waiting.contains("http-equiv=\"refresh\""), "without script it looks again");
+            assertEquals(0, builds(waiting));
+            best.countDown();
+            String first = page.get(path).body();
+            while (builds(first) == 0) {
+                first = page.get(path).body();
+            }
+            assertEquals(1, builds(first));
+            assertTrue(first.contains("Two to put beside it"), first);
+            others.countDown();
+            String whole = page.get(path + "?show=rest").body();
+            assertEquals(3, builds(whole));
+            assertFalse(whole.contains("Two to put beside it"));
+            assertFalse(whole.contains("http-equiv=\"refresh\""));
+            assertEquals(
+                    Caller.found("<strong>([^<]* EUR)</strong>", first),
+                    Caller.found("<strong>([^<]* EUR)</strong>", whole),
+                    "the best stays the best");
+        }
+    }
+
+    private static int builds(String body) {
+        return body.split("<article class=\"build\"", -1).length - 1;
+    }
+
+    @Test
+    void whatWasCutShortIsKeptAndALongerLookStandsInForIt() throws Exception {
+        LocalDate day = LocalDate.of(2026, 6, 1);
+        Path lists = Path.of(System.getProperty("withy.home"), "catalog-samples", "bench");
+        Catalog catalog = CatalogReader.read(lists, day).catalog();
+        assertNotNull(catalog);
+        Workshop workshop = new Workshop(scratch, catalog, day);
+        AtomicInteger offers = new AtomicInteger();
+        AtomicLong clock = new AtomicLong();
+        Chooser counting = new Slow(catalog, new CountDownLatch(0), new CountDownLatch(0)) {
+            @Override
+            public List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> told) {
+                offers.incrementAndGet();
+                return super.offer(query, watch, first -> {
+                    told.accept(first);
+                    clock.addAndGet(20_000);
+                });
+            }
+        };
+        Bench bench = new Bench(
+                new LocalPage.Setting(() -> workshop, any -> counting, new QuantityText(UnitSystem.METRIC), 0),
+                clock::get);
+        Bench.Asked asked = bench.read(Starts.brief("estuary"));
+        Answer cut = bench.answer(asked, Bench.PATIENCE_S);
+        assertTrue(cut.interrupted());
+        assertFalse(cut.builds().isEmpty());
+        assertSame(cut, bench.answer(asked, Bench.PATIENCE_S));
+        assertEquals(1, offers.get());
+        Answer longer = bench.answer(asked, Bench.MOST_PATIENCE_S);
+        assertFalse(longer.interrupted());
+        assertEquals(2, offers.get());
+        assertSame(longer, bench.answer(asked, Bench.PATIENCE_S));
+        assertEquals(2, offers.get());
+        bench.close();
+    }
+}
