@@ -10,9 +10,7 @@ import java.util.function.Consumer;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
-import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver;
-import withy.rod.Build;
 import withy.rod.Station;
 import withy.search.Candidates;
 import withy.search.Offer;
@@ -46,15 +44,7 @@ public final class SearchChooser implements Chooser {
 
     @Override
     public List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> best) {
-        Solver.Solution first = search.solve(query, watch);
-        Build build = first.build();
-        ObjectiveVector vector = first.objectives();
-        if (build == null || vector == null) {
-            return List.of();
-        }
-        long gap = first.score() - first.bound();
-        best.accept(new Proposal(1, build, vector, first.score(), first.bound(), gap, first.proven(), null));
-        return Offer.three(search, query, watch);
+        return Offer.three(search, query, watch, best);
     }
 
     @Override
