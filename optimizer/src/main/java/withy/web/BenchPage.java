@@ -12,6 +12,7 @@ import withy.app.LocalPage;
 import withy.app.OurFault;
 import withy.app.RefusedBuild;
 import withy.shop.ShopFault;
+import withy.units.UnitsFault;
 
 /** The page itself: opens on the loopback interface and leads each address to its page. */
 public final class BenchPage implements LocalPage {
@@ -99,6 +100,10 @@ public final class BenchPage implements LocalPage {
 
     private static void faults(Javalin server, Pages pages) {
         server.exception(Refusal.class, (e, ctx) -> refused(ctx, pages, e.status(), e.lines()));
+        server.exception(
+                UnitsFault.class,
+                (e, ctx) -> refused(
+                        ctx, pages, 422, String.valueOf(e.getMessage()).lines().toList()));
         server.exception(
                 ShopFault.class,
                 (e, ctx) -> refused(

@@ -119,18 +119,20 @@ final class Menu {
         return all;
     }
 
-    /** Inscriptions: one where it is asked for and there is one, none otherwise. */
+    /** Inscriptions: one where it is asked for and there is one; one or none where a plate is wished for by itself; none otherwise. */
     List<@Nullable Choice> decals() {
         boolean wanted = !query.brief().look().inscription().isEmpty()
                 && !open(PartKind.DECAL, Part.class).isEmpty()
                 && !query.empty().contains(Station.DECAL);
         boolean given = query.fixed().containsKey(Station.DECAL);
-        List<@Nullable Choice> all = new ArrayList<>();
-        if (!wanted && !given && query.forced().stream().noneMatch(this::decal)) {
-            all.add(EMPTY);
-            return all;
+        boolean wished = query.forced().stream().anyMatch(this::decal)
+                || query.brief().insisted().stream().anyMatch(wish -> decal(wish.partId()));
+        if (wanted || given || wished) {
+            return at(Station.DECAL, PartKind.DECAL, !wanted && !given);
         }
-        return at(Station.DECAL, PartKind.DECAL, false);
+        List<@Nullable Choice> none = new ArrayList<>();
+        none.add(EMPTY);
+        return none;
     }
 
     private boolean decal(String id) {

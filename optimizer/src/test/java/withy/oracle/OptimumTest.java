@@ -85,6 +85,12 @@ class OptimumTest {
                         "seed " + seed, () -> compare("seed " + seed, SmallQuestion.of(seed, builds(seed)))));
     }
 
+    /** A plate that the brief insists on is set though no inscription is asked for. */
+    @Test
+    void aPlateInsistedOnIsSet() {
+        assertNotNull(compare("seed 1073", SmallQuestion.of(1073, USUAL)).best());
+    }
+
     /** Leaving out the trains of a handle that its own rules refuse changes nothing. */
     @Test
     void enumerationLeavesNothingOut() {
