@@ -157,7 +157,7 @@ final class Proof {
         if (ceilingsBite && !bounds.mayKeepCeilings(node)) {
             return;
         }
-        if (firstWillDo && node.stage() == Node.Stage.OPENED && !bounds.mayHold(node, linear(node.leastClass()))) {
+        if (firstWillDo && handleIsNext(node) && !bounds.mayHold(node, linear(node.leastClass()))) {
             return;
         }
         Setting setting = node.setting();
@@ -168,6 +168,12 @@ final class Proof {
         } else {
             add(node.closer());
         }
+    }
+
+    /** A handle is looked for before the guides, but after what the guides cost where money is short. */
+    private boolean handleIsNext(Node node) {
+        boolean budgeted = Prices.bounded(task.bounds, Prices.Kind.COST);
+        return node.setting() == null && node.stage() == (budgeted ? Node.Stage.LOOKED : Node.Stage.OPENED);
     }
 
     private void openLayouts(Node node) {

@@ -1,9 +1,15 @@
 package withy.oracle;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -59,14 +65,30 @@ class SpokenNumbersTest {
         List<Part> parts = List.copyOf(shop.catalog().byId().values());
         for (int i = 0; i < parts.size(); i += 1 + parts.size() / 4) {
             WhyNotAnswer answer = Explain.whyNot(inquiry, Set.of(parts.get(i).id()));
-            JsonNode written = JSON.readTree(AnswerJson.write(answer));
+            JsonNode written = published("whynot", AnswerJson.write(answer), shop);
             new Page(shop, written).holds(WhyNotText.of(answer, METRIC, currency));
             sentences += new Sentences(shop).whyNot(written);
         }
         LighterAnswer lighter = Explain.lighter(inquiry, Progress.NONE);
-        JsonNode written = JSON.readTree(AnswerJson.write(lighter));
+        JsonNode written = published("lighter", AnswerJson.write(lighter), shop);
         new Page(shop, written).holds(LighterText.of(lighter, METRIC, currency));
         sentences += new Sentences(shop).lighter(written);
+    }
+
+    /** What is written, held to the schema published for it; a small shop was read from no files, so it has no hash of its own. */
+    private static JsonNode published(String schema, String written, SmallShop.Case shop) throws Exception {
+        String json = written.replace('"' + shop.catalog().hash() + '"', "\"00000000\"");
+        try (InputStream file = Objects.requireNonNull(
+                AnswerJson.class.getResourceAsStream("/withy/schema/" + schema + ".schema.json"))) {
+            List<String> faults = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(new String(file.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON)
+                    .validate(json, InputFormat.JSON)
+                    .stream()
+                    .map(Object::toString)
+                    .toList();
+            assertEquals(List.of(), faults, json);
+        }
+        return JSON.readTree(json);
     }
 
     /** What may be said on one page. */
