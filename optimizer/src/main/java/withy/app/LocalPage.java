@@ -32,6 +32,9 @@ public interface LocalPage {
         /** Where to begin, with the key that lets this browser in. */
         URI address();
 
+        /** Works out in the background what is usually asked first, so that it comes at once. */
+        void prepare();
+
         @Override
         void close();
     }

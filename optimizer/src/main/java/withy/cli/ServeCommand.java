@@ -81,6 +81,7 @@ final class ServeCommand implements Callable<Integer> {
                     output.json() ? AnswerJson.write(new ServeAnswer(Answer.SCHEMA, address)) : address,
                     spec.commandLine().getOut());
             err.println("Open that address in a browser on this machine. Ctrl-C ends it.");
+            opened.prepare();
             while (!surroundings.interrupted().getAsBoolean()) {
                 Thread.sleep(LOOK_MS);
             }

@@ -49,7 +49,7 @@ final class Flips {
         }
         Query forced = inquiry.query().forcing(finding.parts());
         List<Flip> list = new ArrayList<>();
-        for (Repair repair : Impossible.of(inquiry, forced, 2).repairs()) {
+        for (Repair repair : Impossible.repairs(inquiry, forced, 2)) {
             if (repair.changes().size() == 1) {
                 Repair.Change change = repair.changes().get(0);
                 Brief changed = repair.build().rod().brief();

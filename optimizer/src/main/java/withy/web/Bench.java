@@ -30,6 +30,9 @@ import withy.brief.BriefReader;
 import withy.brief.BriefReading;
 import withy.catalog.Catalog;
 import withy.explain.Inquiry;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Watch;
+import withy.rules.Rulebook;
 import withy.shop.Snapshot;
 import withy.units.Money;
 import withy.units.QuantityText;
@@ -209,6 +212,25 @@ final class Bench {
         return longer != null
                 ? (T) longer
                 : (T) answers.get(key(question, asked, patienceS), () -> (Object) how.apply(patience(patienceS)));
+    }
+
+    /** Solves what is usually begun with, one after another and out of the way, so that the first to ask does not wait for a cold start. */
+    void prepare() {
+        workers.execute(() -> {
+            Thread.currentThread().setPriority(Thread.MIN_PRIORITY);
+            try {
+                for (StartView.Start start : Starts.all()) {
+                    Asked asked = read(Starts.brief(start.key()));
+                    Brief brief = asked.brief();
+                    if (brief != null) {
+                        Watch watch = new Watch(patience(PATIENCE_S)::stopped, (build, objectives, score) -> {});
+                        chooser(asked.catalog()).solve(Query.of(brief, Rulebook.standard()), watch);
+                    }
+                }
+            } finally {
+                Thread.currentThread().setPriority(Thread.NORM_PRIORITY);
+            }
+        });
     }
 
     /** Stops what is being worked out. */

@@ -48,6 +48,11 @@ public final class BenchPage implements LocalPage {
 
     private record Running(Javalin server, Bench bench, URI address) implements Opened {
         @Override
+        public void prepare() {
+            bench.prepare();
+        }
+
+        @Override
         public void close() {
             server.stop();
             bench.close();

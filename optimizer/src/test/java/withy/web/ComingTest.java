@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
@@ -109,6 +110,31 @@ class ComingTest {
                     Caller.found("<strong>([^<]* EUR)</strong>", whole),
                     "the best stays the best");
         }
+    }
+
+    @Test
+    void whatIsUsuallyBegunWithIsSolvedBeforeItIsAsked() throws Exception {
+        LocalDate day = LocalDate.of(2026, 6, 1);
+        Path lists = Path.of(System.getProperty("withy.home"), "catalog-samples", "bench");
+        Catalog catalog = CatalogReader.read(lists, day).catalog();
+        assertNotNull(catalog);
+        Workshop workshop = new Workshop(scratch, catalog, day);
+        CountDownLatch solved = new CountDownLatch(Starts.all().size());
+        Chooser counting = new Slow(catalog, new CountDownLatch(0), new CountDownLatch(0)) {
+            @Override
+            public Solution solve(Query query, Watch watch) {
+                Solution solution = super.solve(query, watch);
+                assertNotNull(solution.build(), query.brief().name());
+                solved.countDown();
+                return solution;
+            }
+        };
+        Bench bench = new Bench(
+                new LocalPage.Setting(() -> workshop, any -> counting, new QuantityText(UnitSystem.METRIC), 0),
+                () -> 0);
+        bench.prepare();
+        assertTrue(solved.await(60, TimeUnit.SECONDS), "left: " + solved.getCount());
+        bench.close();
     }
 
     private static int builds(String body) {
