@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -26,9 +27,10 @@ import withy.catalog.PartFacts;
 import withy.catalog.PartKind;
 import withy.fixture.Changed;
 import withy.fixture.Fixtures;
+import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
-import withy.rod.Build;
 import withy.rod.Rod;
 import withy.search.JobPlanner;
 import withy.search.JobPlanner.Plan;
@@ -126,33 +128,81 @@ class PlanTest {
     /** Every combination, the cheap way first. */
     private static final class Best {
         private final Small small;
+        private final List<Row> rows = new ArrayList<>();
+        private final int[] used;
         private final List<List<Way>> ways = new ArrayList<>();
         private int unserved = Integer.MAX_VALUE;
         private long score = Long.MAX_VALUE;
 
-        /** Best score of all builds that take the same pieces. */
-        private record Way(SortedMap<String, Integer> pieces, long score) {}
+        /** By that day, those who can't wait for an order of the part take no more than there is. */
+        private record Row(String part, LocalDate day, int there) {}
+
+        /** Best score of all builds that take the same of each row. */
+        private record Way(int[] takes, long score) {}
+
+        /** A build with what it takes from the shelf. */
+        private record Rods(SortedMap<String, Integer> pieces, ObjectiveVector vector) {}
 
         Best(Small small) {
             this.small = small;
-            for (PlanJob job : small.jobs()) {
-                Map<SortedMap<String, Integer>, Long> least = new LinkedHashMap<>();
-                new Enumeration(job.catalog(), job.query(), false).eachLegal((build, score) -> {
-                    least.merge(pieces(job, build), score, Math::min);
-                });
-                List<Way> all = new ArrayList<>();
-                least.forEach((pieces, least1) -> all.add(new Way(pieces, least1)));
-                all.sort(Comparator.comparingLong(Way::score));
-                ways.add(all);
+            List<Rods> rods = rods(small.jobs().get(0));
+            Map<String, Integer> most = new TreeMap<>();
+            rods.forEach(rod -> rod.pieces().forEach((part, count) -> most.merge(part, count, Math::max)));
+            small.supplies().parts().forEach((part, supply) -> {
+                if (most.getOrDefault(part, 0) * JOBS > supply.here()) {
+                    for (LocalDate day : new LocalDate[] {DAYS[0], DAYS[1], DAYS[2], LocalDate.MAX}) {
+                        rows.add(new Row(part, day, supply.here()));
+                    }
+                }
+            });
+            used = new int[rows.size()];
+            for (int job = 0; job < JOBS; job++) {
+                ways.add(ways(job, rods));
             }
-            combine(0, new ArrayList<>(), 0, 0);
+            combine(0, 0, 0);
         }
 
-        private static SortedMap<String, Integer> pieces(PlanJob job, Build build) {
-            return JobPlanner.pieces(Rod.measure(job.catalog(), job.query().brief(), build));
+        /** Every rod that can be built in this shop by a day far off: the jobs differ in priorities and dates alone. */
+        private static List<Rods> rods(PlanJob job) {
+            Brief brief = Changed.with(job.query().brief(), "wantedBy", null);
+            Query query = Query.of(brief, job.query().rulebook());
+            List<Rods> rods = new ArrayList<>();
+            for (Enumeration.Legal legal : new Enumeration(job.catalog(), query, false).legal()) {
+                Rod rod = Rod.measure(job.catalog(), brief, legal.build());
+                rods.add(new Rods(JobPlanner.pieces(rod), legal.vector()));
+            }
+            return rods;
         }
 
-        private void combine(int job, List<SortedMap<String, Integer>> taken, int without, long sum) {
+        private List<Way> ways(int job, List<Rods> rods) {
+            PlanJob of = small.jobs().get(job);
+            Brief brief = of.query().brief();
+            Scoring scoring = Scoring.of(brief, of.catalog().rates(), of.query().priorities());
+            Map<List<Integer>, Long> least = new LinkedHashMap<>();
+            for (Rods rod : rods) {
+                least.merge(takes(job, rod.pieces()), scoring.score(rod.vector()), Math::min);
+            }
+            List<Way> all = new ArrayList<>();
+            least.forEach((takes, lowest) ->
+                    all.add(new Way(takes.stream().mapToInt(Integer::intValue).toArray(), lowest)));
+            all.sort(Comparator.comparingLong(Way::score));
+            return all;
+        }
+
+        private List<Integer> takes(int job, SortedMap<String, Integer> pieces) {
+            LocalDate wanted = small.jobs().get(job).query().brief().wantedBy();
+            LocalDate by = wanted == null ? LocalDate.MAX : wanted;
+            List<Integer> takes = new ArrayList<>();
+            for (Row row : rows) {
+                Integer lead = small.supplies().parts().get(row.part()).leadDays();
+                boolean waits = lead != null && !Fixtures.TODAY.plusDays(lead).isAfter(by);
+                takes.add(waits || by.isAfter(row.day()) ? 0 : pieces.getOrDefault(row.part(), 0));
+            }
+            return takes;
+        }
+
+        /** Goes on from a job when those before it are settled; leaves where even the best of all that are left would be no better. */
+        private void combine(int job, int without, long sum) {
             if (job == ways.size()) {
                 if (without < unserved || without == unserved && sum < score) {
                     unserved = without;
@@ -161,57 +211,42 @@ class PlanTest {
                 return;
             }
             long rest = 0;
-            for (int later = job + 1; later < ways.size(); later++) {
-                rest += ways.get(later).isEmpty()
-                        ? 0
-                        : Math.min(0, ways.get(later).get(0).score());
+            for (List<Way> later : ways.subList(job + 1, ways.size())) {
+                rest += later.isEmpty() ? 0 : later.get(0).score();
             }
             for (Way way : ways.get(job)) {
                 boolean hopeless = without == unserved && sum + way.score() + rest >= score || without > unserved;
                 if (hopeless) {
                     break;
                 }
-                taken.add(way.pieces());
-                if (fits(taken)) {
-                    combine(job + 1, taken, without, sum + way.score());
+                if (take(way.takes(), 1)) {
+                    combine(job + 1, without, sum + way.score());
                 }
-                taken.remove(job);
+                take(way.takes(), -1);
             }
             if (without < unserved) {
-                taken.add(new TreeMap<>());
-                combine(job + 1, taken, without + 1, sum);
-                taken.remove(job);
+                combine(job + 1, without + 1, sum);
             }
+        }
+
+        /** Takes the pieces (or gives them back): true where there are as many. */
+        private boolean take(int[] takes, int times) {
+            boolean fits = true;
+            for (int row = 0; row < takes.length; row++) {
+                used[row] += times * takes[row];
+                fits &= used[row] <= rows.get(row).there();
+            }
+            return fits;
         }
 
         boolean within(List<PlanOption> options) {
-            return fits(options.stream().map(PlanOption::pieces).toList());
-        }
-
-        /** By every day, those who can't wait for an order take no more than there is. */
-        private boolean fits(List<? extends SortedMap<String, Integer>> taken) {
-            for (LocalDate day : new LocalDate[] {DAYS[0], DAYS[1], DAYS[2], LocalDate.MAX}) {
-                Map<String, Integer> used = new TreeMap<>();
-                for (int job = 0; job < taken.size(); job++) {
-                    LocalDate wanted = small.jobs().get(job).query().brief().wantedBy();
-                    LocalDate by = wanted == null ? LocalDate.MAX : wanted;
-                    if (!by.isAfter(day)) {
-                        taken.get(job).forEach((part, count) -> {
-                            Integer lead = small.supplies().parts().get(part).leadDays();
-                            if (lead == null || Fixtures.TODAY.plusDays(lead).isAfter(by)) {
-                                used.merge(part, count, Integer::sum);
-                            }
-                        });
-                    }
-                }
-                for (Map.Entry<String, Integer> one : used.entrySet()) {
-                    if (one.getValue()
-                            > small.supplies().parts().get(one.getKey()).here()) {
-                        return false;
-                    }
-                }
+            boolean fits = true;
+            for (int job = 0; job < options.size(); job++) {
+                List<Integer> takes = takes(job, options.get(job).pieces());
+                fits &= take(takes.stream().mapToInt(Integer::intValue).toArray(), 1);
             }
-            return true;
+            Arrays.fill(used, 0);
+            return fits;
         }
     }
 }
