@@ -49,6 +49,21 @@ public final class JobDesk {
         }
     }
 
+    /** The jobs of this very brief that are not finished, oldest first. */
+    public List<JobsAnswer.Line> open(Brief brief) {
+        if (!Shop.exists(workshop.folder())) {
+            return List.of();
+        }
+        String written = AnswerJson.write(BriefWriter.write(brief));
+        try (Shop shop = Shop.reading(workshop.folder(), workshop.day())) {
+            return shop.jobs().all().stream()
+                    .filter(job -> job.state() != Job.State.CLOSED && job.state() != Job.State.CANCELLED)
+                    .filter(job -> job.brief().equals(written))
+                    .map(job -> JobsAnswer.line(job, 0))
+                    .toList();
+        }
+    }
+
     /** A job with all that belongs to it. */
     public JobAnswer show(long job) {
         try (Shop shop = reading(job)) {

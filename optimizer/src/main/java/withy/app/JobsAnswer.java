@@ -30,6 +30,10 @@ public record JobsAnswer(int schema, List<Line> jobs) {
     public record Line(
             long job, String name, String state, @Nullable String wantedBy, int missing) {}
 
+    static Line line(Job job, int missing) {
+        return new Line(job.id(), job.name(), job.state().word(), job.wanted(), missing);
+    }
+
     /** All jobs of a shop. */
     public static JobsAnswer of(Workshop workshop) {
         List<Line> lines = new ArrayList<>();
@@ -41,7 +45,7 @@ public record JobsAnswer(int schema, List<Line> jobs) {
                             .filter(hit -> hit.job() == job.id())
                             .mapToInt(Change.Hit::pieces)
                             .sum();
-                    lines.add(new Line(job.id(), job.name(), job.state().word(), job.wanted(), missing));
+                    lines.add(line(job, missing));
                 }
             }
         }

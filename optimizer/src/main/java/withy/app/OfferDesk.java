@@ -14,11 +14,9 @@ import withy.app.Offers.Weighed;
 import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
-import withy.catalog.Lab;
 import withy.catalog.Part;
 import withy.explain.Phrases;
 import withy.rod.Build;
-import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rod.Station.Place;
@@ -125,17 +123,6 @@ public final class OfferDesk {
                 });
     }
 
-    private static Map<String, String> colours(Rod rod) {
-        Map<String, String> colours = new TreeMap<>();
-        for (Placed placed : rod.placed().values()) {
-            Lab colour = placed.part().facts().colour();
-            if (colour != null) {
-                colours.put(placed.station().key(), ScreenInk.of(colour));
-            }
-        }
-        return colours;
-    }
-
     private static Choice choice(Rod rod, BuildSheet sheet, String name, List<Against> against, Terms terms) {
         BuildSheet.FigureLines figures = sheet.figures();
         Waited waited = waited(rod);
@@ -156,7 +143,7 @@ public final class OfferDesk {
                 seen(rod),
                 against,
                 Outlines.of(rod),
-                colours(rod));
+                Outlines.colours(rod));
     }
 
     private record Waited(int days, String what) {}

@@ -2,6 +2,8 @@ package withy.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import withy.app.MachineSheet.Diameter;
 import withy.app.MachineSheet.Outline;
 import withy.app.MachineSheet.Piece;
@@ -14,6 +16,7 @@ import withy.catalog.Catalog;
 import withy.catalog.Check;
 import withy.catalog.Grip;
 import withy.catalog.Guide;
+import withy.catalog.Lab;
 import withy.catalog.Part;
 import withy.catalog.TipTop;
 import withy.rod.Placed;
@@ -30,6 +33,31 @@ public final class Outlines {
     /** Of a build of an answer to a brief. */
     public static Outline of(Catalog catalog, Brief brief, BuildSheet sheet) {
         return of(Rod.measure(catalog, brief, BuildReader.written(AnswerJson.write(sheet), catalog)));
+    }
+
+    /** Colours of its parts as a screen shows them, {@code #rrggbb} by station, as far as the lists tell them. */
+    public static Map<String, String> colours(Catalog catalog, BuildSheet sheet) {
+        Map<String, String> colours = new TreeMap<>();
+        for (BuildSheet.PartLine line : sheet.parts()) {
+            Part part = catalog.find(line.part());
+            if (part != null) {
+                colour(colours, line.station(), part);
+            }
+        }
+        return colours;
+    }
+
+    static Map<String, String> colours(Rod rod) {
+        Map<String, String> colours = new TreeMap<>();
+        rod.placed().values().forEach(placed -> colour(colours, placed.station().key(), placed.part()));
+        return colours;
+    }
+
+    private static void colour(Map<String, String> colours, String station, Part part) {
+        Lab colour = part.facts().colour();
+        if (colour != null) {
+            colours.put(station, ScreenInk.of(colour));
+        }
     }
 
     static Outline of(Rod rod) {

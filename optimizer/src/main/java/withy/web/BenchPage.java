@@ -148,6 +148,9 @@ public final class BenchPage implements LocalPage {
     private static void refused(Context ctx, Pages pages, int status, List<String> lines) {
         ctx.status(status);
         ctx.attribute("told", "1");
-        pages.html(ctx, "refusal", new RefusalView(new Frame(Words.say("page.refused"), "", "", "", "", false), lines));
+        String title = Words.say(status == 404 ? "page.missing" : "page.refused");
+        // the main ways only for who was let in
+        Frame frame = Door.inside(ctx) ? pages.frame(title, "", null) : new Frame(title, "", "", "", "", "", false);
+        pages.html(ctx, "refusal", new RefusalView(frame, lines, Door.from(ctx)));
     }
 }

@@ -54,6 +54,24 @@ final class BriefForm {
         }
     }
 
+    /** A fault in words, with the question and the field it stands in as the page calls them. */
+    static String told(BriefFault fault) {
+        for (Question question : Questions.ALL) {
+            for (Field field : question.fields()) {
+                if (blamed(field, fault.path())) {
+                    return Words.say(
+                            "count.fault",
+                            Words.say("ask." + question.key()),
+                            Words.say("field." + field.path()),
+                            fault.value(),
+                            fault.allowed(),
+                            fault.maybe());
+                }
+            }
+        }
+        return fault.message();
+    }
+
     private static boolean blamed(Field field, String path) {
         String twin = field.parent().isEmpty() ? field.twin() : field.parent() + "." + field.twin();
         boolean own = path.equals(field.path())

@@ -85,7 +85,9 @@ public record BriefView(
 
         /** What stands in a choice where nothing is chosen. */
         public String blank() {
-            return kind.equals("wish") ? usual : Words.say("field.usual", usual);
+            return kind.equals("wish") || usual.equals(Words.say("brief.open"))
+                    ? usual
+                    : Words.say("field.usual", usual);
         }
     }
 

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import withy.app.Answer;
 import withy.app.BuildSheet;
@@ -131,7 +132,7 @@ final class BuildsPage {
     static String word(Enum<?> constant) {
         StringBuilder word = new StringBuilder();
         boolean capital = false;
-        for (char c : constant.name().toLowerCase(java.util.Locale.ROOT).toCharArray()) {
+        for (char c : constant.name().toLowerCase(Locale.ROOT).toCharArray()) {
             if (c == '_') {
                 capital = true;
             } else {
@@ -160,10 +161,12 @@ final class BuildsPage {
                     pages.bench().units().mass(figures.weightG()),
                     pages.bench().units().mass(figures.weightToleranceG()),
                     sides.ahead(figures.balanceFromReelFootMm()),
+                    other(sides, i),
                     gives(build),
                     proof == null ? "" : proof,
                     RodDrawing.of(
                             outlines.get(i),
+                            Outlines.colours(asked.catalog(), build),
                             longest,
                             Words.say(
                                     "builds.drawing",
@@ -174,6 +177,15 @@ final class BuildsPage {
                     parts(build, asked.told())));
         }
         return cards;
+    }
+
+    /** Which parts are others than in the first, or empty. */
+    private static String other(SideBySide sides, int at) {
+        List<String> places = differences(sides).stream()
+                .filter(line -> line.cells().get(at).mark().equals("other"))
+                .map(line -> line.label().toLowerCase(Locale.ROOT))
+                .toList();
+        return places.isEmpty() ? "" : Words.say("builds.other", Phrases.list(places));
     }
 
     /** The first is the best for what was asked; the others stand against it. */

@@ -73,6 +73,7 @@ public record BuildsView(
      * @param weight with its tolerance
      * @param tolerance ± of it
      * @param balance where it balances
+     * @param other which parts are others than in the first, or empty
      * @param gives what it gains and gives up against the first, or that it is the best
      * @param proof how sure that is
      * @param drawing svg
@@ -85,6 +86,7 @@ public record BuildsView(
             String weight,
             String tolerance,
             String balance,
+            String other,
             List<String> gives,
             String proof,
             String drawing,

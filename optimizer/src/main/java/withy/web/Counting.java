@@ -9,7 +9,6 @@ import java.util.Map;
 import withy.app.Chooser.Fit;
 import withy.app.Fitting;
 import withy.app.Reasons.AskedLine;
-import withy.brief.BriefFault;
 import withy.explain.Phrases;
 import withy.objectives.Solver.Query;
 import withy.rod.Station;
@@ -29,7 +28,7 @@ final class Counting {
     CountView blanks(Asked asked) {
         if (asked.brief() == null) {
             return new CountView(
-                    asked.faults().stream().map(BriefFault::message).limit(1).toList(), true);
+                    asked.faults().stream().map(BriefForm::told).limit(1).toList(), true);
         }
         Query query = Query.of(asked.told(), Rulebook.standard());
         Map<Station.Place, Fit> fits = bench.chooser(asked.catalog()).fits(query);

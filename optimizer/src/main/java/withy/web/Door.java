@@ -23,6 +23,7 @@ final class Door {
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
             + " font-src 'self'; connect-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
     private static final String FORM = "application/x-www-form-urlencoded";
+    private static final String INSIDE = "inside";
     private static final int SECRET_BYTES = 24;
     private static final Set<String> OPEN = Set.of("/start");
 
@@ -65,9 +66,22 @@ final class Door {
         if (!same(ctx.cookie(cookie()), ticket)) {
             throw new Refusal(403, Words.say("door.key"), Words.say("door.key.maybe"));
         }
+        ctx.attribute(INSIDE, true);
         if (!reading(ctx)) {
             changing(ctx, host);
         }
+    }
+
+    /** True where the request came from a browser that was let in. */
+    static boolean inside(Context ctx) {
+        return Boolean.TRUE.equals(ctx.attribute(INSIDE));
+    }
+
+    /** The page of ours that a request was made from, or empty. */
+    static String from(Context ctx) {
+        String own = "http://" + ctx.header("Host");
+        String page = ctx.header("Referer");
+        return inside(ctx) && page != null && page.startsWith(own + "/") ? page.substring(own.length()) : "";
     }
 
     private static boolean reading(Context ctx) {

@@ -8,10 +8,11 @@ package withy.web;
  * @param seal what its forms carry, so that no other page can make one
  * @param once other at every showing, so that a form sent twice is done once
  * @param step step of the talk it is about, or empty
+ * @param trouble why what is said can't be kept, or empty
  * @param waits true where more is on its way, so that a browser without script looks again
  */
-public record Frame(String title, String here, String seal, String once, String step, boolean waits) {
+public record Frame(String title, String here, String seal, String once, String step, String trouble, boolean waits) {
     Frame waiting() {
-        return new Frame(title, here, seal, once, step, true);
+        return new Frame(title, here, seal, once, step, trouble, true);
     }
 }

@@ -66,8 +66,22 @@ final class JobsPage {
     void begin(Context ctx) {
         Step step = pages.step(Pages.told(ctx, "step"));
         String rank = Pages.told(ctx, "rank");
+        Asked asked = pages.bench().read(step.brief());
+        // one after another, so that of two windows the second sees what the first began
+        synchronized (this) {
+            List<JobsAnswer.Line> begun = Sure.told(ctx) || pages.done(ctx) ? List.of() : desk().open(asked.told());
+            if (!begun.isEmpty()) {
+                long job = begun.get(begun.size() - 1).job();
+                String question = Words.say("jobs.twice.question", job);
+                Sure.ask(pages, ctx, "jobs.twice", "jobs", question, "/jobs/" + job, List.of("step", "rank"));
+                return;
+            }
+            begin(ctx, asked, rank);
+        }
+    }
+
+    private void begin(Context ctx, Asked asked, String rank) {
         pages.once(ctx, () -> {
-            Asked asked = pages.bench().read(step.brief());
             Answer shown = pages.bench().answer(asked, Bench.PATIENCE_S);
             if (shown.builds().isEmpty() || shown.interrupted()) {
                 throw new Refusal(409, Words.say("jobs.nothing"));
@@ -107,7 +121,21 @@ final class JobsPage {
         long job = Pages.job(ctx);
         String doubt = Pages.told(ctx, "do").equals("weighed") && !Sure.told(ctx) ? doubt(ctx, job) : null;
         if (doubt != null) {
-            Sure.ask(pages, ctx, doubt, "/jobs/" + job, List.of("do", "revision", "weight", "balance"));
+            Sure.ask(
+                    pages,
+                    ctx,
+                    "scale.sure",
+                    "jobs",
+                    doubt,
+                    "/jobs/" + job,
+                    List.of("do", "revision", "weight", "balance"));
+            return;
+        }
+        if (Pages.told(ctx, "do").equals("cancel") && !Sure.told(ctx)) {
+            JobAnswer now = desk().show(job);
+            unchanged(now, Pages.told(ctx, "revision"));
+            String question = Words.say("jobs.sure.question", job, now.name());
+            Sure.ask(pages, ctx, "jobs.sure", "jobs", question, "/jobs/" + job, List.of("do", "revision"));
             return;
         }
         pages.once(ctx, () -> {

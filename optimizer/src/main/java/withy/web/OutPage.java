@@ -11,6 +11,7 @@ import withy.app.OutAnswer.RungLine;
 import withy.app.OutAnswer.Swap;
 import withy.app.OutDesk;
 import withy.app.OutDesk.Event;
+import withy.app.StockAnswer;
 import withy.app.Workshop;
 import withy.catalog.Part;
 import withy.explain.Phrases;
@@ -37,11 +38,17 @@ final class OutPage {
                 ctx,
                 "out",
                 new OutView(
-                        pages.frame(Words.say("out.head", name), "stock", null),
+                        pages.frame(Words.say(missing(part) ? "out.head" : "out.head.if", name), "stock", null),
                         part.id(),
                         name,
                         answer.jobs().stream().map(this::ladder).toList(),
                         answer.interrupted()));
+    }
+
+    /** True where it did run out; else it is asked what would be. */
+    private boolean missing(Part part) {
+        return StockAnswer.one(pages.bench().workshop(), part.id()).parts().stream()
+                .allMatch(line -> line.shelf() == 0);
     }
 
     private Ladder ladder(JobLadder job) {

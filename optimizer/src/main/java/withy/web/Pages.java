@@ -21,7 +21,8 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
 
     /** A frame around a page about a step, or about none. */
     Frame frame(String title, String here, @Nullable Step step) {
-        return new Frame(title, here, door.seal(), Door.secret(), step == null ? "" : step.id(), false);
+        return new Frame(
+                title, here, door.seal(), Door.secret(), step == null ? "" : step.id(), steps.trouble(), false);
     }
 
     /** Writes a page. */
@@ -58,6 +59,11 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
     /** Does what a form asks and goes where that leads; the same form sent again, by a double click or after going back, only goes there. */
     void once(Context ctx, Supplier<String> doing) {
         go(ctx, done.get(ctx.path() + " " + ctx.body(), doing));
+    }
+
+    /** True where this very form was done before. */
+    boolean done(Context ctx) {
+        return done.known(ctx.path() + " " + ctx.body()) != null;
     }
 
     /** The number of a job in the address. */

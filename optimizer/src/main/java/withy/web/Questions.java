@@ -2,6 +2,7 @@ package withy.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import withy.web.Field.Kind;
 
 /** What is asked, in the order of a talk over the counter. */
@@ -17,6 +18,11 @@ final class Questions {
         Question {
             first = List.copyOf(first);
             more = List.copyOf(more);
+        }
+
+        /** What is asked of everybody, then the rest. */
+        List<Field> fields() {
+            return Stream.concat(first.stream(), more.stream()).toList();
         }
     }
 
@@ -132,8 +138,7 @@ final class Questions {
     static List<Field> fields() {
         List<Field> all = new ArrayList<>();
         for (Question question : ALL) {
-            all.addAll(question.first());
-            all.addAll(question.more());
+            all.addAll(question.fields());
         }
         all.addAll(PRIORITIES);
         return all;

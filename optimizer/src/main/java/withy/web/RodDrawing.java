@@ -1,6 +1,10 @@
 package withy.web;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import withy.app.MachineSheet.Diameter;
 import withy.app.MachineSheet.Outline;
 import withy.app.MachineSheet.Piece;
@@ -8,32 +12,35 @@ import withy.app.MachineSheet.Ring;
 
 /**
  * A rod from butt to tip as one svg element. All rods of a page share one scale, so that a longer one is longer; thicknesses are drawn
- * {@value #THICKER} times as thick, or nothing would be seen. Colours come from the style sheet by class.
+ * {@value #THICKER} times as thick, or nothing would be seen. Parts have the colours of the lists; where those tell none, the style sheet's.
  */
 final class RodDrawing {
     private static final double WIDTH = 1000;
-    private static final double HEIGHT = 96;
+    private static final double HEIGHT = 100;
     private static final double AXIS = 40;
     private static final double MARGIN = 8;
     private static final double THICKER = 3;
 
     private final Outline outline;
+    private final Map<String, String> colours;
     private final double scale;
     private final StringBuilder svg = new StringBuilder();
 
-    private RodDrawing(Outline outline, double longestMm) {
+    private RodDrawing(Outline outline, Map<String, String> colours, double longestMm) {
         this.outline = outline;
+        this.colours = colours;
         this.scale = (WIDTH - 2 * MARGIN) / longestMm;
     }
 
     /**
      * Draws one.
      *
+     * @param colours {@code #rrggbb} by station
      * @param longestMm length of the longest rod beside it, mm
      * @param words for who can't see it
      */
-    static String of(Outline outline, double longestMm, String words) {
-        RodDrawing drawing = new RodDrawing(outline, longestMm);
+    static String of(Outline outline, Map<String, String> colours, double longestMm, String words) {
+        RodDrawing drawing = new RodDrawing(outline, colours, longestMm);
         drawing.svg
                 .append("<svg class=\"rod\" viewBox=\"0 0 ")
                 .append(number(WIDTH))
@@ -50,21 +57,50 @@ final class RodDrawing {
     }
 
     private void blank() {
-        Diameter last = outline.blank().get(0);
-        for (Diameter next : outline.blank()) {
-            if (next.xMm() > last.xMm()) {
-                tube("blank", last.xMm(), next.xMm(), last.odMm(), next.odMm());
-            }
-            last = next;
+        List<double[]> edge = new ArrayList<>();
+        for (Diameter at : outline.blank()) {
+            edge.add(new double[] {at.xMm(), at.odMm()});
         }
+        shape("blank", "blank", edge);
     }
 
     private void piece(Piece piece) {
         String look =
                 piece.station().endsWith("Grip") ? "grip" : piece.station().equals("seat") ? "seat" : "trim";
         double middle = (piece.fromMm() + piece.toMm()) / 2;
-        tube(look, piece.fromMm(), middle, piece.rearOdMm(), piece.midOdMm());
-        tube(look, middle, piece.toMm(), piece.midOdMm(), piece.frontOdMm());
+        shape(
+                look,
+                piece.station(),
+                List.of(
+                        new double[] {piece.fromMm(), piece.rearOdMm()},
+                        new double[] {middle, piece.midOdMm()},
+                        new double[] {piece.toMm(), piece.frontOdMm()}));
+    }
+
+    /** A round thing by its outer diameters along the axis, mm. */
+    private void shape(String look, String station, List<double[]> edge) {
+        svg.append("<path class=\"").append(look).append('"');
+        filled(station);
+        String to = " d=\"M";
+        for (double[] at : edge) {
+            svg.append(to);
+            point(at[0], AXIS - Math.max(0.8, half(at[1])));
+            to = " L";
+        }
+        List<double[]> back = new ArrayList<>(edge);
+        Collections.reverse(back);
+        for (double[] at : back) {
+            svg.append(to);
+            point(at[0], AXIS + Math.max(0.8, half(at[1])));
+        }
+        svg.append("z\"/>");
+    }
+
+    private void filled(String station) {
+        String colour = colours.get(station);
+        if (colour != null) {
+            svg.append(" fill=\"").append(colour).append('"');
+        }
     }
 
     private void ring(Ring ring) {
@@ -72,23 +108,30 @@ final class RodDrawing {
         double radius = Math.max(2.4, ring.ringMm() / 2 * scale * THICKER);
         double y = AXIS + side * (Math.max(1.2, half(ring.axisMm())) + radius);
         double x = at(ring.xMm());
+        double rim = y - side * radius * 0.8;
         svg.append("<path class=\"frame\" d=\"M")
                 .append(number(x - 5))
                 .append(' ')
                 .append(number(AXIS))
                 .append(" L")
-                .append(number(x))
+                .append(number(x - radius * 0.27))
                 .append(' ')
-                .append(number(y))
+                .append(number(rim))
+                .append(" M")
+                .append(number(x + radius * 0.27))
+                .append(' ')
+                .append(number(rim))
                 .append(" L")
                 .append(number(x + 5))
                 .append(' ')
                 .append(number(AXIS))
-                .append("\"/><rect class=\"wrap\" x=\"")
+                .append("\"/><rect class=\"wrap\"");
+        filled("thread");
+        svg.append(" x=\"")
                 .append(number(x - 7))
                 .append("\" y=\"")
-                .append(number(AXIS - 2.2))
-                .append("\" width=\"14\" height=\"4.4\"/><ellipse class=\"ring\" cx=\"")
+                .append(number(AXIS - 2.6))
+                .append("\" width=\"14\" height=\"5.2\"/><ellipse class=\"ring\" cx=\"")
                 .append(number(x))
                 .append("\" cy=\"")
                 .append(number(y))
@@ -107,18 +150,8 @@ final class RodDrawing {
         svg.append("<path class=\"wedge\" d=\"M").append(number(x)).append(" 68 l8 14 h-16 z\"/>");
     }
 
-    private void tube(String look, double fromMm, double toMm, double rearOd, double frontOd) {
-        double rear = Math.max(0.8, half(rearOd));
-        double front = Math.max(0.8, half(frontOd));
-        svg.append("<path class=\"").append(look).append("\" d=\"M");
-        point(fromMm, AXIS - rear).append(" L");
-        point(toMm, AXIS - front).append(" L");
-        point(toMm, AXIS + front).append(" L");
-        point(fromMm, AXIS + rear).append("z\"/>");
-    }
-
-    private StringBuilder point(double xMm, double y) {
-        return svg.append(number(at(xMm))).append(' ').append(number(y));
+    private void point(double xMm, double y) {
+        svg.append(number(at(xMm))).append(' ').append(number(y));
     }
 
     private double at(double xMm) {

@@ -144,7 +144,7 @@ final class ScalePage {
         String doubt = ScaleReading.doubt(part, mg, pages.bench().units());
         if (doubt != null && !Sure.told(ctx)) {
             String again = back.isEmpty() ? "/stock/" + part.id() : back + "?piece=" + part.id() + "%23" + number;
-            Sure.ask(pages, ctx, doubt, again, List.of("piece", "weight", "job"));
+            Sure.ask(pages, ctx, "scale.sure", "weigh", doubt, again, List.of("piece", "weight", "job"));
             return;
         }
         pages.once(ctx, () -> {

@@ -6,7 +6,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -15,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +41,8 @@ final class Steps {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final Path folder;
+    private final Map<String, String> waiting = Collections.synchronizedMap(new LinkedHashMap<>());
+    private volatile String trouble = "";
     private final Map<String, Step> known = Collections.synchronizedMap(new LinkedHashMap<>());
 
     Steps(Path lists) {
@@ -53,9 +58,45 @@ final class Steps {
         file.set("brief", brief);
         String text = file.toString();
         Step step = new Step(hash(text), parent == null ? "" : parent.id(), said, brief.deepCopy());
-        write(step.id(), text);
         known.put(step.id(), step);
+        waiting.put(step.id(), text);
+        keep();
         return step;
+    }
+
+    /** Writes what is not written yet. Where that can't be, the talk goes on without: steps stay known as long as the page is open. */
+    private void keep() {
+        synchronized (waiting) {
+            try {
+                for (Iterator<Map.Entry<String, String>> all =
+                                waiting.entrySet().iterator();
+                        all.hasNext(); ) {
+                    Map.Entry<String, String> one = all.next();
+                    write(one.getKey(), one.getValue());
+                    all.remove();
+                }
+                trouble = "";
+                forget();
+            } catch (IOException e) {
+                trouble = Words.say("page.unkept", folder.toAbsolutePath(), reason(e));
+            }
+        }
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof FileAlreadyExistsException) {
+            return Words.say("page.unkept.file");
+        }
+        if (e instanceof AccessDeniedException) {
+            return Words.say("page.unkept.right");
+        }
+        String told = e instanceof FileSystemException at ? at.getReason() : e.getMessage();
+        return told == null ? e.getClass().getSimpleName() : told;
+    }
+
+    /** Why the latest steps could not be written, or empty. */
+    String trouble() {
+        return trouble;
     }
 
     /** The step of an id, or null where there is none. */
@@ -78,9 +119,17 @@ final class Steps {
     List<Step> latest(int most) {
         List<Step> ends = new ArrayList<>();
         List<String> followed = new ArrayList<>();
+        List<String> ids = new ArrayList<>();
+        synchronized (waiting) {
+            ids.addAll(waiting.keySet());
+        }
+        Collections.reverse(ids);
         for (Path file : newestFirst()) {
             String name = file.getFileName().toString();
-            Step step = find(name.substring(0, name.length() - ".json".length()));
+            ids.add(name.substring(0, name.length() - ".json".length()));
+        }
+        for (String id : ids) {
+            Step step = find(id);
             if (step != null) {
                 if (!followed.contains(step.id())) {
                     ends.add(step);
@@ -111,20 +160,13 @@ final class Steps {
         }
     }
 
-    private void write(String id, String text) {
+    private void write(String id, String text) throws IOException {
         Path file = folder.resolve(id + ".json");
         if (Files.exists(file)) {
             return;
         }
-        try {
-            Files.createDirectories(folder);
-            WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-            forget();
-        } catch (FileAlreadyExistsException e) {
-            throw new IllegalStateException("a file lies where the folder " + folder + " should be", e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        Files.createDirectories(folder);
+        WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
     private void forget() throws IOException {

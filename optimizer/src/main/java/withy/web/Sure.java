@@ -19,16 +19,19 @@ final class Sure {
     /**
      * Asks; nothing is booked.
      *
+     * @param key names its words
+     * @param here the main way it belongs to
      * @param question what is odd
      * @param back where no leads
      * @param fields of the form that are sent again
      */
-    static void ask(Pages pages, Context ctx, String question, String back, List<String> fields) {
+    static void ask(
+            Pages pages, Context ctx, String key, String here, String question, String back, List<String> fields) {
         List<Kept> kept = new ArrayList<>();
         fields.forEach(field -> kept.add(new Kept(field, Pages.told(ctx, field))));
         kept.add(new Kept(WORD, "yes"));
-        Frame frame = pages.frame(Words.say("scale.sure"), "weigh", null);
+        Frame frame = pages.frame(Words.say(key), here, null);
         ctx.status(422);
-        pages.html(ctx, "sure", new SureView(frame, question, ctx.path(), back, kept));
+        pages.html(ctx, "sure", new SureView(frame, key, question, ctx.path(), back, kept));
     }
 }

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withy.app.Answer;
@@ -86,13 +87,22 @@ class ComingTest {
     void theBestIsShownWhileTheOthersAreLookedFor() throws Exception {
         CountDownLatch best = new CountDownLatch(1);
         CountDownLatch others = new CountDownLatch(1);
-        try (ShopFolder shop = new ShopFolder(scratch, "bench", catalog -> new Slow(catalog, best, others))) {
+        AtomicInteger begun = new AtomicInteger();
+        Function<Catalog, Chooser> slow = catalog -> new Slow(catalog, best, others) {
+            @Override
+            public List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> told) {
+                begun.incrementAndGet();
+                return super.offer(query, watch, told);
+            }
+        };
+        try (ShopFolder shop = new ShopFolder(scratch, "bench", slow)) {
             Caller page = new Caller(shop);
             String path = page.form("/brief", "from", "", "start", "estuary").location();
             String waiting = page.get(path).body();
             assertTrue(waiting.contains("Looking for the best build"), waiting);
             assertTrue(waiting.contains("http-equiv=\"refresh\""), "without script it looks again");
             assertEquals(0, builds(waiting));
+            assertEquals(0, builds(page.get(path).body()), "loaded again in the middle");
             best.countDown();
             String first = page.get(path).body();
             while (builds(first) == 0) {
@@ -109,6 +119,7 @@ class ComingTest {
                     Caller.found("<strong>([^<]* EUR)</strong>", first),
                     Caller.found("<strong>([^<]* EUR)</strong>", whole),
                     "the best stays the best");
+            assertEquals(1, begun.get(), "however often the page is loaded");
         }
     }
 

@@ -47,6 +47,7 @@ class EveryPageTest {
         String seat = browser.one("#parts-1 .part:nth-child(5) a.button").getAttribute("href");
         browser.click("form.takeform button[value='1']").arrive("/jobs/1", "");
         assertTrue(browser.text().contains("It should weigh"), browser.text());
+        backAndTakenAgain("/builds/" + step);
 
         List<String> faults = new ArrayList<>();
         weighIn(faults);
@@ -67,7 +68,21 @@ class EveryPageTest {
         nothingLeftTheMachine();
     }
 
+    /** Going back after a build was taken, or another tab, makes no second job by itself. */
+    private static void backAndTakenAgain(String builds) {
+        browser.driver.navigate().back();
+        browser.arrive(builds, "");
+        browser.click("form.takeform button[value='1']").arrive("/jobs", builds);
+        browser.open(shop.at(builds)).settled();
+        browser.click("form.takeform button[value='1']").arrive("/jobs", builds);
+        assertTrue(browser.text().contains("Is it another rod?"), browser.text());
+        browser.clickWords("a", "No, show that job").arrive("/jobs/1", "");
+        browser.open(shop.at("/jobs"));
+        assertEquals(1, browser.all("main a[href^='/jobs/']").size());
+    }
+
     private static void weighIn(List<String> asked) {
+        browser.open(shop.at("/jobs/1"));
         browser.clickWords("a", "Weigh its parts").arrive("/jobs/1/scale", "");
         String before = browser.one(".total .answer").getText();
         assertTrue(before.contains(", 0 of "), before);

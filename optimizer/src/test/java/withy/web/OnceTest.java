@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -55,8 +58,15 @@ class OnceTest {
         assertEquals(before + 1, jobs());
         String other = hidden("once", page.get("/builds/" + step).body());
         assertFalse(once.equals(other));
-        assertFalse(first.equals(
-                page.form("/jobs", "once", other, "step", step, "rank", "0").location()));
+        Reply asked = page.form("/jobs", "once", other, "step", step, "rank", "0");
+        assertEquals(422, asked.status());
+        assertTrue(asked.body().contains("begun from this very brief and is still open"), asked.body());
+        assertTrue(asked.body().contains("href=\"" + first + "\""), asked.body());
+        assertEquals(before + 1, jobs());
+        String[] sure = {
+            "once", hidden("once", asked.body()), "step", step, "rank", hidden("rank", asked.body()), "sure", "yes"
+        };
+        assertFalse(first.equals(page.form("/jobs", sure).location()));
         assertEquals(before + 2, jobs());
     }
 
@@ -81,14 +91,78 @@ class OnceTest {
         assertEquals(7, free(page.get(path).body()));
     }
 
+    /** A double click sends the same form twice; two tabs, or going back, each have a form of their own. */
+    @Test
+    void aBuildTakenTwiceIsOneJob() throws Exception {
+        String own = page.form("/change", "step", step, "do", "never", "part", SEAT)
+                .location()
+                .substring("/builds/".length());
+        page.get("/builds/" + own + "?show=rest");
+        int before = jobs();
+        String[] marks = {"tab", "tab", "other tab"};
+        List<Reply> replies = Collections.synchronizedList(new ArrayList<>());
+        List<Thread> clicks = new ArrayList<>();
+        for (String mark : marks) {
+            Thread click = new Thread(() -> {
+                try {
+                    replies.add(page.form("/jobs", "once", mark, "step", own, "rank", "1"));
+                } catch (java.io.IOException e) {
+                    throw new java.io.UncheckedIOException(e);
+                }
+            });
+            click.start();
+            clicks.add(click);
+        }
+        for (Thread click : clicks) {
+            click.join();
+        }
+        assertEquals(before + 1, jobs());
+        assertEquals(marks.length, replies.size());
+        for (Reply reply : replies) {
+            assertTrue(reply.status() == 303 || reply.body().contains("from this very brief"), reply.body());
+        }
+    }
+
+    /** The same build of an offer taken in two tabs: the second is told, and nothing is done twice. */
+    @Test
+    void anOfferTakenInTwoTabsIsTakenOnce() throws Exception {
+        String job = page.form("/jobs", "once", "k", "step", step, "rank", "0", "sure", "yes")
+                .location();
+        String revision = hidden("revision", page.get(job).body());
+        String[] take = {"once", "l", "revision", revision, "rank", "1", "do", "accept"};
+        assertEquals(303, page.form(job, take).status());
+        assertEquals(303, page.form(job, take).status(), "a double click");
+        String taken = page.get(job).body();
+        take[1] = "m";
+        assertEquals(409, page.form(job, take).status());
+        assertEquals(hidden("revision", taken), hidden("revision", page.get(job).body()));
+    }
+
+    @Test
+    void aJobIsGivenUpOnlyWhenAskedBack() throws Exception {
+        String job = page.form("/jobs", "once", "n", "step", step, "rank", "1", "sure", "yes")
+                .location();
+        String revision = hidden("revision", page.get(job).body());
+        Reply asked = page.form(job, "once", "o", "revision", revision, "do", "cancel");
+        assertEquals(422, asked.status());
+        assertTrue(asked.body().contains("goes back to the shelf"), asked.body());
+        assertEquals(revision, hidden("revision", page.get(job).body()), "nothing was done");
+        assertEquals(
+                303,
+                page.form(job, "once", "p", "revision", hidden("revision", asked.body()), "do", "cancel", "sure", "yes")
+                        .status());
+        assertTrue(page.get(job).body().contains("cancelled"));
+    }
+
     /** The samples hold three of each part. */
     private static int free(String body) {
-        return Integer.parseInt(Caller.found("<dt>free</dt><dd>(\\d+)</dd>", body.replaceAll("\\s*\n\\s*", "")));
+        return Integer.parseInt(Caller.found("<dt>Free</dt><dd>(\\d+)</dd>", body.replaceAll("\\s*\n\\s*", "")));
     }
 
     @Test
     void aChangeFromAnOldWindowIsRefused() throws Exception {
-        String job = page.form("/jobs", "once", "a", "step", step, "rank", "1").location();
+        String job = page.form("/jobs", "once", "a", "step", step, "rank", "1", "sure", "yes")
+                .location();
         String old = page.get(job).body();
         String revision = hidden("revision", old);
         Reply glued = page.form(job, "once", "b", "revision", revision, "do", "glue", "station", "seat");
@@ -99,7 +173,7 @@ class OnceTest {
         String now = page.get(job).body();
         assertFalse(now.contains("cancelled"));
         assertTrue(now.contains(">glued<"));
-        Reply fresh = page.form(job, "once", "d", "revision", hidden("revision", now), "do", "cancel");
+        Reply fresh = page.form(job, "once", "d", "revision", hidden("revision", now), "do", "cancel", "sure", "yes");
         assertEquals(303, fresh.status());
     }
 
