@@ -9,9 +9,9 @@ import withy.brief.Brief;
 import withy.explain.Breach;
 import withy.explain.Conflict;
 import withy.explain.Conflict.Asked;
+import withy.explain.Evidence;
 import withy.explain.Flip;
 import withy.explain.Found;
-import withy.explain.Ground;
 import withy.explain.Impossible;
 import withy.explain.Phrases;
 import withy.explain.Repair;
@@ -181,7 +181,7 @@ public final class Reasons {
         return new AskedLine(asked.field(), asked.about(), asked.words());
     }
 
-    static GroundLine ground(Ground ground) {
+    static GroundLine ground(Evidence ground) {
         return new GroundLine(ground.kind().key(), ground.ref());
     }
 

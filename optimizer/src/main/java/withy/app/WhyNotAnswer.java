@@ -21,10 +21,10 @@ import withy.app.Reasons.ImpossibleLines;
  * @param outcome chosen, breaksRule, notInStock, equal, dominated or loses
  * @param sentence the answer in words
  * @param first the best build for the brief; null where nothing can be built
- * @param opponent the best build with the parts in, legal unless a rule is broken
+ * @param opponent the best legal build with the parts in; where a rule is broken, one that breaks no more than it must
  * @param better a build at least as good in everything; null unless dominated
  * @param breaks rules broken, the one told first; empty unless a rule is broken or stock is short
- * @param forcedBy wishes that force it; empty unless a rule is broken
+ * @param forcedBy the fewest wishes for which the rule told first is broken; empty where it is broken without any
  * @param tradeOffs the opponent against the best build, all six objectives; empty where one of them is missing
  * @param misses nice wishes that only the best build meets
  * @param flips what would have to change

@@ -43,7 +43,7 @@ record Demand(
         switches = List.copyOf(switches);
     }
 
-    Ground ground() {
-        return Ground.wish(key);
+    Evidence ground() {
+        return Evidence.wish(key);
     }
 }

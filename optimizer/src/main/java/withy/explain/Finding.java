@@ -12,10 +12,11 @@ import withy.explain.TradeOffs.TradeOff;
  * @param outcome which of the answers
  * @param sentence told as on the phone
  * @param first the best build for the brief, or null where nothing can be built
- * @param opponent the best legal build with the parts in; where there is none, the best that breaks as few rules as can be
+ * @param opponent the best legal build with the parts in; where there is none, one that breaks no more rules than it must: the best build with the
+ *     parts put in where that is one, else the best there is
  * @param breach the rule that is broken, where one is
  * @param alsoBroken further rules that would have to give way at once
- * @param forcedBy the wishes that force it, where a rule is broken
+ * @param forcedBy the fewest wishes for which that rule is broken whatever else is wished; empty where it is broken without any
  * @param tradeOffs the opponent against the best build, all six objectives; empty where there is no such pair
  * @param missed nice wishes the opponent misses and the best build meets
  * @param better where dominated: a build at least as good in everything and better in something
@@ -35,7 +36,7 @@ public record Finding(
         List<Missed> missed,
         @Nullable Found better,
         List<Flip> flips,
-        List<Ground> grounds) {
+        List<Evidence> grounds) {
 
     public Finding {
         parts = Set.copyOf(parts);

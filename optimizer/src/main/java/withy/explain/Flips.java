@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import withy.brief.Brief;
 import withy.catalog.Blank;
 import withy.catalog.Part;
 import withy.explain.Finding.Outcome;
 import withy.explain.Flip.Kind;
+import withy.explain.Repairs.Turn;
 import withy.objectives.Solver.Query;
 import withy.rod.Build;
 
@@ -47,25 +47,41 @@ final class Flips {
         if (finding.breach() == null) {
             return List.of();
         }
+        List<Demand> demands = Demands.of(inquiry);
+        List<List<Demand>> sets = asking(inquiry, finding, demands);
+        if (sets.stream().anyMatch(List::isEmpty)) {
+            return List.of();
+        }
         Query forced = inquiry.query().forcing(finding.parts());
+        Conflicts conflicts = new Conflicts(inquiry, forced, demands);
         List<Flip> list = new ArrayList<>();
-        for (Repair repair : Impossible.repairs(inquiry, forced, 2)) {
-            if (repair.changes().size() == 1) {
-                Repair.Change change = repair.changes().get(0);
-                Brief changed = repair.build().rod().brief();
-                boolean wins = wins(inquiry, finding, inquiry.query().withBrief(changed));
-                String key = wins ? "flip.lets.wins" : "flip.lets";
-                list.add(new Flip(
-                        Kind.WISH,
-                        change.field(),
-                        change.from(),
-                        change.shy(),
-                        change.to(),
-                        change.unit(),
-                        Phrases.of(key, repair.sentence())));
-            }
+        for (Turn turn : new Repairs(inquiry, forced, conflicts, demands).singles(sets)) {
+            boolean wins = wins(inquiry, finding, inquiry.query().withBrief(turn.brief()));
+            Repair.Change change = turn.change();
+            list.add(new Flip(
+                    Kind.WISH,
+                    change.field(),
+                    change.from(),
+                    change.shy(),
+                    change.to(),
+                    change.unit(),
+                    Phrases.of(wins ? "flip.lets.wins" : "flip.lets", Phrases.list(List.of(change.words())))));
         }
         return list;
+    }
+
+    /** Sets of wishes of which one must give way each: those that make a rule refuse a part outright, and those that force what is told first. */
+    private static List<List<Demand>> asking(Inquiry inquiry, Finding finding, List<Demand> demands) {
+        List<List<Demand>> sets = new ArrayList<>();
+        for (Outright.Own own : Outright.own(inquiry, finding.parts())) {
+            sets.add(Outright.asking(inquiry, own.breach().verdict().rule(), own.part(), demands));
+        }
+        if (finding.outcome() == Outcome.BREAKS_RULE) {
+            sets.add(demands.stream()
+                    .filter(demand -> finding.forcedBy().contains(Conflict.Asked.of(demand)))
+                    .toList());
+        }
+        return sets;
     }
 
     static void add(List<Flip> list, @Nullable Flip flip) {

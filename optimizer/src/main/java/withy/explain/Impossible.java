@@ -47,16 +47,6 @@ public record Impossible(
         return new Impossible(true, told, sets.all(), repairs);
     }
 
-    /** The cheapest ways out alone, for a question about the brief; empty where the catalogue holds nothing that fits together. */
-    static List<Repair> repairs(Inquiry inquiry, Query question, int mostSets) {
-        List<Demand> demands = Demands.of(inquiry);
-        Conflicts conflicts = new Conflicts(inquiry, question, demands);
-        return conflicts.possibleKeeping(Set.of())
-                ? new Repairs(inquiry, question, conflicts, demands)
-                        .find(conflicts.find(mostSets).sets())
-                : List.of();
-    }
-
     private static Conflict told(Inquiry inquiry, Query question, List<Demand> set, List<Demand> demands) {
         Found nearest = nearest(inquiry, question, set, demands);
         Breach breach = nearest == null ? null : Breach.first(nearest.rod(), null);

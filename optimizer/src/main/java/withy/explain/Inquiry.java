@@ -116,7 +116,8 @@ public final class Inquiry {
             return before;
         }
         Query asked = Split.where(catalog, query);
-        Solution solution = asked == null ? NONE : solver.solve(asked, watch);
+        boolean none = asked == null || Outright.impossible(catalog, asked);
+        Solution solution = asked == null || none ? NONE : solver.solve(asked, watch);
         open |= !solution.proven();
         known.put(query, solution);
         return solution;
@@ -147,7 +148,8 @@ public final class Inquiry {
             return whole.build();
         }
         Query asked = Split.where(catalog, query);
-        Solution solution = asked == null ? NONE : solver.any(asked, watch);
+        boolean none = asked == null || Outright.impossible(catalog, asked);
+        Solution solution = asked == null || none ? NONE : solver.any(asked, watch);
         open |= solution.build() == null && !solution.proven();
         some.put(query, solution);
         return solution.build();

@@ -12,11 +12,8 @@ import withy.catalog.Grip;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.explain.Finding.Outcome;
+import withy.explain.Outright.Own;
 import withy.objectives.Solver.Query;
-import withy.rules.Protocol;
-import withy.rules.Rule;
-import withy.rules.Rulebook;
-import withy.rules.Verdict;
 
 /** Why no legal build holds certain parts: the fewest rules that would have to give way, and what each measures. */
 final class Refused {
@@ -38,9 +35,12 @@ final class Refused {
             String sentence = Phrases.of("whynot.crowded", Phrases.list(crowd));
             return finding(Outcome.BREAKS_RULE, sentence, first, null, null, List.of(), List.of(), List.of("handle"));
         }
-        List<Breach> own = own();
-        Set<String> dropped = dropped(own);
-        Found opponent = inquiry.best(forced.withRulebook(without(dropped)));
+        List<Own> own = Outright.own(inquiry, parts);
+        Set<String> outright = new TreeSet<>();
+        own.forEach(one -> outright.add(one.breach().verdict().rule()));
+        Yielding.Least least = new Yielding(inquiry, parts).least(outright);
+        Set<String> dropped = least.rules();
+        Found opponent = least.build();
         List<Breach> breaches = breaches(own, opponent, dropped);
         if (breaches.isEmpty()) {
             String sentence = Phrases.of("whynot.nowhere", inquiry.names(parts));
@@ -55,7 +55,7 @@ final class Refused {
         if (main.verdict().rule().equals(STOCK)) {
             return finding(Outcome.NOT_IN_STOCK, stock(main), first, opponent, main, also, List.of(), List.of(STOCK));
         }
-        List<Conflict.Asked> forcing = forcing();
+        List<Conflict.Asked> forcing = forcing(main, own, dropped);
         return finding(
                 Outcome.BREAKS_RULE, broken(main, forcing), first, opponent, main, also, forcing, rules(breaches));
     }
@@ -82,81 +82,12 @@ final class Refused {
         return List.of();
     }
 
-    /** What the brief alone has against the parts. */
-    private List<Breach> own() {
-        List<Breach> list = new ArrayList<>();
-        for (String id : parts) {
-            Protocol protocol = new Protocol();
-            Part part = Objects.requireNonNull(inquiry.catalog().find(id));
-            Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, protocol);
-            for (Verdict verdict : protocol.verdicts(Rulebook.standard())) {
-                if (!verdict.outcome().legal()) {
-                    list.add(Breach.of(verdict, inquiry.catalog()));
-                }
-            }
-        }
-        return list;
-    }
-
-    /** The fewest rules that have to give way: what the brief alone has against the parts, and as few as can be of the others. */
-    private Set<String> dropped(List<Breach> own) {
-        Set<String> needed = new LinkedHashSet<>();
-        own.forEach(breach -> needed.add(breach.verdict().rule()));
-        if (possible(needed)) {
-            return needed;
-        }
-        List<String> others = Rulebook.standard().rules().stream()
-                .map(Rule::code)
-                .filter(code -> !needed.contains(code))
-                .toList();
-        String enough = enough(needed, others);
-        if (enough != null) {
-            Set<String> more = new LinkedHashSet<>(needed);
-            more.add(enough);
-            return more;
-        }
-        Set<String> all = new LinkedHashSet<>(needed);
-        all.addAll(others);
-        if (!possible(all)) {
-            return all;
-        }
-        for (String code : others) {
-            Set<String> fewer = new LinkedHashSet<>(all);
-            fewer.remove(code);
-            if (possible(fewer)) {
-                all.remove(code);
-            }
-        }
-        return all;
-    }
-
-    /** The first rule that is enough by itself, or null: rules that are not enough together are not asked about one by one. */
-    private @Nullable String enough(Set<String> needed, List<String> codes) {
-        Set<String> more = new LinkedHashSet<>(needed);
-        more.addAll(codes);
-        if (codes.isEmpty() || !possible(more)) {
-            return null;
-        }
-        if (codes.size() == 1) {
-            return codes.get(0);
-        }
-        String left = enough(needed, codes.subList(0, codes.size() / 2));
-        return left == null ? enough(needed, codes.subList(codes.size() / 2, codes.size())) : left;
-    }
-
-    private boolean possible(Set<String> dropped) {
-        return inquiry.possible(forced.withRulebook(without(dropped)));
-    }
-
-    private Rulebook without(Set<String> dropped) {
-        return inquiry.without(dropped);
-    }
-
     /** In the order of the rules: what the brief has against the parts themselves, else what the nearest build breaks. */
-    private List<Breach> breaches(List<Breach> own, @Nullable Found opponent, Set<String> dropped) {
-        List<Breach> list = new ArrayList<>(own);
+    private List<Breach> breaches(List<Own> own, @Nullable Found opponent, Set<String> dropped) {
+        List<Breach> list = new ArrayList<>(own.stream().map(Own::breach).toList());
         for (String rule : dropped) {
-            boolean told = own.stream().anyMatch(b -> b.verdict().rule().equals(rule));
+            boolean told =
+                    own.stream().anyMatch(one -> one.breach().verdict().rule().equals(rule));
             Breach breach = told || opponent == null ? null : Breach.first(opponent.rod(), rule);
             if (breach != null && breach.verdict().rule().equals(rule)) {
                 list.add(breach);
@@ -165,16 +96,27 @@ final class Refused {
         return list;
     }
 
-    private List<Conflict.Asked> forcing() {
-        List<Demand> demands = Demands.of(inquiry);
-        Conflicts conflicts = new Conflicts(inquiry, forced, demands);
+    /** The wishes for which a rule is broken: of a part that is refused outright what the rule looks at, else those that it cannot be kept with. */
+    private List<Conflict.Asked> forcing(Breach main, List<Own> own, Set<String> dropped) {
+        String rule = main.verdict().rule();
+        for (Own one : own) {
+            if (one.breach() == main) {
+                return asked(Outright.asking(inquiry, rule, one.part(), Demands.of(inquiry)));
+            }
+        }
+        Set<String> others = new TreeSet<>(dropped);
+        others.remove(rule);
+        Query kept = forced.withRulebook(inquiry.without(others));
+        Conflicts conflicts = new Conflicts(inquiry, kept, Demands.of(inquiry));
         if (!conflicts.possibleKeeping(Set.of())) {
             return List.of();
         }
         List<List<Demand>> sets = conflicts.find(1).sets();
-        return sets.isEmpty()
-                ? List.of()
-                : sets.get(0).stream().map(Conflict.Asked::of).toList();
+        return sets.isEmpty() ? List.of() : asked(sets.get(0));
+    }
+
+    private static List<Conflict.Asked> asked(List<Demand> demands) {
+        return demands.stream().map(Conflict.Asked::of).toList();
     }
 
     private String broken(Breach main, List<Conflict.Asked> forcing) {
@@ -209,13 +151,13 @@ final class Refused {
             List<Breach> also,
             List<Conflict.Asked> forcing,
             List<String> rules) {
-        Set<Ground> grounds = new LinkedHashSet<>();
-        parts.forEach(id -> grounds.add(Ground.fact(id)));
+        Set<Evidence> grounds = new LinkedHashSet<>();
+        parts.forEach(id -> grounds.add(Evidence.fact(id)));
         if (breach != null) {
-            breach.verdict().parts().forEach(id -> grounds.add(Ground.fact(id)));
+            breach.verdict().parts().forEach(id -> grounds.add(Evidence.fact(id)));
         }
-        rules.forEach(code -> grounds.add(Ground.rule(code)));
-        forcing.forEach(asked -> grounds.add(Ground.wish(asked.field())));
+        rules.forEach(code -> grounds.add(Evidence.rule(code)));
+        forcing.forEach(asked -> grounds.add(Evidence.wish(asked.field())));
         return new Finding(
                 parts,
                 outcome,

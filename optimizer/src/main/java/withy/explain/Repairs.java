@@ -36,24 +36,34 @@ final class Repairs {
         this.demands = demands;
     }
 
-    /** A brief with one thing said otherwise. */
-    private record Turn(Brief brief, Change change, double size) {}
+    /**
+     * A brief with one thing said otherwise.
+     *
+     * @param size how much it asks of the customer: 1 for giving a wish up
+     */
+    record Turn(Brief brief, Change change, double size) {}
 
     /** Cheapest first. */
     List<Repair> find(List<List<Demand>> sets) {
         List<Repair> repairs = new ArrayList<>();
-        for (Demand demand : demands) {
-            if (hits(sets, demand) && conflicts.possibleWithout(Set.of(demands.indexOf(demand)))) {
-                for (Turn turn : turns(inquiry.brief(), demand)) {
-                    add(repairs, List.of(turn));
-                }
-            }
-        }
+        singles(sets).forEach(turn -> add(repairs, List.of(turn)));
         if (repairs.isEmpty()) {
             pairs(sets, repairs);
         }
         repairs.sort(Comparator.comparingDouble(Repair::size));
         return List.copyOf(repairs.subList(0, Math.min(MOST, repairs.size())));
+    }
+
+    /** Every way in which one wish can give way, cheapest first. */
+    List<Turn> singles(List<List<Demand>> sets) {
+        List<Turn> turns = new ArrayList<>();
+        for (Demand demand : demands) {
+            if (hits(sets, demand) && conflicts.possibleWithout(Set.of(demands.indexOf(demand)))) {
+                turns.addAll(turns(inquiry.brief(), demand));
+            }
+        }
+        turns.sort(Comparator.comparingDouble(Turn::size));
+        return List.copyOf(turns.subList(0, Math.min(MOST, turns.size())));
     }
 
     private static boolean hits(List<List<Demand>> sets, Demand... any) {

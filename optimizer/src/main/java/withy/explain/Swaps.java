@@ -91,6 +91,16 @@ final class Swaps {
         return station.equals(Station.BLANK) ? onBlank(part) : best(part, builds(part));
     }
 
+    /** The rod with a part here that breaks the fewest rules, whatever the brief says of the part; null where the part is not made for the station. */
+    @Nullable
+    Found nearest(Part part) {
+        if (!madeFor(part)) {
+            return null;
+        }
+        Swap swap = best(part, station.equals(Station.BLANK) ? List.of(onSameLayout(part)) : builds(part));
+        return swap.found();
+    }
+
     private @Nullable Breach own(Part part) {
         Protocol protocol = new Protocol();
         Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, protocol);
@@ -108,9 +118,12 @@ final class Swaps {
         if (found != null) {
             return new Swap(blank, found, null);
         }
+        return best(blank, List.of(onSameLayout(blank)));
+    }
+
+    private Build onSameLayout(Part blank) {
         Layout l = build.layout();
-        Build same = new Build(new Layout(blank.id(), l.reelFootMm(), l.form(), l.guideCount()), build.choices());
-        return best(blank, List.of(same));
+        return new Build(new Layout(blank.id(), l.reelFootMm(), l.form(), l.guideCount()), build.choices());
     }
 
     /** The legal one with the best score, else the one that breaks least. */

@@ -165,12 +165,12 @@ public final class WhyNot {
             List<TradeOff> tradeOffs,
             List<Missed> missed,
             @Nullable Found better) {
-        List<Ground> grounds = new ArrayList<>();
-        parts.forEach(id -> grounds.add(Ground.fact(id)));
+        List<Evidence> grounds = new ArrayList<>();
+        parts.forEach(id -> grounds.add(Evidence.fact(id)));
         if (outcome != Outcome.CHOSEN) {
-            grounds.add(Ground.wish("priorities"));
+            grounds.add(Evidence.wish("priorities"));
         }
-        missed.forEach(wish -> grounds.add(Ground.wish(wish.field())));
+        missed.forEach(wish -> grounds.add(Evidence.wish(wish.field())));
         return new Finding(
                 parts, outcome, sentence, first, opponent, null, List.of(), List.of(), tradeOffs, missed, better,
                 List.of(), grounds);

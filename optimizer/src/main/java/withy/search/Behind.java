@@ -179,16 +179,26 @@ final class Behind {
         return known.cost;
     }
 
+    /** Worked out only where there is one seat, which is then asked about on every blank. */
+    private @Nullable Joins joins(SeatSet set) {
+        return stand.shelf.seats.length == 1 ? stand.shelf.joins(set) : null;
+    }
+
     /** What was found below a limit. */
     private record Best(long cost, long under) {}
 
     private long bestNow(SeatSet set, BitSet match, long under) {
         long least = Math.min(NONE, under);
         Likely likely = new Likely(set, match, least);
+        Joins joins = joins(set);
         boolean found = false;
         for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
             if (c >= 0 && checkRanks.floor(c) + likely.least() >= least) {
                 break;
+            }
+            int ring = c < 0 ? -1 : checkRanks.at(c);
+            if (joins != null && !joins.through(ring)) {
+                continue;
             }
             Option<Check> check = check(c, set.fromMm());
             if (check == null || check.cost + likely.least() >= least) {
@@ -196,14 +206,15 @@ final class Behind {
             }
             double front = set.fromMm() - check.lengthMm;
             for (int r = 0; likely.has(r) && check.cost + likely.floor(r) < least; r++) {
-                boolean asked = !rears.containsKey(rearKey(likely.at(r), front));
-                if (asked && !meets(stand.rearGrip(likely.at(r), front), check, set)) {
+                Cut cut = stand.shelf.rears[likely.at(r)];
+                boolean asked = joins != null || !rears.containsKey(rearKey(likely.at(r), front));
+                if (asked && !(joins == null ? meets(cut.grip(), check, set) : joins.through(ring, cut))) {
                     continue;
                 }
                 Rear rear = rear(likely.at(r), front);
                 if (rear.option != null) {
                     long cost = check.cost + rear.total + pair(set.seat(), rear.option);
-                    if (cost < least && (asked || meets(rear.option, check, set))) {
+                    if (cost < least && (asked || meets(rear.option.part, check, set))) {
                         least = cost;
                         found = true;
                     }
@@ -224,13 +235,14 @@ final class Behind {
             long room = under - Math.min(0, checkRanks.least());
             long dear = TrainGraph.none(dearer) ? 0 : dearer;
             double front = set.fromMm() - stand.setting.footMm();
+            Joins joins = joins(set);
             int n = 0;
             int[] kept = new int[stand.shelf.rears.length];
             long[] floors = new long[stand.shelf.rears.length];
             for (int r = 0; rearRanks.floor(r) + dear - most < room && rearRanks.has(r); r++) {
                 int i = rearRanks.at(r);
                 Cut cut = stand.shelf.rears[i];
-                if (match.get(cut.index())) {
+                if (match.get(cut.index()) && (joins == null || joins.some(cut))) {
                     long on = cut.fills() ? 0 : onward(cut);
                     if (TrainGraph.none(on)) {
                         continue;
@@ -290,7 +302,7 @@ final class Behind {
                 Rear rear = rear(likely.at(r), front);
                 if (rear.option != null) {
                     long pair = check.cost + pair(set.seat(), rear.option);
-                    if (pair + rear.total < limit && meets(rear.option, check, set)) {
+                    if (pair + rear.total < limit && meets(rear.option.part, check, set)) {
                         limit = onward(check, rear.option, pair, limit, visitor);
                     }
                 }
@@ -345,12 +357,8 @@ final class Behind {
         return -k.perStyleCenti() * stand.ground.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
     }
 
-    /** False too where there is no grip. */
-    private boolean meets(@Nullable Option<Grip> rear, Option<Check> check, SeatSet set) {
-        if (rear == null) {
-            return false;
-        }
-        stand.ground.seams.behindSeat(stand.setting, rear.part, check.part, set, stand.refusal.reset());
+    private boolean meets(@Nullable Grip rear, Option<Check> check, SeatSet set) {
+        stand.ground.seams.behindSeat(stand.setting, rear, check.part, set, stand.refusal.reset());
         return !stand.refusal.refused();
     }
 

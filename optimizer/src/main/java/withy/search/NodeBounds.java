@@ -80,17 +80,36 @@ final class NodeBounds {
                 .toArray();
     }
 
+    /** False where there is one seat and it goes nowhere on a blank. */
+    boolean maySeat(Node node) {
+        for (HandleForm form : HandleForm.values()) {
+            if (node.site().shelf(form).seats.length != 1) {
+                return true;
+            }
+            for (int foot : ground.feet) {
+                for (Stand stand : node.site().stands(handleAt(node, foot, form))) {
+                    if (stand.seatFits()) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private Setting handleAt(Node node, int foot, HandleForm form) {
+        Layout layout = new Layout(node.shape().blank().id(), foot, form, Station.MOST_GUIDES);
+        return Setting.of(ground.catalog, ground.brief, node.shape(), layout);
+    }
+
     /** False where no handle goes on a blank wherever the reel stands. */
     boolean mayHold(Node node, Linear k) {
         if (!TrainFloors.works(k)) {
             return true;
         }
-        String blank = node.shape().blank().id();
         for (HandleForm form : HandleForm.values()) {
             for (int foot : ground.feet) {
-                Layout layout = new Layout(blank, foot, form, Station.MOST_GUIDES);
-                Setting setting = Setting.of(ground.catalog, ground.brief, node.shape(), layout);
-                for (Stand stand : node.site().stands(setting)) {
+                for (Stand stand : node.site().stands(handleAt(node, foot, form))) {
                     if (!TrainGraph.none(stand.leastUndressed(k, node.leastClass(), TrainGraph.NONE))) {
                         return true;
                     }

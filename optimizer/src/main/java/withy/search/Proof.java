@@ -157,6 +157,9 @@ final class Proof {
         if (ceilingsBite && !bounds.mayKeepCeilings(node)) {
             return;
         }
+        if (firstWillDo && node.stage() == Node.Stage.OPENED && !bounds.maySeat(node)) {
+            return;
+        }
         if (firstWillDo && handleIsNext(node) && !bounds.mayHold(node, linear(node.leastClass()))) {
             return;
         }

@@ -15,6 +15,7 @@ import withy.catalog.ReelSeat;
 import withy.rod.BlankShape;
 import withy.rod.Face;
 import withy.rod.Placed;
+import withy.rod.SeatSet;
 import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
@@ -52,6 +53,7 @@ final class Shelf {
     private final Map<String, byte[]> checksThatGo = new HashMap<>();
     private final Map<String, List<ButtCap>> caps = new HashMap<>();
     private final Map<String, Map<String, BitSet>> capsBeside = new HashMap<>();
+    private final Map<String, Joins> joins = new HashMap<>();
     private final Map<String, GripMasses> rearMasses = new HashMap<>();
     private final Map<String, GripMasses> buttMasses = new HashMap<>();
     private final Map<String, GripMasses> foreMasses = new HashMap<>();
@@ -217,6 +219,11 @@ final class Shelf {
             may.set(all.size(), stations.optional(Station.BUTT_CAP) && (grip.rearClosed() || !ground.handleRule));
             return may;
         });
+    }
+
+    /** What joins rear grips to a seat; asked of the rules once a rear face. */
+    Joins joins(SeatSet set) {
+        return joins.computeIfAbsent(set.seat().id() + set.rearFaceMm(), any -> Joins.of(this, set));
     }
 
     GripMasses rearMasses(BlankShape shape) {

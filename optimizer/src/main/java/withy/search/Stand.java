@@ -96,7 +96,7 @@ final class Stand {
 
     /** Cost of the cheapest handle of at least one class but for the thread of its ends, as {@link Handle#leastUndressed}. */
     long leastUndressed(Linear k, int leastClass, long under) {
-        if (shelf.seats.length == 1 && seat(0).isEmpty()) {
+        if (shelf.seats.length == 1 && !seatFits()) {
             return TrainGraph.NONE;
         }
         Asked asked = new Asked(k.withoutConstant(), leastClass);
@@ -106,6 +106,16 @@ final class Stand {
             undressed.put(asked, known);
         }
         return known.cost;
+    }
+
+    /** False where the one seat there is does not fit, or no rear grip joins it. */
+    boolean seatFits() {
+        for (SeatGroup group : seat(0)) {
+            if (!shelf.joins(group.set()).none()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private record Asked(Linear k, int leastClass) {}

@@ -31,11 +31,11 @@ import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.explain.Breach;
 import withy.explain.Curve;
+import withy.explain.Evidence;
 import withy.explain.Finding;
 import withy.explain.Finding.Outcome;
 import withy.explain.Flip;
 import withy.explain.Found;
-import withy.explain.Ground;
 import withy.explain.Inquiry;
 import withy.explain.Ledger;
 import withy.explain.Lighter;
@@ -187,7 +187,7 @@ class ExplainedTest {
         assertFalse(finding.grounds().isEmpty(), told);
         Set<String> rules = new TreeSet<>();
         Rulebook.standard().rules().forEach(rule -> rules.add(rule.code()));
-        for (Ground ground : finding.grounds()) {
+        for (Evidence ground : finding.grounds()) {
             boolean known = switch (ground.kind()) {
                 case FACT -> shop.catalog().find(ground.ref()) != null;
                 case RULE -> rules.contains(ground.ref());
@@ -216,6 +216,22 @@ class ExplainedTest {
         Found opponent = assertNotNullHere(finding.opponent(), told);
         boolean measured = Judge.judge(opponent.rod(), Rulebook.standard()).contains(breach.verdict());
         assertTrue(measured, told + ": the judge does not say " + breach.verdict());
+        Set<String> kept = new TreeSet<>();
+        finding.forcedBy().forEach(wish -> kept.add(wish.field() + " " + wish.about()));
+        if (finding.outcome() == Outcome.BREAKS_RULE) {
+            forced(told + ": " + breach.verdict() + " for " + kept, shop, finding, kept, breach.verdict().rule());
+        }
+    }
+
+    /** With nothing asked but the wishes that force it, the build with the parts breaks the rule all the same. */
+    private static void forced(String told, SmallShop.Case shop, Finding finding, Set<String> kept, String rule) {
+        Build build = assertNotNullHere(finding.opponent(), told).build();
+        for (Brief brief : ConflictTest.Unasked.but(shop.query().brief(), kept)) {
+            Rod rod = Rod.measure(shop.catalog(), brief, build);
+            boolean broken = Judge.judge(rod, Rulebook.standard()).stream()
+                    .anyMatch(one -> one.rule().equals(rule) && !one.outcome().legal());
+            assertTrue(broken, told);
+        }
     }
 
     private static List<Legal> without(SmallShop.Case shop, Set<String> parts, Set<String> rules) {

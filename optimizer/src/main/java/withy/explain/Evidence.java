@@ -6,7 +6,7 @@ package withy.explain;
  * @param kind wish of the brief, rule of the shop, or fact of a catalogue part
  * @param ref field of the brief, code of the rule, or id of the part
  */
-public record Ground(Kind kind, String ref) {
+public record Evidence(Kind kind, String ref) {
 
     /** Kinds of grounds. */
     public enum Kind {
@@ -26,15 +26,15 @@ public record Ground(Kind kind, String ref) {
         }
     }
 
-    static Ground wish(String field) {
-        return new Ground(Kind.WISH, field);
+    static Evidence wish(String field) {
+        return new Evidence(Kind.WISH, field);
     }
 
-    static Ground rule(String code) {
-        return new Ground(Kind.RULE, code);
+    static Evidence rule(String code) {
+        return new Evidence(Kind.RULE, code);
     }
 
-    static Ground fact(String partId) {
-        return new Ground(Kind.FACT, partId);
+    static Evidence fact(String partId) {
+        return new Evidence(Kind.FACT, partId);
     }
 }

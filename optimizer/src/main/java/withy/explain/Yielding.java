@@ -1,0 +1,133 @@
+package withy.explain;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Part;
+import withy.objectives.Solver.Query;
+import withy.rod.Build;
+import withy.rod.Station;
+import withy.rules.Rule;
+import withy.rules.Rulebook;
+
+/**
+ * Which rules must give way so that parts no legal build holds can be built in: together they are enough, and none of them can be kept. A build that
+ * holds the parts says by what it breaks which rules are enough; each of them is then asked about.
+ */
+final class Yielding {
+    private final Inquiry inquiry;
+    private final Set<String> parts;
+    private final Query forced;
+
+    Yielding(Inquiry inquiry, Set<String> parts) {
+        this.inquiry = inquiry;
+        this.parts = parts;
+        this.forced = inquiry.query().forcing(parts);
+    }
+
+    /**
+     * What was found.
+     *
+     * @param rules the rules, in the order of the book
+     * @param build a build with the parts that breaks just these: the best rod with the parts put in where that is one, else the best there is; null
+     *     where nothing holds the parts even without any rule
+     */
+    record Least(Set<String> rules, @Nullable Found build) {}
+
+    /**
+     * Finds them.
+     *
+     * @param own rules that refuse the parts outright
+     */
+    Least least(Set<String> own) {
+        Found put = putIn();
+        Found holds = put != null ? put : some(own);
+        if (holds == null) {
+            Set<String> all = codes();
+            Found any = some(all);
+            return any == null ? new Least(all, null) : fewest(own, any, null);
+        }
+        return fewest(own, holds, put);
+    }
+
+    private Least fewest(Set<String> own, Found holds, @Nullable Found put) {
+        Found last = holds;
+        Set<String> rules = broken(own, holds);
+        for (String code : List.copyOf(rules)) {
+            if (rules.contains(code) && !own.contains(code)) {
+                Set<String> fewer = new LinkedHashSet<>(rules);
+                fewer.remove(code);
+                Found other = some(fewer);
+                if (other != null) {
+                    last = other;
+                    rules = broken(own, other);
+                }
+            }
+        }
+        boolean nothingElse = put != null && last == put;
+        return new Least(rules, nothingElse ? put : inquiry.best(forced.withRulebook(inquiry.without(rules))));
+    }
+
+    private @Nullable Found some(Set<String> dropped) {
+        Build build = inquiry.any(forced.withRulebook(inquiry.without(dropped)));
+        return build == null ? null : inquiry.measured(build);
+    }
+
+    private static Set<String> codes() {
+        Set<String> codes = new LinkedHashSet<>();
+        Rulebook.standard().rules().stream().map(Rule::code).forEach(codes::add);
+        return codes;
+    }
+
+    private static Set<String> broken(Set<String> own, Found found) {
+        Set<String> broken = new TreeSet<>(own);
+        Breach.all(found.rod()).forEach(breach -> broken.add(breach.verdict().rule()));
+        Set<String> ordered = codes();
+        ordered.retainAll(broken);
+        return ordered;
+    }
+
+    /** The best rod with the parts where parts of their kinds are, or null where one has no such place. */
+    private @Nullable Found putIn() {
+        Found now = inquiry.first();
+        for (String id : parts) {
+            Part part = inquiry.catalog().find(id);
+            now = now == null || part == null || Inquiry.holds(now.build(), Set.of(id)) ? now : with(now.build(), part);
+        }
+        return now != null && Inquiry.holds(now.build(), parts) ? now : null;
+    }
+
+    private @Nullable Found with(Build build, Part part) {
+        Found least = null;
+        int fewest = Integer.MAX_VALUE;
+        for (Station station : places(build)) {
+            Found found = new Swaps(inquiry, build, station).nearest(part);
+            int broken =
+                    found == null ? Integer.MAX_VALUE : broken(Set.of(), found).size();
+            if (broken < fewest) {
+                fewest = broken;
+                least = found;
+            }
+        }
+        return least;
+    }
+
+    private static List<Station> places(Build build) {
+        Set<Station> places = new TreeSet<>(build.choices().keySet());
+        places.addAll(List.of(
+                Station.BLANK,
+                Station.BUTT_CAP,
+                Station.REAR_CHECK,
+                Station.HOOD,
+                Station.SEAT_ARBORS,
+                Station.FORE_CHECK,
+                Station.FORE_GRIP,
+                Station.WINDING_CHECK,
+                Station.KEEPER,
+                Station.DECAL));
+        return new ArrayList<>(places);
+    }
+}
