@@ -219,7 +219,12 @@ class ExplainedTest {
         Set<String> kept = new TreeSet<>();
         finding.forcedBy().forEach(wish -> kept.add(wish.field() + " " + wish.about()));
         if (finding.outcome() == Outcome.BREAKS_RULE) {
-            forced(told + ": " + breach.verdict() + " for " + kept, shop, finding, kept, breach.verdict().rule());
+            forced(
+                    told + ": " + breach.verdict() + " for " + kept,
+                    shop,
+                    finding,
+                    kept,
+                    breach.verdict().rule());
         }
     }
 
