@@ -1,9 +1,13 @@
 package withy.search;
 
 import java.util.function.ToLongFunction;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Grip;
 import withy.mechanics.ArborRings;
+import withy.mechanics.Frustum;
 import withy.mechanics.MassSum;
 import withy.rod.BlankShape;
+import withy.rod.GripFit;
 import withy.rod.Placed;
 import withy.rod.Setting;
 import withy.rod.Station;
@@ -17,13 +21,14 @@ final class GripMasses {
     /** Rounding of a fitted grip's mass and glue, mg. */
     private static final double ROUNDING_MG = 2;
 
-    /** Glue, tape and rounding a grip may add where weight is welcome, mg. */
-    private static final long SLACK_MG = 30_000;
+    /** Longest that rings of tape under a grip are together, mm. */
+    private static final double MOST_TAPE_MM = 21;
 
     private final Cut[] cuts;
-    private final double[] m0;
-    private final double[] m1;
-    private final double[] m2;
+    private final MassSum[] least;
+    private final @Nullable MassSum[] most;
+    private final double[] thickMm;
+    private final double[] thinMm;
     private final double[] fromMm;
     private final double[] toMm;
     private final double[] lengthMm;
@@ -45,9 +50,10 @@ final class GripMasses {
         this.cuts = cuts;
         this.behindMm = shelf.deepestMm + shelf.widestCheckMm;
         this.shallowMm = shelf.shallowestMm;
-        this.m0 = new double[cuts.length];
-        this.m1 = new double[cuts.length];
-        this.m2 = new double[cuts.length];
+        this.least = new MassSum[cuts.length];
+        this.most = new MassSum[cuts.length];
+        this.thickMm = new double[cuts.length];
+        this.thinMm = new double[cuts.length];
         this.fromMm = new double[cuts.length];
         this.toMm = new double[cuts.length];
         this.lengthMm = new double[cuts.length];
@@ -94,13 +100,12 @@ final class GripMasses {
         double rear = atButt ? 0 : Math.max(0, ground.firstFoot() + from);
         double front = Math.max(rear, (atButt ? 0 : ground.lastFoot() + to) + cut.lengthMm());
         double thick = shape.profile().largestBetween(rear, front);
-        MassSum least = cut.least(cut.widestBoreMm(thick, ground.reamRuled));
-        double glueMg = glueMg(ground, shape.profile().at(front), cut.lengthMm());
+        thickMm[i] = thick;
+        thinMm[i] = shape.profile().at(front);
+        least[i] = cut.least(cut.widestBoreMm(thick, ground.reamRuled))
+                .plus(glue(ground.thinnestGlueGMl, thinMm[i], cut.lengthMm()));
         tightestMm[i] = rear;
         loosestMm[i] = Math.max(rear, front - cut.lengthMm());
-        m0[i] = least.massG() * 1000 + glueMg;
-        m1[i] = least.firstGmm() * 1000 + glueMg * cut.lengthMm() / 2;
-        m2[i] = least.secondGmm2() * 1000 + glueMg * cut.lengthMm() * cut.lengthMm() / 4;
         fromMm[i] = from;
         toMm[i] = to;
         lengthMm[i] = cut.lengthMm();
@@ -110,21 +115,39 @@ final class GripMasses {
     private void filling(int i, Ground ground, BlankShape shape) {
         Cut cut = cuts[i];
         double least = Math.max(cut.grip().shortestMm(), ground.firstFoot() - behindMm);
-        double thick = shape.profile().largestBetween(0, ground.lastFoot());
+        thickMm[i] = shape.profile().largestBetween(0, ground.lastFoot());
+        thinMm[i] = shape.profile().at(ground.lastFoot());
         fromMm[i] = -ground.lastFoot();
         toMm[i] = -ground.firstFoot();
         lengthMm[i] = ground.firstFoot();
-        slicesMg[i] = cut.slicesG(Math.max(0, least), cut.widestBoreMm(thick, ground.reamRuled));
-        double glueMg = glueMg(ground, shape.profile().at(ground.lastFoot()), Math.max(0, least));
+        slicesMg[i] = cut.slicesG(Math.max(0, least), cut.widestBoreMm(thickMm[i], ground.reamRuled));
+        double glueMg = 1000
+                * glue(ground.thinnestGlueGMl, thinMm[i], Math.max(0, least)).massG();
         for (int s = 0; s < slicesMg[i].length; s++) {
             slicesMg[i][s] = slicesMg[i][s] * 1000 + glueMg / slicesMg[i].length;
-            m0[i] += slicesMg[i][s];
         }
     }
 
-    private static double glueMg(Ground ground, double thinMm, double length) {
-        return ArborRings.adhesiveMassG(thinMm, length, ground.catalog.rates().adhesiveFilmMm(), ground.thinnestGlueGMl)
-                * 1000;
+    private MassSum glue(double densityGMl, double odMm, double lengthMm) {
+        double film = ground.catalog.rates().adhesiveFilmMm();
+        return MassSum.point(ArborRings.adhesiveMassG(odMm, lengthMm, film, densityGMl), lengthMm / 2);
+    }
+
+    /** Masses no fitted grip exceeds anywhere, told from its rear end, g: as sold, with glue for the thickest place and tape for the thinnest. */
+    private MassSum most(int i) {
+        MassSum known = most[i];
+        if (known == null) {
+            Grip grip = cuts[i].grip();
+            double length = cuts[i].fills() ? grip.lengthMm() : cuts[i].lengthMm();
+            double tapeG = Frustum.tube(MOST_TAPE_MM, grip.boreMm(), Math.min(grip.boreMm(), thinMm[i]))
+                    .massG(ground.catalog.rates().tapeDensityGMm3() * 1000);
+            known = new GripFit(grip.boreMm(), grip.boreMm(), 0, 0)
+                    .mass(grip, 0, length)
+                    .plus(glue(ground.thickestGlueGMl, thickMm[i], length))
+                    .plus(MassSum.point(tapeG, length / 2));
+            most[i] = known;
+        }
+        return known;
     }
 
     /**
@@ -181,33 +204,37 @@ final class GripMasses {
     }
 
     private double mass(int i, double from, double to, Linear k, double arm) {
-        double c = k.leastPerMg(from, to + lengthMm[i], arm);
-        if (c < 0) {
-            return c * (cuts[i].grip().massMg() + SLACK_MG);
+        double front = to + lengthMm[i];
+        double c = k.leastPerMg(from, front, arm);
+        double dearest = Math.max(k.perMgAt(from, arm), k.perMgAt(front, arm));
+        double rounding = ROUNDING_MG * Math.max(Math.abs(c), dearest) + Math.abs(k.perMgMm()) + Math.abs(k.perMgMm2());
+        if (c >= 0) {
+            return (slicesMg[i] == null ? whole(least[i], from, to, k, arm) : sliced(i, k, arm)) - rounding;
         }
-        double most = Math.max(k.perMgAt(from, arm), k.perMgAt(to + lengthMm[i], arm));
-        double rounding = ROUNDING_MG * most + Math.abs(k.perMgMm()) + Math.abs(k.perMgMm2());
-        return (slicesMg[i] == null ? whole(i, from, to, k, arm) : sliced(i, k, arm)) - rounding;
+        boolean welcomeAllAlong = slicesMg[i] == null && dearest <= 0;
+        return (welcomeAllAlong ? whole(most(i), from, to, k, arm) : c * 1000 * most(i).massG()) - rounding;
     }
 
-    /** Least over the places its rear end may lie at: at one of the ends, or at the vertex between. */
-    private double whole(int i, double from, double to, Linear k, double arm) {
-        double least = Math.min(at(i, from, k, arm), at(i, to, k, arm));
-        double curve = k.perMgMm2() * m0[i];
+    /** Least over the places the rear end of such masses may lie at: at one of the ends, or at the vertex between. */
+    private static double whole(MassSum g, double from, double to, Linear k, double arm) {
+        double cheapest = Math.min(at(g, from, k, arm), at(g, to, k, arm));
+        double curve = k.perMgMm2() * g.massG();
         if (curve > 0) {
-            double vertex = -(k.perMgMm() * m0[i] + 2 * k.perMgMm2() * (arm * m0[i] + m1[i])) / (2 * curve);
+            double vertex =
+                    -(k.perMgMm() * g.massG() + 2 * k.perMgMm2() * (arm * g.massG() + g.firstGmm())) / (2 * curve);
             if (vertex > from && vertex < to) {
-                least = Math.min(least, at(i, vertex, k, arm));
+                cheapest = Math.min(cheapest, at(g, vertex, k, arm));
             }
         }
-        return least;
+        return cheapest;
     }
 
-    private double at(int i, double rear, Linear k, double arm) {
+    private static double at(MassSum g, double rear, Linear k, double arm) {
         double lever = rear + arm;
-        return k.perMg() * m0[i]
-                + k.perMgMm() * (rear * m0[i] + m1[i])
-                + k.perMgMm2() * (lever * lever * m0[i] + 2 * lever * m1[i] + m2[i]);
+        return 1000
+                * (k.perMg() * g.massG()
+                        + k.perMgMm() * (rear * g.massG() + g.firstGmm())
+                        + k.perMgMm2() * (lever * lever * g.massG() + 2 * lever * g.firstGmm() + g.secondGmm2()));
     }
 
     /** Slice by slice at the cheapest place each may lie: it slides with the reel and with the grip's length. */

@@ -83,6 +83,8 @@ final class Ground {
     final boolean boreRuled;
     /** Density of the lightest adhesive, g/ml. */
     final double thinnestGlueGMl;
+    /** Density of the heaviest adhesive, g/ml. */
+    final double thickestGlueGMl;
     /** Reel foot positions, rising, mm. */
     final List<Integer> feet;
 
@@ -141,6 +143,8 @@ final class Ground {
         this.boreRuled = ruled("seat-on-blank");
         this.thinnestGlueGMl =
                 adhesives.stream().mapToDouble(Adhesive::densityGMl).min().orElse(0);
+        this.thickestGlueGMl =
+                adhesives.stream().mapToDouble(Adhesive::densityGMl).max().orElse(0);
         this.feet = feet();
     }
 

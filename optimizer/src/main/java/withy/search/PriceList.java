@@ -33,8 +33,8 @@ final class PriceList {
     /** Glue, thread and rounding of a small part where weight is welcome, mg. */
     private static final double SMALL_SLACK_MG = 2000;
 
-    /** Arbors, glue and rounding of a seat where weight is welcome, mg. */
-    private static final double SEAT_SLACK_MG = 60_000;
+    /** Rounding of what fills a seat where weight is welcome, mg. */
+    private static final double FILLING_ROUNDING_MG = 5;
 
     /** Furthest that the glue of a cap reaches into the butt, mm. */
     private static final double CAP_GLUE_MM = 20;
@@ -294,9 +294,12 @@ final class PriceList {
         if (TrainGraph.none(parts)) {
             return parts;
         }
-        double c = k.leastPerMg(rear, front, armMm);
+        // what fills a seat lies around its middle
+        double c = k.perMgAt((rear + front) / 2, armMm);
         long wished = k.perMilliStep() * ground.wishes.seat(seat) + missed(seat, Station.SEAT);
-        long filled = c < 0 ? (long) (c * SEAT_SLACK_MG) : arbors(seat, shape, c);
+        long filled = c < 0
+                ? (long) Math.floor(c * mostFillingMg(seat, shape)) + arbors(seat, shape, 0)
+                : arbors(seat, shape, c);
         return parts + filled + wished - k.perStyleCenti() * style;
     }
 
@@ -313,6 +316,23 @@ final class PriceList {
             money += k.perMilli() * ground.tariff.partMilli(hood, 1) + missed(hood, Station.HOOD);
         }
         return (long) Math.floor(cost) - Math.abs(k.perMgMm()) - Math.abs(k.perMgMm2()) + money;
+    }
+
+    /** Mass that what fills a seat does not exceed, mg: its whole bore around the thinnest blank filled, and glue on both sides. */
+    private double mostFillingMg(ReelSeat seat, BlankShape shape) {
+        double rear = Math.max(0, ground.firstFoot() - seat.footCentreMm());
+        double thick = shape.profile().largestBetween(rear, Math.max(rear, ground.lastFoot() + seat.lengthMm()));
+        double thin = shape.profile().at(ground.lastFoot() + seat.lengthMm());
+        double bore = Math.max(seat.boreMm(), thick);
+        double densest = ground.catalog.rates().tapeDensityGMm3();
+        for (Arbor arbor : ground.arbors) {
+            densest = Math.max(densest, arbor.densityGMm3());
+        }
+        double filled = Math.PI / 4 * (bore * bore - thin * thin) * seat.lengthMm() * densest;
+        double glued = 2
+                * ArborRings.adhesiveMassG(
+                        bore, seat.lengthMm(), ground.catalog.rates().adhesiveFilmMm(), ground.thickestGlueGMl);
+        return (filled + glued) * 1000 + FILLING_ROUNDING_MG;
     }
 
     /** Least that fills the gap between seat and blank where the reel stands nearest the butt: it only gets wider further up. */

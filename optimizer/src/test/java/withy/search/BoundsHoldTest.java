@@ -41,6 +41,9 @@ import withy.rules.Rulebook;
 class BoundsHoldTest {
     private static final int BUILDS = 8;
     private static final int PRICES = 4;
+    /** Slopes may be this many times what the brief asks for balance, as where balance counts for most. */
+    private static final int STEEP = 20;
+
     private static final Set<Station.Place> TRAIN = Set.of(Station.Place.GUIDE, Station.Place.TIP_TOP);
 
     private static int handles;
@@ -150,7 +153,7 @@ class BoundsHoldTest {
     }
 
     private static Prices prices(Task task, Random random) {
-        long own = task.scoring.perOutsideMgMm();
+        long own = task.scoring.perOutsideMgMm() * (random.nextInt(3) == 0 ? STEEP : 1);
         long slope = Math.round(own * (2 * random.nextDouble() - 1));
         return new Prices(
                 slope,
