@@ -25,18 +25,18 @@ final class AroundPage {
     void show(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        Answer answer = pages.bench().answer(asked, Bench.PATIENCE_S);
+        Answer answer = pages.bench().answer(asked, Look.of(ctx));
         if (answer.builds().isEmpty()) {
             Pages.go(ctx, "/builds/" + step.id());
             return;
         }
-        int patience = BuildsPage.patience(ctx);
-        Around around = pages.bench().around(asked, answer.builds(), patience);
+        Look look = Look.of(ctx);
+        Around around = pages.bench().around(asked, answer.builds(), look);
         WhyAnswer why = pages.bench()
                 .explained(
                         "why",
                         asked,
-                        patience,
+                        look,
                         (inquiry, progress) ->
                                 Explain.why(inquiry, pages.bench().chooser(asked.catalog()), progress));
         pages.html(

@@ -6,10 +6,11 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 
-/** The few files the page brings beside its words: its style sheet and its script. Only these names are answered. */
+/** The few files the page brings beside its words: its style sheets and its script. Only these names are answered. */
 final class Assets {
     private static final Map<String, String> TYPES = Map.of(
             "withy.css", "text/css; charset=utf-8",
+            "paper.css", "text/css; charset=utf-8",
             "withy.js", "text/javascript; charset=utf-8",
             "mark.svg", "image/svg+xml");
 

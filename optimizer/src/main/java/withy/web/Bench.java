@@ -1,6 +1,8 @@
 package withy.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.File;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
@@ -33,6 +35,7 @@ import withy.explain.Inquiry;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
 import withy.rules.Rulebook;
+import withy.shop.Shop;
 import withy.shop.Snapshot;
 import withy.units.Money;
 import withy.units.QuantityText;
@@ -63,6 +66,8 @@ final class Bench {
         thread.setDaemon(true);
         return thread;
     });
+
+    private final Soon soon = new Soon(workers, MOST_ANSWERS);
 
     Bench(LocalPage.Setting setting, LongSupplier millis) {
         this.setting = setting;
@@ -136,6 +141,15 @@ final class Bench {
         return coming(asked, patienceS).whole();
     }
 
+    /** The same if it comes in time; else it is on its way. */
+    Answer answer(Asked asked, Look look) {
+        Answer whole = coming(asked, PATIENCE_S).within(look.waitMs());
+        if (whole == null) {
+            throw new Soon.NotYet();
+        }
+        return whole;
+    }
+
     /** Up to three builds, begun now or before. One that was looked for longer stands in for one that was cut short. */
     Coming coming(Asked asked, int patienceS) {
         Coming longer = comings.known(key("propose", asked, MOST_PATIENCE_S));
@@ -161,21 +175,21 @@ final class Bench {
     }
 
     /** Any other answer about a brief; worked out once for a question. */
-    <T> T explained(String question, Asked asked, int patienceS, BiFunction<Inquiry, Progress, T> how) {
+    <T> T explained(String question, Asked asked, Look look, BiFunction<Inquiry, Progress, T> how) {
         return kept(
                 question,
                 asked,
-                patienceS,
+                look,
                 progress -> how.apply(
                         Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), progress), progress));
     }
 
     /** What else there is around an offer. */
-    Around around(Asked asked, List<BuildSheet> offered, int patienceS) {
+    Around around(Asked asked, List<BuildSheet> offered, Look look) {
         return kept(
                 "around",
                 asked,
-                patienceS,
+                look,
                 progress ->
                         Around.of(asked.catalog(), asked.told(), chooser(asked.catalog()), offered, units(), progress));
     }
@@ -207,11 +221,37 @@ final class Bench {
 
     /** An answer that was cut short is kept as well: to look again takes as long again, and there is a way to look longer. */
     @SuppressWarnings("unchecked")
-    private <T> T kept(String question, Asked asked, int patienceS, Function<Progress, T> how) {
-        Object longer = answers.known(key(question, asked, MOST_PATIENCE_S));
+    private <T> T kept(String question, Asked asked, Look look, Function<Progress, T> how) {
+        Object longer = soon.known(key(question, asked, MOST_PATIENCE_S));
         return longer != null
                 ? (T) longer
-                : (T) answers.get(key(question, asked, patienceS), () -> (Object) how.apply(patience(patienceS)));
+                : soon.get(
+                        key(question, asked, look.patienceS()),
+                        look.waitMs(),
+                        () -> how.apply(patience(look.patienceS())));
+    }
+
+    /** The state of the shop's memory by its files: any booking changes them. */
+    private static List<Long> written(Path memory) {
+        List<Long> state = new ArrayList<>();
+        for (String end : List.of("", "-wal")) {
+            File file = new File(memory + end);
+            state.add(file.length());
+            state.add(file.lastModified());
+        }
+        return state;
+    }
+
+    /** An answer about the shop as it stands; worked out anew once anything was booked. */
+    <T> T ofShop(String question, Look look, BiFunction<Workshop, Progress, T> how) {
+        Workshop workshop = workshop();
+        List<Object> key = List.of(
+                question,
+                workshop.snapshot().hash(),
+                workshop.day(),
+                written(Shop.file(workshop.folder())),
+                look.patienceS());
+        return soon.get(key, look.waitMs(), () -> how.apply(workshop, patience(look.patienceS())));
     }
 
     /** Solves what is usually begun with, one after another and out of the way, so that the first to ask does not wait for a cold start. */

@@ -105,6 +105,7 @@ public final class BenchPage implements LocalPage {
 
     private static void faults(Javalin server, Pages pages) {
         server.exception(Refusal.class, (e, ctx) -> refused(ctx, pages, e.status(), e.lines()));
+        server.exception(Soon.NotYet.class, (e, ctx) -> waiting(ctx, pages));
         server.exception(
                 UnitsFault.class,
                 (e, ctx) -> refused(
@@ -143,6 +144,18 @@ public final class BenchPage implements LocalPage {
                 refused(ctx, pages, 404, List.of(Words.say("page.none")));
             }
         });
+    }
+
+    /** What takes longer than a moment says so at once and comes in its place when it is there. */
+    private static void waiting(Context ctx, Pages pages) {
+        String step = ctx.pathParamMap().getOrDefault("step", "");
+        String here = step.isEmpty() ? ctx.path().startsWith("/plan") ? "plan" : "stock" : "brief";
+        pages.html(
+                ctx,
+                "waiting",
+                new WaitingView(
+                        pages.frame(Words.say("wait.head"), here, null).waiting(),
+                        step.isEmpty() ? "" : "/builds/" + step));
     }
 
     private static void refused(Context ctx, Pages pages, int status, List<String> lines) {

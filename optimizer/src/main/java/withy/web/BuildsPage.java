@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
 import withy.app.BuildSheet;
-import withy.app.BuildSheet.TradeOffLine;
 import withy.app.MachineSheet.Outline;
 import withy.app.Outlines;
 import withy.brief.Brief;
@@ -17,44 +17,46 @@ import withy.explain.Phrases;
 import withy.report.SideBySide;
 import withy.web.Bench.Asked;
 import withy.web.BuildsView.Card;
-import withy.web.BuildsView.Cell;
-import withy.web.BuildsView.Line;
 import withy.web.BuildsView.Part;
 import withy.web.BuildsView.Repair;
 import withy.web.BuildsView.Wish;
 
 /** Three builds side by side. */
 final class BuildsPage {
-    /** How long a page waits for the whole answer before it shows what there is, ms. */
-    private static final long FIRST_MS = 200;
+    /** Answers whose builds stay drawn. */
+    private static final int MOST_DRAWN = 16;
 
-    /** How long one that asks for the rest waits, ms. */
-    private static final long REST_MS = 10_000;
+    /** Builds drawn for this very answer to this brief. */
+    private record Drawn(Answer answer, Brief brief) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Drawn one && one.answer == answer && one.brief.equals(brief);
+        }
 
-    /** Objective behind a row of figures, so that ties can be told. */
-    private static final Map<String, String> OBJECTIVES = Map.of(
-            "text.price", "price",
-            "text.weight", "weight",
-            "text.outside", "balance",
-            "text.swingWeight", "swingWeight",
-            "text.style", "style",
-            "text.durability", "durability");
+        @Override
+        public int hashCode() {
+            return System.identityHashCode(answer);
+        }
+    }
 
     private final Pages pages;
+    private final Recent<Drawn, List<Card>> cards = new Recent<>(MOST_DRAWN);
 
     BuildsPage(Pages pages) {
         this.pages = pages;
     }
 
-    static int patience(Context ctx) {
-        return "long".equals(ctx.queryParam("look")) ? Bench.MOST_PATIENCE_S : Bench.PATIENCE_S;
-    }
-
     void show(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        Coming coming = pages.bench().coming(asked, patience(ctx));
-        Answer whole = coming.within("rest".equals(ctx.queryParam("show")) ? REST_MS : FIRST_MS);
+        Look look = Look.of(ctx);
+        Coming coming = pages.bench().coming(asked, look.patienceS());
+        String show = String.valueOf(ctx.queryParam("show"));
+        boolean best = show.equals("best");
+        if (best) {
+            coming.begun(look.waitMs());
+        }
+        Answer whole = coming.within(best ? 0 : look.waitMs());
         Answer first = coming.first();
         BuildsView view = whole != null
                 ? view(step, asked, whole, "")
@@ -96,10 +98,10 @@ final class BuildsPage {
                 asked(brief),
                 step.parent().isEmpty() ? "" : step.said(),
                 step.parent(),
-                sides == null ? List.of() : cards(asked, builds, sides),
+                sides == null ? List.of() : cards.get(new Drawn(answer, brief), () -> cards(asked, builds, sides)),
                 builds.stream().map(b -> Words.say("builds.head", b.rank())).toList(),
-                sides == null ? List.of() : differences(sides),
-                sides == null ? List.of() : figures(sides, builds),
+                sides == null ? List.of() : Beside.differences(sides),
+                sides == null ? List.of() : Beside.figures(sides, builds),
                 priorities(step.brief(), asked),
                 wishes(brief),
                 answer.reasons(),
@@ -161,7 +163,7 @@ final class BuildsPage {
                     pages.bench().units().mass(figures.weightG()),
                     pages.bench().units().mass(figures.weightToleranceG()),
                     sides.ahead(figures.balanceFromReelFootMm()),
-                    other(sides, i),
+                    Beside.other(sides, i),
                     gives(build),
                     proof == null ? "" : proof,
                     RodDrawing.of(
@@ -177,15 +179,6 @@ final class BuildsPage {
                     parts(build, asked.told())));
         }
         return cards;
-    }
-
-    /** Which parts are others than in the first, or empty. */
-    private static String other(SideBySide sides, int at) {
-        List<String> places = differences(sides).stream()
-                .filter(line -> line.cells().get(at).mark().equals("other"))
-                .map(line -> line.label().toLowerCase(Locale.ROOT))
-                .toList();
-        return places.isEmpty() ? "" : Words.say("builds.other", Phrases.list(places));
     }
 
     /** The first is the best for what was asked; the others stand against it. */
@@ -216,41 +209,6 @@ final class BuildsPage {
                     kept));
         }
         return parts;
-    }
-
-    private static List<Line> differences(SideBySide sides) {
-        return sides.differences().stream()
-                .filter(row -> row.cells().stream().distinct().count() > 1)
-                .map(row -> new Line(
-                        Phrases.sentence(row.label()),
-                        row.cells().stream()
-                                .map(cell ->
-                                        new Cell(cell, cell.equals(row.cells().get(0)) ? "" : "other"))
-                                .toList()))
-                .toList();
-    }
-
-    private static List<Line> figures(SideBySide sides, List<BuildSheet> builds) {
-        List<Line> lines = new ArrayList<>();
-        for (SideBySide.Row row : sides.figures()) {
-            String objective = OBJECTIVES.get(row.key());
-            List<Cell> cells = new ArrayList<>();
-            for (int i = 0; i < builds.size(); i++) {
-                boolean tie = i > 0 && objective != null && tied(builds.get(i), objective);
-                cells.add(new Cell(row.cells().get(i), tie ? "tie" : ""));
-            }
-            lines.add(new Line(Phrases.sentence(row.label().strip()), cells));
-        }
-        return lines;
-    }
-
-    private static boolean tied(BuildSheet build, String objective) {
-        for (TradeOffLine line : build.tradeOffs()) {
-            if (line.against() == 1 && line.objective().equals(objective)) {
-                return !line.noticeable();
-            }
-        }
-        return false;
     }
 
     private List<BriefView.FieldView> priorities(ObjectNode typed, Asked asked) {

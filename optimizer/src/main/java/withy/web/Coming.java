@@ -59,6 +59,17 @@ final class Coming {
         }
     }
 
+    /** Waits until the best build is known, or the whole, or that long. */
+    void begun(long millis) {
+        try {
+            CompletableFuture.anyOf(first, whole).get(millis, TimeUnit.MILLISECONDS);
+        } catch (ExecutionException | TimeoutException e) {
+            // who asks for the whole is told
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
     /** The answer with the best build alone, or null while that is not known. */
     @Nullable
     Answer first() {

@@ -30,9 +30,12 @@ final class OutPage {
 
     void look(Context ctx) {
         Part part = pages.part(ctx);
-        Workshop workshop = pages.bench().workshop();
-        Patience patience = pages.bench().patience(BuildsPage.patience(ctx));
-        OutAnswer answer = new OutDesk(workshop, patience).look(new Event(part.id(), null, null, null));
+        OutAnswer answer = pages.bench()
+                .ofShop(
+                        "out " + part.id(),
+                        Look.of(ctx),
+                        (workshop, progress) ->
+                                new OutDesk(workshop, progress).look(new Event(part.id(), null, null, null)));
         String name = part.facts().name();
         pages.html(
                 ctx,

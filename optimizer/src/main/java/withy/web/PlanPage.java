@@ -23,8 +23,8 @@ final class PlanPage {
     }
 
     void show(Context ctx) {
-        Patience patience = pages.bench().patience(BuildsPage.patience(ctx));
-        PlanAnswer answer = new PlanDesk(pages.bench().workshop(), patience).plan();
+        PlanAnswer answer = pages.bench()
+                .ofShop("plan", Look.of(ctx), (workshop, progress) -> new PlanDesk(workshop, progress).plan());
         pages.html(
                 ctx,
                 "plan",

@@ -41,7 +41,7 @@ final class WhyPage {
         String key = ctx.pathParam("station");
         Station station = Station.parse(key);
         String rank = ctx.pathParam("rank");
-        BuildSheet sheet = pages.bench().answer(asked, Bench.PATIENCE_S).builds().stream()
+        BuildSheet sheet = pages.bench().answer(asked, Look.of(ctx)).builds().stream()
                 .filter(b -> String.valueOf(b.rank()).equals(rank))
                 .findFirst()
                 .orElse(null);
@@ -53,7 +53,7 @@ final class WhyPage {
                 .explained(
                         "drawer " + rank + " " + key,
                         asked,
-                        BuildsPage.patience(ctx),
+                        Look.of(ctx),
                         (inquiry, progress) -> Objects.requireNonNull(Explain.drawer(inquiry, build, station)));
         List<Line> fits = new ArrayList<>();
         List<Line> refused = new ArrayList<>();
@@ -86,7 +86,7 @@ final class WhyPage {
                 .explained(
                         "why " + part,
                         asked,
-                        BuildsPage.patience(ctx),
+                        Look.of(ctx),
                         (inquiry, progress) -> Explain.whyNot(inquiry, new TreeSet<>(List.of(part))));
         String name = known.facts().name();
         List<String> beside = new ArrayList<>();
@@ -130,7 +130,7 @@ final class WhyPage {
     void lighter(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        LighterAnswer answer = pages.bench().explained("lighter", asked, BuildsPage.patience(ctx), Explain::lighter);
+        LighterAnswer answer = pages.bench().explained("lighter", asked, Look.of(ctx), Explain::lighter);
         BuildLine first = answer.first();
         BuildLine lightest = answer.lightest();
         if (first == null || lightest == null) {

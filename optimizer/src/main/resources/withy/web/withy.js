@@ -41,7 +41,7 @@
       return;
     }
     var query = new URLSearchParams(location.search);
-    query.set("show", "rest");
+    query.set("show", note.dataset.rest);
     fetch(location.pathname + "?" + query, { credentials: "same-origin" })
       .then(function (answer) { return answer.ok ? answer.text() : ""; })
       .then(function put(html) {

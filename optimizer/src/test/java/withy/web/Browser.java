@@ -10,11 +10,14 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.FluentWait;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser without a window. Every click and every filled field is counted. */
@@ -22,13 +25,12 @@ final class Browser implements AutoCloseable {
     private static final Path SHOTS = Path.of("target", "screenshots");
     private static final int HEIGHT = 900;
     private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration LOOK = Duration.ofMillis(40);
+
+    private static @Nullable Browser shared;
 
     final ChromeDriver driver;
     private int actions;
-
-    Browser() {
-        this(true);
-    }
 
     Browser(boolean script) {
         ChromeOptions options = new ChromeOptions();
@@ -44,6 +46,17 @@ final class Browser implements AutoCloseable {
                 .build();
         driver = new ChromeDriver(service, options);
         width(1280);
+    }
+
+    /** The one with script that the tests of a run share; it ends with them. */
+    static synchronized Browser shared() {
+        Browser there = shared;
+        if (there == null) {
+            there = new Browser(true);
+            Runtime.getRuntime().addShutdownHook(new Thread(there::close));
+            shared = there;
+        }
+        return there;
     }
 
     Browser open(String address) {
@@ -98,8 +111,15 @@ final class Browser implements AutoCloseable {
         return actions;
     }
 
+    /** What is seen of the page in words. */
     String text() {
-        return one("body").getText();
+        return text("body");
+    }
+
+    /** What is seen of the first element of a kind; asked of the page in one go, where the driver walks every element. */
+    String text(String css) {
+        return String.valueOf(driver.executeScript("return document.querySelector(arguments[0]).innerText", css))
+                .strip();
     }
 
     /** Path of the page's address. */
@@ -110,7 +130,7 @@ final class Browser implements AutoCloseable {
 
     /** Waits until the page's address has a path that starts so, and is not another one, and nothing more is on its way. */
     Browser arrive(String start, String not) {
-        new WebDriverWait(driver, PATIENCE)
+        waiting()
                 .until(any -> path().startsWith(start)
                         && !path().equals(not)
                         && "complete".equals(driver.executeScript("return document.readyState")));
@@ -119,20 +139,26 @@ final class Browser implements AutoCloseable {
 
     /** Waits until the page is whole: nothing is looked for or counted any more. */
     Browser settled() {
-        new WebDriverWait(driver, PATIENCE)
-                .until(any -> all("[data-rest], [aria-busy=true]").isEmpty());
+        waiting().until(any -> all("[data-rest], [aria-busy=true]").isEmpty());
         return this;
     }
 
     /** Waits until something is so. */
     void until(java.util.function.BooleanSupplier so) {
-        new WebDriverWait(driver, PATIENCE).until(any -> so.getAsBoolean());
+        waiting().until(any -> so.getAsBoolean());
+    }
+
+    private FluentWait<WebDriver> waiting() {
+        return new WebDriverWait(driver, PATIENCE).pollingEvery(LOOK);
     }
 
     /** Violations that axe finds on the page as it stands, each with where. */
     List<String> violations() {
+        // the page has no frames, so that axe need not open a window of its own each time
         return new AxeBuilder()
-                .analyze(driver).getViolations().stream().map(Browser::told).toList();
+                .setLegacyMode(true).analyze(driver).getViolations().stream()
+                        .map(Browser::told)
+                        .toList();
     }
 
     private static String told(Rule rule) {

@@ -29,13 +29,15 @@ class EveryPageTest {
     @BeforeAll
     static void open() throws Exception {
         shop = new ShopFolder(scratch, "bench");
-        browser = new Browser();
+        browser = Browser.shared();
+        browser.open("about:blank");
+        browser.driver.manage().logs().get("performance");
+        browser.driver.manage().logs().get("browser");
         browser.open(shop.address().toString());
     }
 
     @AfterAll
     static void close() {
-        browser.close();
         shop.close();
     }
 
@@ -84,7 +86,7 @@ class EveryPageTest {
     private static void weighIn(List<String> asked) {
         browser.open(shop.at("/jobs/1"));
         browser.clickWords("a", "Weigh its parts").arrive("/jobs/1/scale", "");
-        String before = browser.one(".total .answer").getText();
+        String before = browser.text(".total .answer");
         assertTrue(before.contains(", 0 of "), before);
         browser.fill("#weight", "60.25 g");
         browser.one("#weight").sendKeys(Keys.ENTER);
@@ -92,14 +94,13 @@ class EveryPageTest {
         asked.addAll(browser.violations());
         browser.shoot("sure");
         browser.clickWords("a", "No, weigh again").arrive("/jobs/1/scale", "/jobs/1/scale");
-        assertTrue(browser.one(".total .answer").getText().contains(", 0 of "), browser.text());
+        assertTrue(browser.text(".total .answer").contains(", 0 of "), browser.text());
         String heavier = "0.21 g";
         browser.fill("#weight", heavier);
         browser.one("#weight").sendKeys(Keys.ENTER);
-        new org.openqa.selenium.support.ui.WebDriverWait(browser.driver, java.time.Duration.ofSeconds(20))
-                .until(any -> browser.text().contains(", 1 of "));
+        browser.until(() -> browser.text().contains(", 1 of "));
         assertTrue(browser.text().contains(heavier), browser.text());
-        assertFalse(browser.one(".total .answer").getText().equals(before));
+        assertFalse(browser.text(".total .answer").equals(before));
     }
 
     private static void stockOut(String drawer) {
@@ -114,7 +115,7 @@ class EveryPageTest {
         assertTrue(drawer.endsWith("/seat"));
         assertTrue(browser.all(".rung").size() >= 2, browser.text());
         browser.click(".rung form button").arrive("/jobs/1", "");
-        assertFalse(browser.one(".checklist").getText().contains("Featherlode"), browser.text());
+        assertFalse(browser.text(".checklist").contains("Featherlode"), browser.text());
     }
 
     private static Map<String, String> pages(String step) {
@@ -146,7 +147,7 @@ class EveryPageTest {
         browser.click("button[value=weighed]").arrive("/jobs/1", "");
         assertTrue(browser.text().contains("It weighs 101.3 g and balances 93 mm"), browser.text());
         browser.click("button[value=close]").arrive("/jobs/1", "");
-        assertTrue(browser.one(".bead[aria-current]").getText().contains("closed"));
+        assertTrue(browser.text(".bead[aria-current]").contains("closed"));
     }
 
     /** Every request the browser made is in its own log. */

@@ -26,13 +26,12 @@ class TalkTest {
     @BeforeAll
     static void open() throws Exception {
         shop = new ShopFolder(scratch, "bench");
-        browser = new Browser();
+        browser = Browser.shared();
         browser.open(shop.address().toString());
     }
 
     @AfterAll
     static void close() {
-        browser.close();
         shop.close();
     }
 
@@ -70,12 +69,12 @@ class TalkTest {
     void aRefusedPartIsGoneAndUndoBringsItBack() {
         builds("estuary");
         String first = browser.path();
-        String part = browser.one("#parts-1 .part .name").getText();
+        String part = browser.text("#parts-1 .part .name");
         browser.click("#parts-1 .part button[value=never]").arrive("/builds/", first);
-        assertFalse(browser.one("#parts-1").getText().contains(part));
+        assertFalse(browser.text("#parts-1").contains(part));
         assertTrue(browser.text().contains("Never: " + part));
         browser.clickWords("a", "Undo").arrive(first, "");
-        assertEquals(part, browser.one("#parts-1 .part .name").getText());
+        assertEquals(part, browser.text("#parts-1 .part .name"));
     }
 
     @Test
@@ -96,38 +95,38 @@ class TalkTest {
     void reloadBackAndTwoTabsLoseNothing() {
         builds("estuary");
         String first = browser.path();
-        String before = browser.one("main").getText();
+        String before = browser.text("main");
         browser.driver.navigate().refresh();
-        assertEquals(before, browser.one("main").getText());
+        assertEquals(before, browser.text("main"));
         browser.click("#parts-1 .part button[value=never]").arrive("/builds/", first);
         String second = browser.path();
-        String other = browser.one("main").getText();
+        String other = browser.text("main");
         browser.driver.navigate().back();
         browser.arrive(first, "");
-        assertEquals(before, browser.one("main").getText());
+        assertEquals(before, browser.text("main"));
         String tab = browser.driver.getWindowHandle();
         browser.driver.switchTo().newWindow(org.openqa.selenium.WindowType.TAB);
         browser.open(shop.at(second));
-        assertEquals(other, browser.one("main").getText());
+        assertEquals(other, browser.text("main"));
         browser.click("#parts-1 .part button[value=never]").arrive("/builds/", second);
-        assertNotEquals(other, browser.one("main").getText());
+        assertNotEquals(other, browser.text("main"));
         browser.driver.close();
         browser.driver.switchTo().window(tab);
         browser.driver.navigate().refresh();
-        assertEquals(before, browser.one("main").getText());
+        assertEquals(before, browser.text("main"));
     }
 
     @Test
     void theFirstWishThatLeavesNoneIsToldWhileItIsTyped() {
         browser.open(shop.at("/brief?start=estuary")).settled();
-        String count = browser.one("#count").getText();
+        String count = browser.text("#count");
         assertTrue(count.matches("(?s)\\d+ of \\d+ blanks fit\\..*At least \\d+ builds.*"), count);
         browser.fill("#packedMax", "30 cm").one("#packedMax").sendKeys(Keys.TAB);
-        browser.until(() -> browser.one("#count").getText().contains("nothing can be built"));
-        count = browser.one("#count").getText();
+        browser.until(() -> browser.text("#count").contains("nothing can be built"));
+        count = browser.text("#count");
         assertTrue(count.contains("300 mm at most when packed: from this wish on"), count);
         browser.fill("#packedMax", "2.2 m").one("#packedMax").sendKeys(Keys.TAB);
-        browser.until(() -> browser.one("#count").getText().contains("At least"));
+        browser.until(() -> browser.text("#count").contains("At least"));
     }
 
     @Test
@@ -137,9 +136,9 @@ class TalkTest {
         browser.click("button.main").arrive("/builds/", "");
         assertEquals(0, browser.all("article.build").size());
         String none = browser.path();
-        String told = browser.one(".tag span").getText();
+        String told = browser.text(".tag span");
         browser.click(".tag button[value=repair]").arrive("/builds/", none);
-        String price = browser.one("article.build .sums strong").getText();
+        String price = browser.text("article.build .sums strong");
         assertTrue(told.endsWith(price), told + " against " + price);
         browser.clickWords("a", "Undo").arrive(none, "");
         assertEquals(0, browser.all("article.build").size());
@@ -152,8 +151,8 @@ class TalkTest {
         browser.open(shop.at("/brief?start=estuary"));
         browser.fill("#lure-usual", "lots").fill("#length", "2 m to 40 m");
         browser.click("button.main").arrive("/brief", "/brief?start=estuary");
-        assertTrue(browser.one("#lure-usual-fault").getText().contains("lots"));
-        assertTrue(browser.one("#length-fault").getText().contains("900 to 6000 mm"));
+        assertTrue(browser.text("#lure-usual-fault").contains("lots"));
+        assertTrue(browser.text("#length-fault").contains("900 to 6000 mm"));
         assertEquals("lots", browser.one("#lure-usual").getAttribute("value"));
         assertEquals("7 g", browser.one("#lure-lightest").getAttribute("value"));
         browser.fill("#lure-usual", "1/2 oz").fill("#length", "6'8\" to 7'3\"");
