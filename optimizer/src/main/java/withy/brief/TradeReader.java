@@ -242,7 +242,9 @@ final class TradeReader {
         Double told = fields.number(key, Bounds.STEP, unit);
         if (told == null) {
             told = usual;
-            notes.taken(Default.STEP, objective.key(), Bounds.plain(usual) + " " + unit);
+            String name = objective == Objective.SWING_WEIGHT ? "swing weight" : objective.key();
+            boolean oneClass = usual == 1 && unit.equals("classes");
+            notes.taken(Default.STEP, name, Bounds.plain(usual) + " " + (oneClass ? "class" : unit));
         }
         steps.put(objective, told);
     }

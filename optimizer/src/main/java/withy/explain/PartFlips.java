@@ -1,11 +1,15 @@
 package withy.explain;
 
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.LongFunction;
 import java.util.function.LongPredicate;
 import org.jspecify.annotations.Nullable;
+import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartFacts;
 import withy.explain.Flip.Kind;
+import withy.rod.Rod;
 import withy.rod.Tariff;
 
 /** At which price or weight of its own a part would win. */
@@ -75,12 +79,14 @@ final class PartFlips {
         double now = facts.massMg() / 1000.0;
         double grid = now < 3 ? 0.01 : 0.1;
         long most = (long) Math.floor(now * (1 - LIGHTEST_SHARE) / grid);
-        LongPredicate lighter = step -> wins(part.with(facts.withScale(lighter(now, grid, step), facts.weightTolG())));
+        LongFunction<Part> made = step -> part.with(facts.withScale(lighter(now, grid, step), facts.weightTolG()));
+        LongPredicate lighter = step -> wins(made.apply(step));
         if (most < 1 || !lighter.test(most)) {
             return null;
         }
-        long step = Turning.first(most, lighter);
-        return new Flip(
+        long guess = Turning.first(most, step -> passes(made.apply(step)));
+        long step = Turning.firstFrom(guess < 0 ? most : guess, most, lighter);
+        return step < 0 ? null : new Flip(
                 Kind.WEIGHT,
                 part.id(),
                 now,
@@ -96,6 +102,16 @@ final class PartFlips {
 
     private static double lighter(double now, double grid, long step) {
         return step == 0 ? now : Math.round((Math.ceil(now / grid) - step) * grid * 1000) / 1000.0;
+    }
+
+    /** True where the opponent as it is, but for the part, scores no worse than the best build. */
+    private boolean passes(Part changed) {
+        Found first = Objects.requireNonNull(finding.first());
+        Found opponent = Objects.requireNonNull(finding.opponent());
+        Catalog other = inquiry.catalog()
+                .changed(Map.of(changed.id(), changed.facts()), inquiry.catalog().hash());
+        Rod rod = Rod.measure(other, inquiry.brief(), opponent.build());
+        return inquiry.score(inquiry.vector(rod)) <= inquiry.score(first.vector());
     }
 
     private boolean wins(Part changed) {

@@ -29,20 +29,51 @@ final class PriorityFlips {
         this.finding = finding;
     }
 
-    /** Nearest first. */
+    /**
+     * One objective's priority turned one way.
+     *
+     * @param way a step of the grid, up or down
+     * @param most steps it can be turned
+     * @param cross steps to where the opponent's score passes that of the best; it is hardly in the best build before
+     */
+    private record Turn(Objective objective, double now, double way, long most, long cross) {
+        double size() {
+            return distance(now, now + way * cross);
+        }
+    }
+
+    private static double distance(double now, double wins) {
+        return Math.abs(wins - now) / (now + 1);
+    }
+
+    /** Nearest first; further objectives are looked at only while one may be nearer than those found. */
     List<Flip> nearest() {
-        List<Flip> found = new ArrayList<>();
+        List<Turn> turns = new ArrayList<>();
         for (Objective objective : Objective.values()) {
-            if (!inquiry.stopped()) {
-                Flips.add(found, priority(objective));
+            Turn turn = turn(objective);
+            if (turn != null) {
+                turns.add(turn);
             }
         }
-        found.sort(Comparator.comparingDouble(flip -> Math.abs(flip.wins() - flip.now()) / (flip.now() + 1)));
+        turns.sort(Comparator.comparingDouble(Turn::size));
+        List<Flip> found = new ArrayList<>();
+        for (Turn turn : turns) {
+            boolean enough = found.size() >= MOST_PRIORITY_FLIPS
+                    && size(found.get(MOST_PRIORITY_FLIPS - 1)) <= turn.size();
+            if (!inquiry.stopped() && !enough) {
+                Flips.add(found, flip(turn));
+                found.sort(Comparator.comparingDouble(PriorityFlips::size));
+            }
+        }
         return found.subList(0, Math.min(MOST_PRIORITY_FLIPS, found.size()));
     }
 
-    /** Raised where the opponent is better, lowered where it is worse, to where its score passes that of the best, and on from there. */
-    private @Nullable Flip priority(Objective objective) {
+    private static double size(Flip flip) {
+        return distance(flip.now(), flip.wins());
+    }
+
+    /** Raised where the opponent is better, lowered where it is worse; null where neither makes it pass. */
+    private @Nullable Turn turn(Objective objective) {
         ObjectiveVector first = Objects.requireNonNull(finding.first()).vector();
         ObjectiveVector opponent = Objects.requireNonNull(finding.opponent()).vector();
         long gain = first.loss(objective) - opponent.loss(objective);
@@ -56,12 +87,16 @@ final class PriorityFlips {
             Scoring scoring = Scoring.of(inquiry.brief(), inquiry.catalog().rates(), with(objective, now + way * step));
             return scoring.score(opponent) <= scoring.score(first);
         });
-        if (cross < 0) {
-            return null;
-        }
+        return cross < 0 ? null : new Turn(objective, now, way, most, cross);
+    }
+
+    private @Nullable Flip flip(Turn turn) {
+        Objective objective = turn.objective;
+        double now = turn.now;
+        double way = turn.way;
         long wins = Turning.firstFrom(
-                cross,
-                most,
+                turn.cross,
+                turn.most,
                 step -> Flips.wins(
                         inquiry, finding, inquiry.query().withPriorities(with(objective, now + way * step))));
         if (wins < 0) {

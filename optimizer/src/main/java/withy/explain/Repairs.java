@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
+import withy.brief.Brief.PartWish;
 import withy.brief.BriefDraft;
 import withy.brief.Objective;
 import withy.explain.Demand.Switch;
@@ -187,15 +188,19 @@ final class Repairs {
         return enough;
     }
 
-    /** From the price of a cheap build down, in growing steps, each build met telling a price that is enough; then by halves. */
+    /**
+     * From the price of the cheapest build down, in growing steps, each build met telling a price that is enough; then by halves. The cheapest by score
+     * is the cheapest but for a hair, so that mostly one question is asked: whether a little less is too little.
+     */
     private long leastMoney(Brief brief, Dial dial) {
+        Brief plain = plain(brief);
         long now = Math.round(dial.now());
-        long enough = Math.min(dial.steps(), cheapest(brief) - now);
+        long enough = Math.min(dial.steps(), cheapest(plain) - now);
         long tooLittle = 0;
         long step = 1;
         while (enough - tooLittle > 1) {
             long less = Math.max(enough - step, (enough + tooLittle) >>> 1);
-            Brief said = dial.turned(brief, dial.at(less));
+            Brief said = dial.turned(plain, dial.at(less));
             Build some = inquiry.any(question.withBrief(said));
             if (some == null) {
                 tooLittle = less;
@@ -206,6 +211,18 @@ final class Repairs {
             }
         }
         return enough;
+    }
+
+    /** The brief with what would be nice worth nothing: the same builds are legal, and nothing but the price tells them apart. */
+    private static Brief plain(Brief brief) {
+        BriefDraft draft = new BriefDraft(brief).handle(HandleWithout::niceness);
+        return draft.parts(Repairs::worthless, Repairs::worthless).brief();
+    }
+
+    private static List<PartWish> worthless(List<PartWish> wishes) {
+        return wishes.stream()
+                .map(wish -> wish.hard() ? wish : new PartWish(wish.partId(), false, 0))
+                .toList();
     }
 
     /** A price that something can be built for: that of the build where price counts above all. */

@@ -11,6 +11,7 @@ import withy.app.LighterAnswer.PartLine;
 import withy.app.LighterAnswer.PointLine;
 import withy.app.Reasons.BuildLine;
 import withy.explain.Phrases;
+import withy.units.Money;
 import withy.units.QuantityText;
 
 /** The answer of {@code lighter} for a terminal of 80 columns. */
@@ -64,7 +65,7 @@ public final class LighterText {
         Page.Column[] columns = {new Page.Column(10, true), new Page.Column(69, false)};
         for (PointLine point : curve) {
             String words = point.sentence().isEmpty()
-                    ? WhyNotText.figures(point.build(), units, currency)
+                    ? Phrases.of("text.lighter.from", Money.print(point.build().priceMinor(), currency))
                     : Phrases.sentence(point.sentence());
             page.row(columns, units.mass(point.build().weightG()), words);
         }
@@ -141,20 +142,26 @@ public final class LighterText {
         }
         if (refused.size() > MOST_TOLD) {
             List<PartLine> rest = refused.subList(MOST_TOLD, refused.size());
-            page.paragraph("· ", Phrases.of("text.lighter.others", rest.size(), byRule(rest)));
+            page.paragraph("· ", others(rest));
         }
     }
 
-    private static String byRule(List<PartLine> lines) {
+    private static String others(List<PartLine> lines) {
         Map<String, Integer> counts = new TreeMap<>();
         for (PartLine line : lines) {
             if (line.breaks() != null) {
                 counts.merge(line.breaks().rule(), 1, Integer::sum);
             }
         }
+        if (counts.size() == 1) {
+            return Phrases.of(
+                    "text.lighter.others.one",
+                    lines.size(),
+                    Phrases.of("ruleName." + counts.keySet().iterator().next()));
+        }
         List<String> words = new ArrayList<>();
         counts.forEach(
                 (rule, count) -> words.add(Phrases.of("text.lighter.other", count, Phrases.of("ruleName." + rule))));
-        return Phrases.list(words);
+        return Phrases.of("text.lighter.others", lines.size(), Phrases.list(words));
     }
 }

@@ -115,8 +115,8 @@ public final class WhyNotText {
 
     private static void nearest(Page page, ConflictLine conflict) {
         if (conflict.breaks() != null) {
-            page.paragraph(
-                    "  ", Phrases.of("text.conflict.nearest", conflict.breaks().sentence()));
+            String key = conflict.wishes().size() == 1 ? "text.conflict.nearest" : "text.conflict.nearest.more";
+            page.paragraph("  ", Phrases.of(key, conflict.breaks().sentence()));
         }
     }
 }

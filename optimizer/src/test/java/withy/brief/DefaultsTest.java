@@ -205,7 +205,7 @@ class DefaultsTest {
         add(
                 Default.STEP,
                 "{}",
-                "The least difference worth noticing in swingWeight is not told: 0.0015 kg·m², from the shop's rates.");
+                "The least difference worth noticing in swing weight is not told: 0.0015 kg·m², from the shop's rates.");
         add(
                 Default.STEP_PRICE,
                 "{\"budget\": 650}",
