@@ -86,18 +86,20 @@ final class PartFlips {
         }
         long guess = Turning.first(most, step -> passes(made.apply(step)));
         long step = Turning.firstFrom(guess < 0 ? most : guess, most, lighter);
-        return step < 0 ? null : new Flip(
-                Kind.WEIGHT,
-                part.id(),
-                now,
-                lighter(now, grid, step - 1),
-                lighter(now, grid, step),
-                "g",
-                Phrases.of(
-                        "flip.weight",
-                        facts.name(),
-                        inquiry.units().fineMass(lighter(now, grid, step)),
-                        inquiry.units().fineMass(now)));
+        return step < 0
+                ? null
+                : new Flip(
+                        Kind.WEIGHT,
+                        part.id(),
+                        now,
+                        lighter(now, grid, step - 1),
+                        lighter(now, grid, step),
+                        "g",
+                        Phrases.of(
+                                "flip.weight",
+                                facts.name(),
+                                inquiry.units().fineMass(lighter(now, grid, step)),
+                                inquiry.units().fineMass(now)));
     }
 
     private static double lighter(double now, double grid, long step) {
@@ -109,7 +111,8 @@ final class PartFlips {
         Found first = Objects.requireNonNull(finding.first());
         Found opponent = Objects.requireNonNull(finding.opponent());
         Catalog other = inquiry.catalog()
-                .changed(Map.of(changed.id(), changed.facts()), inquiry.catalog().hash());
+                .changed(
+                        Map.of(changed.id(), changed.facts()), inquiry.catalog().hash());
         Rod rod = Rod.measure(other, inquiry.brief(), opponent.build());
         return inquiry.score(inquiry.vector(rod)) <= inquiry.score(first.vector());
     }

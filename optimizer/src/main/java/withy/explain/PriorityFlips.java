@@ -58,8 +58,8 @@ final class PriorityFlips {
         turns.sort(Comparator.comparingDouble(Turn::size));
         List<Flip> found = new ArrayList<>();
         for (Turn turn : turns) {
-            boolean enough = found.size() >= MOST_PRIORITY_FLIPS
-                    && size(found.get(MOST_PRIORITY_FLIPS - 1)) <= turn.size();
+            boolean enough =
+                    found.size() >= MOST_PRIORITY_FLIPS && size(found.get(MOST_PRIORITY_FLIPS - 1)) <= turn.size();
             if (!inquiry.stopped() && !enough) {
                 Flips.add(found, flip(turn));
                 found.sort(Comparator.comparingDouble(PriorityFlips::size));

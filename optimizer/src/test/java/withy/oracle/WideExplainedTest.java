@@ -69,11 +69,12 @@ class WideExplainedTest {
 
     WideExplainedTest() throws IOException {
         Path home = Path.of(System.getProperty("withy.home", ".."));
-        this.catalog = Objects.requireNonNull(CatalogReader.read(
-                        home.resolve("catalog-samples").resolve("wide"), SampleCatalogs.AS_OF)
-                .catalog());
+        this.catalog = Objects.requireNonNull(
+                CatalogReader.read(home.resolve("catalog-samples").resolve("wide"), SampleCatalogs.AS_OF)
+                        .catalog());
         try (Stream<Path> files = Files.walk(home.resolve("scenarios"))) {
-            for (Path file : files.filter(path -> path.endsWith("brief.json")).sorted().toList()) {
+            for (Path file :
+                    files.filter(path -> path.endsWith("brief.json")).sorted().toList()) {
                 Brief brief = BriefReader.read(file, new BriefContext(catalog.rates(), catalog.asOf()))
                         .brief();
                 if (brief != null) {
@@ -108,7 +109,8 @@ class WideExplainedTest {
                 .lure(new Lure(lure.lightestG() * heavier, lure.usualG() * heavier, lure.heaviestG() * heavier))
                 .length(from.lengthMinMm() + longer - 20, from.lengthMaxMm() + longer + 20)
                 .reach(from.reachMinMm() + reach, from.reachMaxMm() + reach)
-                .classes(Math.max(1, Math.min(5, from.durabilityClass() + random.nextInt(3) - 1)), from.corrosionClass())
+                .classes(
+                        Math.max(1, Math.min(5, from.durabilityClass() + random.nextInt(3) - 1)), from.corrosionClass())
                 .priorities(priorities)
                 .brief();
     }
@@ -162,13 +164,17 @@ class WideExplainedTest {
             case CHOSEN -> assertTrue(ExplainedTest.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
             case EQUAL, DOMINATED, LOSES -> {
                 assertFalse(ExplainedTest.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
-                assertEquals(with.objectives(), Objects.requireNonNull(finding.opponent()).vector(), told);
+                assertEquals(
+                        with.objectives(),
+                        Objects.requireNonNull(finding.opponent()).vector(),
+                        told);
                 Found better = finding.better();
                 assertTrue(
                         better == null
                                 || Judge.legal(better.rod(), Rulebook.standard())
                                         && ExplainedTest.better(
-                                                better.vector(), finding.opponent().vector()),
+                                                better.vector(),
+                                                finding.opponent().vector()),
                         told);
             }
             case BREAKS_RULE, NOT_IN_STOCK -> refused(told, brief, id, finding, with);
@@ -224,7 +230,8 @@ class WideExplainedTest {
                 Query loses = query(Said.of(brief, flip.subject(), flip.now(), flip.loses()));
                 if (refused) {
                     assertNotNull(solved(catalog, wins.forcing(Set.of(id))).build(), told);
-                    assertEquals(null, solved(catalog, loses.forcing(Set.of(id))).build(), told);
+                    assertEquals(
+                            null, solved(catalog, loses.forcing(Set.of(id))).build(), told);
                 } else {
                     assertTrue(wins(catalog, wins, id), told);
                     assertFalse(wins(catalog, loses, id), told);
