@@ -42,6 +42,7 @@ public record PlanAnswer(
      * @param name short name of the commission
      * @param wantedBy day it is wanted, or null
      * @param kept true where its build is agreed and stays
+     * @param glued stations that are glued or wrapped and stay as they are
      * @param served false where it gets no rod
      * @param rod its rod, or null
      * @param oneByOne its rod when jobs are taken one by one, or null
@@ -55,6 +56,7 @@ public record PlanAnswer(
             String name,
             @Nullable String wantedBy,
             boolean kept,
+            List<String> glued,
             boolean served,
             OutAnswer.@Nullable Standing rod,
             OutAnswer.@Nullable Standing oneByOne,
@@ -63,6 +65,7 @@ public record PlanAnswer(
             List<String> differs,
             @Nullable BuildFile build) {
         public JobLine {
+            glued = List.copyOf(glued);
             differs = List.copyOf(differs);
         }
     }

@@ -52,6 +52,9 @@ public final class PlanText {
         page.paragraph(
                 String.format(Locale.ROOT, "%3d  ", job.job()),
                 job.name() + (wanted == null ? "" : ", " + Phrases.of("text.job.wanted", wanted)));
+        if (!job.glued().isEmpty()) {
+            page.paragraph("     ", Phrases.of("text.plan.glued", String.join(", ", job.glued())));
+        }
         Standing rod = job.rod();
         if (rod == null) {
             page.paragraph("     ", Phrases.of("text.plan.unserved"));

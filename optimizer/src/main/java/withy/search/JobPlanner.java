@@ -4,30 +4,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.Blank;
-import withy.catalog.Catalog;
-import withy.catalog.Part;
-import withy.catalog.PartFacts;
 import withy.catalog.PartKind;
-import withy.objectives.NiceWishes;
-import withy.objectives.ObjectiveVector;
-import withy.objectives.Scoring;
-import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
-import withy.objectives.Style;
-import withy.rod.BlankShape;
-import withy.rod.Build;
 import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.search.planning.Assignment;
@@ -42,22 +30,23 @@ import withy.search.planning.Assignment;
  */
 public final class JobPlanner {
     /** Questions asked at most. */
-    private static final int STANDARD_QUESTIONS = 400;
+    private static final int STANDARD_QUESTIONS = 120;
+
+    /** Cases followed up at most. */
+    private static final int MOST_CASES = 4_000;
 
     private final List<PlanJob> jobs;
     private final Supplies supplies;
     private final Watch watch;
     private final int questions;
-    private final List<Map<SortedMap<String, Integer>, PlanOption>> known = new ArrayList<>();
-    private final Map<Long, Search> searches = new LinkedHashMap<>();
-    private int asked;
+    private final JobOptions builds;
 
     private JobPlanner(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions) {
         this.jobs = List.copyOf(jobs);
         this.supplies = supplies;
         this.watch = watch;
         this.questions = questions;
-        jobs.forEach(job -> known.add(new LinkedHashMap<>()));
+        this.builds = new JobOptions(this.jobs, watch);
     }
 
     /**
@@ -102,14 +91,18 @@ public final class JobPlanner {
     }
 
     private Plan plan() {
-        List<PlanOption> oneByOne = oneByOne();
         Case root = root();
+        List<PlanOption> oneByOne = oneByOne();
         List<PlanOption> best = oneByOne;
         PriorityQueue<Case> open =
                 new PriorityQueue<>(Comparator.comparing(Case::bound).thenComparingInt(Case::order));
         open.add(root);
         int order = 1;
-        while (!open.isEmpty() && asked < questions && !watch.interrupted().getAsBoolean()) {
+        int cases = 0;
+        while (!open.isEmpty()
+                && builds.asked() < questions
+                && cases++ < MOST_CASES
+                && !watch.interrupted().getAsBoolean()) {
             Case next = open.poll();
             if (next.bound().compareTo(PlanCost.of(best)) >= 0) {
                 open.clear();
@@ -134,10 +127,13 @@ public final class JobPlanner {
     }
 
     private Plan finished(List<PlanOption> found, List<PlanOption> oneByOne, List<PlanOption> alone, PlanCost reached) {
-        List<PlanOption> best = Assignment.pick(pool(found, oneByOne), found, this::excess, this::orders);
+        List<List<PlanOption>> pool = pool(found, oneByOne);
+        SharedShelf shelf = new SharedShelf(jobs, supplies, pool);
+        List<PlanOption> best = Assignment.pick(pool, found, shelf::excess, shelf::orders);
         PlanCost cost = PlanCost.of(best);
         PlanCost bound = reached.compareTo(cost) < 0 ? reached : cost;
-        return new Plan(best, cost, oneByOne, PlanCost.of(oneByOne), alone, bound, bound.compareTo(cost) == 0, asked);
+        return new Plan(
+                best, cost, oneByOne, PlanCost.of(oneByOne), alone, bound, bound.compareTo(cost) == 0, builds.asked());
     }
 
     /** All builds found for each job, and none. */
@@ -147,7 +143,7 @@ public final class JobPlanner {
             Set<PlanOption> options = new LinkedHashSet<>();
             options.add(found.get(job));
             options.add(oneByOne.get(job));
-            options.addAll(known.get(job).values());
+            options.addAll(builds.found(job));
             options.add(PlanOption.UNSERVED);
             pool.add(List.copyOf(options));
         }
@@ -172,7 +168,7 @@ public final class JobPlanner {
                     limits.put(part, left(part, job, taken));
                 }
             }
-            taken[job] = option(job, limits);
+            taken[job] = builds.best(job, limits);
         }
         return List.of(taken);
     }
@@ -202,7 +198,7 @@ public final class JobPlanner {
         return Math.max(0, left);
     }
 
-    private Set<LocalDate> days() {
+    private SortedSet<LocalDate> days() {
         return supplies.days(jobs.stream().map(PlanJob::wanted).toList());
     }
 
@@ -211,7 +207,7 @@ public final class JobPlanner {
         List<PlanOption> options = new ArrayList<>();
         for (int job = 0; job < jobs.size(); job++) {
             limits.add(new TreeMap<>());
-            options.add(option(job, new TreeMap<>()));
+            options.add(builds.best(job, new TreeMap<>()));
         }
         return new Case(limits, options, PlanCost.bound(options), 0);
     }
@@ -222,7 +218,7 @@ public final class JobPlanner {
         own.put(part, parent.options().get(job).of(part) - 1);
         limits.set(job, own);
         List<PlanOption> options = new ArrayList<>(parent.options());
-        options.set(job, option(job, own));
+        options.set(job, builds.best(job, own));
         return new Case(limits, options, PlanCost.bound(options), order);
     }
 
@@ -230,117 +226,33 @@ public final class JobPlanner {
     private record Conflict(String part, List<Integer> jobs) {}
 
     private @Nullable Conflict conflict(List<PlanOption> options) {
+        SortedMap<String, List<Integer>> users = new TreeMap<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            for (String part : options.get(job).pieces().keySet()) {
+                if (supplies.scarce(part, jobs.get(job).wanted())) {
+                    users.computeIfAbsent(part, any -> new ArrayList<>()).add(job);
+                }
+            }
+        }
+        SortedSet<LocalDate> days = days();
         Conflict smallest = null;
-        for (String part : usedBy(options.toArray(new PlanOption[0]))) {
-            for (LocalDate day : days()) {
-                List<Integer> using = using(part, day, options);
+        for (Map.Entry<String, List<Integer>> one : users.entrySet()) {
+            String part = one.getKey();
+            for (LocalDate day : days) {
+                List<Integer> using = one.getValue().stream()
+                        .filter(job -> !jobs.get(job).wanted().isAfter(day))
+                        .toList();
                 int used = using.stream()
                         .mapToInt(job -> options.get(job).of(part))
                         .sum();
-                boolean tooMany = used > supplies.by(part, day);
-                if (tooMany
-                        && (smallest == null || using.size() < smallest.jobs().size())) {
+                boolean fewer =
+                        smallest == null || using.size() < smallest.jobs().size();
+                if (fewer && used > supplies.by(part, day)) {
                     smallest = new Conflict(part, using);
                 }
             }
         }
         return smallest;
-    }
-
-    /** Jobs wanted by a day that use a part no order brings in time. */
-    private List<Integer> using(String part, LocalDate day, List<PlanOption> options) {
-        List<Integer> using = new ArrayList<>();
-        for (int job = 0; job < jobs.size(); job++) {
-            LocalDate wanted = jobs.get(job).wanted();
-            if (!wanted.isAfter(day) && options.get(job).of(part) > 0 && supplies.scarce(part, wanted)) {
-                using.add(job);
-            }
-        }
-        return using;
-    }
-
-    /** Pieces wanted beyond what there is. */
-    private long excess(List<PlanOption> options) {
-        long excess = 0;
-        for (String part : usedBy(options.toArray(new PlanOption[0]))) {
-            long worst = 0;
-            for (LocalDate day : days()) {
-                long used = using(part, day, options).stream()
-                        .mapToLong(job -> options.get(job).of(part))
-                        .sum();
-                worst = Math.max(worst, used - supplies.by(part, day));
-            }
-            excess += worst;
-        }
-        return excess;
-    }
-
-    /** Suppliers that something must be ordered from. */
-    private long orders(List<PlanOption> options) {
-        SortedMap<String, Integer> all = new TreeMap<>();
-        options.forEach(option -> option.pieces().forEach((part, count) -> all.merge(part, count, Integer::sum)));
-        Set<String> suppliers = new TreeSet<>();
-        all.forEach((part, count) -> {
-            Part known = jobs.get(0).catalog().find(part);
-            if (known != null && count > supplies.by(part, Supplies.NO_HURRY)) {
-                suppliers.add(known.facts().supplier());
-            }
-        });
-        return suppliers.size();
-    }
-
-    /** The best build of a job that takes no more than the limits allow. */
-    private PlanOption option(int job, SortedMap<String, Integer> limits) {
-        PlanOption before = known.get(job).get(limits);
-        if (before != null) {
-            return before;
-        }
-        PlanOption made = solve(jobs.get(job), limits);
-        known.get(job).put(limits, made);
-        return made;
-    }
-
-    private PlanOption solve(PlanJob job, SortedMap<String, Integer> limits) {
-        Build kept = job.kept();
-        if (kept != null) {
-            PlanOption keeps = measured(job, kept);
-            boolean within = limits.entrySet().stream().allMatch(limit -> keeps.of(limit.getKey()) <= limit.getValue());
-            return within ? keeps : PlanOption.UNSERVED;
-        }
-        asked++;
-        Search search = limits.isEmpty()
-                ? searches.computeIfAbsent(job.id(), id -> new Search(job.catalog()))
-                : new Search(limited(job.catalog(), limits));
-        Solution solution = search.solve(job.query(), watch);
-        Build build = solution.build();
-        if (build == null) {
-            return PlanOption.UNSERVED;
-        }
-        PlanOption option = measured(job, build);
-        return new PlanOption(build, option.objectives(), option.score(), solution.bound(), option.pieces());
-    }
-
-    private static Catalog limited(Catalog catalog, SortedMap<String, Integer> limits) {
-        Map<String, PartFacts> facts = new LinkedHashMap<>();
-        limits.forEach((id, most) -> {
-            Part part = catalog.find(id);
-            if (part != null) {
-                int pieces = Math.min(part.facts().stock(), most);
-                facts.put(id, part.facts().withStock(pieces).notOrdered());
-            }
-        });
-        return catalog.changed(facts, catalog.hash());
-    }
-
-    private static PlanOption measured(PlanJob job, Build build) {
-        Catalog catalog = job.catalog();
-        var brief = job.query().brief();
-        Blank blank = (Blank) Objects.requireNonNull(catalog.find(build.layout().blankId()));
-        Rod rod = Rod.measure(catalog, brief, build, BlankShape.of(blank));
-        ObjectiveVector vector = ObjectiveVector.of(rod, new Style(catalog, brief), new NiceWishes(brief));
-        long score =
-                Scoring.of(brief, catalog.rates(), job.query().priorities()).score(vector);
-        return new PlanOption(build, vector, score, score, pieces(rod));
     }
 
     /** Pieces a rod takes of the shop's: not what is used by amount, nor what the customer brings. */

@@ -24,8 +24,8 @@ public record PlanCost(int unserved, long score) implements Comparable<PlanCost>
         int unserved = 0;
         long score = 0;
         for (PlanOption option : options) {
-            unserved += option.served() ? 0 : 1;
-            score += option.bound();
+            unserved += option.open() ? 0 : 1;
+            score += option.open() ? option.bound() : 0;
         }
         return new PlanCost(unserved, score);
     }

@@ -14,7 +14,7 @@ import withy.search.planning.Assignment;
  * @param build the build, or null where the job is not served
  * @param objectives its objectives, or null
  * @param score its score by the job's brief; 0 where it is not served
- * @param bound no build under the same limits scores less
+ * @param bound no build under the same limits scores less; the largest number where there is none
  * @param pieces pieces it takes of the shop's
  */
 public record PlanOption(
@@ -24,10 +24,20 @@ public record PlanOption(
         long bound,
         SortedMap<String, Integer> pieces)
         implements Assignment.Way {
-    static final PlanOption UNSERVED = new PlanOption(null, null, 0, 0, new TreeMap<>());
+    static final PlanOption UNSERVED = unserved(Long.MAX_VALUE);
+
+    /** No build, and none that scores less than a bound. */
+    static PlanOption unserved(long bound) {
+        return new PlanOption(null, null, 0, bound, new TreeMap<>());
+    }
 
     public PlanOption {
         pieces = Collections.unmodifiableSortedMap(new TreeMap<>(pieces));
+    }
+
+    /** True where a build may be found yet. */
+    boolean open() {
+        return bound != Long.MAX_VALUE;
     }
 
     /** True where the job gets a rod. */

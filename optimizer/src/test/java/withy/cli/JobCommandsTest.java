@@ -175,6 +175,52 @@ class JobCommandsTest {
     }
 
     @Test
+    void aGluedButtGripStaysWhateverElseIsChosenAgain() {
+        answer(0, "job", "job", "1", "--offer", "--json");
+        JsonNode accepted = answer(0, "job", "job", "1", "--accept", "1", "--json");
+        JsonNode grip = at(accepted.path("build"), "buttGrip");
+        answer(0, "job", "job", "1", "--glue", "buttGrip", "--json");
+        String seat = partAt(accepted, "seat");
+        JsonNode ladder = answer(0, "out", "out", seat, "--json").path("jobs").get(0);
+        assertTrue(ladder.path("rungs").size() > 0, ladder.toString());
+        for (JsonNode rung : ladder.path("rungs")) {
+            JsonNode fitted = at(rung.path("build"), "buttGrip");
+            assertEquals(grip.path("part"), fitted.path("part"));
+            // 70 mm as sold, which a build file tells by naming no length
+            assertTrue(grip.path("lengthMm").isNull() && fitted.path("lengthMm").asDouble() == 70, fitted.toString());
+            assertEquals(accepted.path("build").path("layout").path("reelFootMm"), footOf(rung));
+        }
+        assertEquals(
+                0,
+                answer(0, "out", "out", grip.path("part").asText(), "--json")
+                        .path("jobs")
+                        .size());
+        answer(0, "stock", "stock", seat, "--count", "0", "--json");
+        JsonNode planned = answer(0, "plan", "plan", "--json").path("jobs").get(0);
+        assertFalse(planned.path("kept").asBoolean(), planned.toString());
+        assertEquals("[\"buttGrip\"]", planned.path("glued").toString());
+        assertTrue(planned.path("served").asBoolean(), planned.toString());
+        assertEquals(grip.path("part"), at(planned.path("build"), "buttGrip").path("part"));
+        assertEquals(70, at(planned.path("build"), "buttGrip").path("lengthMm").asDouble());
+        assertEquals(accepted.path("build").path("layout").path("reelFootMm"), footOf(planned));
+        assertTrue(
+                terminal.run("plan").out().contains("Glued and kept: buttGrip"),
+                terminal.run("plan").out());
+        narrow("plan");
+    }
+
+    private static JsonNode footOf(JsonNode line) {
+        return line.path("build").path("layout").path("reelFootMm");
+    }
+
+    private static JsonNode at(JsonNode build, String station) {
+        return StreamSupport.stream(build.path("parts").spliterator(), false)
+                .filter(at -> at.path("station").asText().equals(station))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void slipsAreTold() {
         told(3, "There is no job 9", "job", "9");
         told(2, "No job is named", "job", "--built");
