@@ -60,7 +60,7 @@ record Table(List<String> header, int headerLine, List<Line> rows, char separato
         int skipped = 0;
         char separator = 0;
         String first = firstLine(body);
-        if (first.strip().toLowerCase(Locale.ROOT).matches("\"?sep=.\"?")) {
+        if (first.strip().toLowerCase(Locale.ROOT).matches("\"?sep=[^\"]\"?")) {
             separator = first.strip().replace("\"", "").charAt(4);
             body = body.substring(Math.min(body.length(), first.length() + 1));
             skipped = 1;

@@ -27,10 +27,10 @@ import withy.rod.Station;
 import withy.rod.Tariff;
 
 /**
- * The offer: the brief's best build, and up to two others that are worth showing beside it. An alternative is the proven best when one objective
- * counts for more; since every objective keeps a weight above nothing, no legal build is at least as good in all six and better in one. It must
- * look or feel different (blank, seat, grip material or guide family), beat rank 1 by more than a noticeable step in the objective it was found
- * with, and cost at most {@link #MOST_REGRET} of rank 1's score in the brief's own score.
+ * The offer: the brief's best build, and up to two others that are worth showing beside it. An alternative is the proven best when other things count
+ * for more, with every objective kept at a weight above nothing, so no legal build is at least as good in all six and better in one. It must look or
+ * feel different (blank, seat, grip material or guide family), beat rank 1 by more than a noticeable step in some objective, and cost at most
+ * {@link #MOST_REGRET} of rank 1's score in the brief's own score. Of those found, the two are shown that cover most with rank 1 ({@link Spread}).
  */
 public final class Offer {
     /** Most that an alternative may be worse in the brief's own score, as a share of rank 1's. ASSUMED. */
@@ -80,16 +80,83 @@ public final class Offer {
         Proposal best = new Proposal(
                 1, build, vector, first.score(), first.bound(), first.score() - first.bound(), first.proven(), null);
         early.accept(best);
-        List<Proposal> pool = pool(best);
-        List<Proposal> chosen = new ArrayList<>(List.of(best));
-        while (chosen.size() < 3) {
-            Proposal next = furthest(pool, chosen);
-            if (next == null) {
-                break;
-            }
-            chosen.add(next);
+        return ranked(widest(best));
+    }
+
+    /**
+     * First what is best where one objective counts for more; then what lies between, near what is to be shown; then, where fewer than three
+     * differ, what there is without a part that is seen of rank 1.
+     */
+    private List<Proposal> widest(Proposal best) {
+        Map<String, Proposal> pool = new LinkedHashMap<>();
+        pool.put(best.build().signature(), best);
+        List<Callable<List<Proposal>>> questions = new ArrayList<>();
+        for (Objective objective : ORDER) {
+            questions.add(() -> favouring(objective, best));
         }
-        return ranked(chosen);
+        ask(questions, pool);
+        questions.clear();
+        Spread spread = spread(pool);
+        for (Proposal one : shown(spread, pool)) {
+            Query wider = query.withPriorities(spread.wider(one.objectives()));
+            questions.add(() -> candidates(search.solve(wider, watch), best));
+        }
+        ask(questions, pool);
+        List<Proposal> shown = shown(spread(pool), pool);
+        for (Map<Objective, Double> under : List.of(spread(pool).wider(best.objectives()), query.priorities())) {
+            if (shown.size() < 3) {
+                shown = without(query.withPriorities(under), best, pool);
+            }
+        }
+        return shown;
+    }
+
+    /** With the best without each part that is seen of rank 1; those that are shown are checked to be beaten by none with it. */
+    private List<Proposal> without(Query asked, Proposal best, Map<String, Proposal> pool) {
+        List<Callable<List<Proposal>>> questions = new ArrayList<>();
+        for (String id : seen(best.build())) {
+            Set<String> refused = new TreeSet<>(query.refused());
+            refused.add(id);
+            questions.add(() -> candidates(search.solve(asked.refusing(refused), watch), best));
+        }
+        Set<String> unbeaten = new TreeSet<>(pool.keySet());
+        ask(questions, pool);
+        while (true) {
+            List<Proposal> shown = shown(spread(pool), pool);
+            boolean allStand = true;
+            for (Proposal one : shown) {
+                String signature = one.build().signature();
+                if (unbeaten.add(signature) && beaten(one)) {
+                    pool.remove(signature);
+                    allStand = false;
+                }
+            }
+            if (allStand) {
+                return shown;
+            }
+        }
+    }
+
+    /** True where a build is at least as good in every objective and better in one. */
+    private boolean beaten(Proposal one) {
+        Map<Objective, Long> losses = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            losses.put(objective, one.objectives().loss(objective));
+        }
+        return search.solve(query.under(losses), watch).score() < one.score();
+    }
+
+    private Spread spread(Map<String, Proposal> pool) {
+        return new Spread(
+                query.brief(),
+                search.catalog().rates(),
+                pool.values().stream().map(Proposal::objectives).toList());
+    }
+
+    private List<Proposal> shown(Spread spread, Map<String, Proposal> pool) {
+        List<Proposal> all = new ArrayList<>(pool.values());
+        all.removeIf(one -> one.rank() != 1 && one.strength() == null);
+        return spread.widest(all, (one, other) -> differs(one.build(), other.build()));
     }
 
     /** Alternatives 2 and 3 in the order of the brief's own score. */
@@ -112,44 +179,14 @@ public final class Offer {
     }
 
     /** Two questions at a time: they do not depend on each other, and each has one answer. */
-    private List<Proposal> pool(Proposal best) {
-        List<Callable<@Nullable Proposal>> questions = new ArrayList<>();
-        for (Objective objective : ORDER) {
-            questions.add(() -> favouring(objective, query, best));
-        }
-        Map<String, Proposal> pool = new LinkedHashMap<>(asked(questions));
-        if (enough(pool, best)) {
-            return new ArrayList<>(pool.values());
-        }
-        questions.clear();
-        for (String id : seen(best.build())) {
-            questions.add(() -> without(id, best));
-        }
-        pool.putAll(asked(questions));
-        return new ArrayList<>(pool.values());
-    }
-
-    private boolean enough(Map<String, Proposal> pool, Proposal best) {
-        Set<String> looks = new TreeSet<>();
-        looks.add(search.visible(best.build()));
-        pool.values().forEach(one -> looks.add(search.visible(one.build())));
-        return looks.size() >= 3;
-    }
-
-    private Map<String, Proposal> asked(List<Callable<@Nullable Proposal>> questions) {
+    private void ask(List<Callable<List<Proposal>>> questions, Map<String, Proposal> pool) {
         ExecutorService workers = Executors.newFixedThreadPool(WORKERS);
         try {
-            Map<String, Proposal> found = new LinkedHashMap<>();
-            for (Future<@Nullable Proposal> answer : workers.invokeAll(questions)) {
-                Proposal one = answer.get();
-                if (one != null) {
-                    found.putIfAbsent(one.build().signature(), one);
-                }
+            for (Future<List<Proposal>> answer : workers.invokeAll(questions)) {
+                answer.get().forEach(one -> pool.putIfAbsent(one.build().signature(), one));
             }
-            return found;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return Map.of();
         } catch (ExecutionException e) {
             throw new IllegalStateException("looking for an alternative failed", e.getCause());
         } finally {
@@ -167,43 +204,6 @@ public final class Offer {
             }
         }
         return ids;
-    }
-
-    /** The brief's best without one part, where it is not dominated and better than rank 1 in something. */
-    private @Nullable Proposal without(String id, Proposal best) {
-        Set<String> refused = new TreeSet<>(query.refused());
-        refused.add(id);
-        Solution found = search.solve(query.refusing(refused), watch);
-        Build build = found.build();
-        ObjectiveVector vector = found.objectives();
-        if (build == null || vector == null || vector.equals(best.objectives())) {
-            return null;
-        }
-        Objective strength = strength(vector, best.objectives());
-        if (strength == null || !affordable(found.score(), best) || !differs(build, best.build())) {
-            return null;
-        }
-        Solution better = search.solve(query.under(losses(vector)), watch);
-        boolean undominated = better.score() >= found.score();
-        return undominated
-                ? new Proposal(
-                        0,
-                        build,
-                        vector,
-                        found.score(),
-                        found.bound(),
-                        found.score() - found.bound(),
-                        found.proven(),
-                        strength)
-                : null;
-    }
-
-    private static Map<Objective, Long> losses(ObjectiveVector vector) {
-        Map<Objective, Long> losses = new EnumMap<>(Objective.class);
-        for (Objective objective : Objective.values()) {
-            losses.put(objective, vector.loss(objective));
-        }
-        return losses;
     }
 
     /** The objective in which one beats the other by most steps, more than one; null where there is none. */
@@ -224,20 +224,23 @@ public final class Offer {
         return score - best.score() <= MOST_REGRET * Math.abs(best.score());
     }
 
-    private @Nullable Proposal favouring(Objective objective, Query asked, Proposal best) {
+    /** What may be shown when an objective counts for more, the most it may be first. */
+    private List<Proposal> favouring(Objective objective, Proposal best) {
+        List<Proposal> found = new ArrayList<>();
         for (double favour : FAVOURS) {
             if (watch.interrupted().getAsBoolean()) {
-                return null;
+                break;
             }
-            Proposal found = favouring(objective, favour, asked, best);
-            if (found != null) {
-                return found;
+            List<Proposal> now = candidates(search.solve(favouring(objective, favour), watch), best);
+            found.addAll(now);
+            if (now.stream().anyMatch(one -> one.strength() != null && differs(one.build(), best.build()))) {
+                break;
             }
         }
-        return null;
+        return found;
     }
 
-    private @Nullable Proposal favouring(Objective objective, double favour, Query asked, Proposal best) {
+    private Query favouring(Objective objective, double favour) {
         Map<Objective, Double> priorities = new EnumMap<>(query.priorities());
         double sum = 0;
         for (double priority : query.priorities().values()) {
@@ -246,16 +249,21 @@ public final class Offer {
         double own = priorities.getOrDefault(objective, 0.0);
         double mean = sum / Objective.values().length;
         priorities.put(objective, Math.max(own, mean) * (1 + favour));
-        Solution found = search.solve(asked.withPriorities(priorities), watch);
+        return query.withPriorities(priorities);
+    }
+
+    /** A build that was found, unless it costs too much of rank 1's score; without a strength where it is noticeably better in nothing. */
+    private List<Proposal> candidates(Solution found, Proposal best) {
         Build build = found.build();
         ObjectiveVector vector = found.objectives();
         if (build == null || vector == null) {
-            return null;
+            return List.of();
         }
         long score = Scoring.of(query.brief(), search.catalog().rates(), query.priorities())
                 .score(vector);
-        return affordable(score, best) && beats(vector, best.objectives(), objective) && differs(build, best.build())
-                ? new Proposal(
+        return score - best.score() > MOST_REGRET * Math.abs(best.score())
+                ? List.of()
+                : List.of(new Proposal(
                         0,
                         build,
                         vector,
@@ -263,13 +271,7 @@ public final class Offer {
                         found.bound(),
                         found.score() - found.bound(),
                         found.proven(),
-                        objective)
-                : null;
-    }
-
-    /** True where one beats the other by more than a noticeable step. */
-    private boolean beats(ObjectiveVector one, ObjectiveVector other, Objective objective) {
-        return other.loss(objective) - one.loss(objective) > step(objective);
+                        strength(vector, best.objectives())));
     }
 
     /** A noticeable step in the whole-number unit of the objective. */
@@ -288,36 +290,5 @@ public final class Offer {
 
     private boolean differs(Build one, Build other) {
         return !search.visible(one).equals(search.visible(other));
-    }
-
-    /** The one of the pool that lies furthest from what is chosen, in steps, and looks different from all of it. */
-    private @Nullable Proposal furthest(List<Proposal> pool, List<Proposal> chosen) {
-        Proposal best = null;
-        double most = 0;
-        for (Proposal one : pool) {
-            double nearest = Double.POSITIVE_INFINITY;
-            for (Proposal other : chosen) {
-                nearest = differs(one.build(), other.build())
-                        ? Math.min(nearest, distance(one.objectives(), other.objectives()))
-                        : 0;
-                if (nearest == 0) {
-                    break;
-                }
-            }
-            if (nearest > most) {
-                most = nearest;
-                best = one;
-            }
-        }
-        return best;
-    }
-
-    private double distance(ObjectiveVector one, ObjectiveVector other) {
-        double sum = 0;
-        for (Objective objective : Objective.values()) {
-            double steps = (one.value(objective) - other.value(objective)) / step(objective);
-            sum += steps * steps;
-        }
-        return Math.sqrt(sum);
     }
 }

@@ -3,6 +3,7 @@ package withy.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.code_intelligence.jazzer.api.BugDetectors;
 import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.IOException;
@@ -144,6 +145,7 @@ class PageFuzzTest {
 
     @FuzzTest(maxDuration = "20m")
     void form(FuzzedDataProvider data) throws Exception {
+        BugDetectors.allowNetworkConnections();
         String path = data.pickValue(FORMS);
         List<String> words = new ArrayList<>();
         for (int i = 0; i < MOST_FIELDS && data.remainingBytes() > 0; i++) {
@@ -155,6 +157,7 @@ class PageFuzzTest {
 
     @FuzzTest(maxDuration = "20m")
     void address(FuzzedDataProvider data) throws Exception {
+        BugDetectors.allowNetworkConnections();
         look(data.pickValue(ADDRESSES), data.consumeRemainingAsString());
     }
 
