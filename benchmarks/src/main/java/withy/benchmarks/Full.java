@@ -102,7 +102,7 @@ final class Full {
                 Cold cold = new Cold(home, System.getProperty("withy.archive", ""));
                 yield LatencyPage.coldText(cold.measure(), cold.parts());
             }
-            case FRONT -> Fronts.text(Fronts.measure(shops.get(0), inOrder(shops.get(0)), end, faults));
+            case FRONT -> new FrontsPage(Fronts.measure(shops.get(0), inOrder(shops.get(0)), end, faults)).text();
             case SCALE -> scale(end);
             case BRIEFS -> briefs(end);
             case FEATURES -> features(end);
