@@ -2,10 +2,7 @@ package withy.app;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,27 +11,19 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet.VerdictLine;
 import withy.brief.Brief;
-import withy.brief.BriefContext;
-import withy.brief.BriefReader;
 import withy.brief.BriefWriter;
 import withy.catalog.Catalog;
-import withy.catalog.Part;
-import withy.explain.Phrases;
 import withy.rod.Build;
 import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rules.Rulebook;
 import withy.shop.Job;
-import withy.shop.Need;
 import withy.shop.Shop;
 import withy.shop.Snapshot;
 
 /** A job step by step: wish, offer, acceptance, glue, finished rod. */
 public final class JobDesk {
-    /** Before any date a kept brief may name: its date was judged when it was first read. */
-    private static final LocalDate ANY_DAY = LocalDate.of(1900, 1, 1);
-
     private final Workshop workshop;
 
     public JobDesk(Workshop workshop) {
@@ -94,7 +83,7 @@ public final class JobDesk {
     public Offered offer(long job, Proposer proposer, Function<Answer, String> shown, OfferDesk.Order paper) {
         try (Shop shop = workshop.open()) {
             Job now = shop.jobs().get(job);
-            Brief brief = brief(now);
+            Brief brief = Agreed.brief(workshop, now);
             Snapshot snapshot = shop.snapshot(workshop.lists());
             Catalog catalog = snapshot.forJob(brief, shop.jobs().held(job));
             Answer answer = proposer.propose(catalog, brief);
@@ -109,7 +98,7 @@ public final class JobDesk {
                             AnswerJson.write(answer),
                             shown.apply(answer),
                             OfferFile.json(printed));
-            return new Offered(answer, answer(shop, job, rivals(shop, now, answer)));
+            return new Offered(answer, answer(shop, job, Rivals.of(workshop, shop, now, answer)));
         }
     }
 
@@ -155,7 +144,7 @@ public final class JobDesk {
      */
     Job take(Shop shop, Job job, @Nullable String newBrief, String buildJson, String note) {
         String told = newBrief == null ? job.brief() : newBrief;
-        Brief brief = brief(told);
+        Brief brief = Agreed.brief(workshop, told);
         Catalog catalog =
                 shop.snapshot(workshop.lists()).forJob(brief, shop.jobs().held(job.id()));
         BuildReader.Reading reading = BuildReader.read(buildJson, catalog);
@@ -178,7 +167,7 @@ public final class JobDesk {
                         wanted == null ? null : wanted.toString(),
                         AnswerJson.write(BuildFile.of(build)),
                         Prediction.of(rod).json(),
-                        needs(rod),
+                        Agreed.needs(rod),
                         note);
     }
 
@@ -190,40 +179,18 @@ public final class JobDesk {
                 .toList();
     }
 
-    /** Pieces a rod takes from the shop: not what is used by amount, nor what the customer brings. */
-    static List<Need> needs(Rod rod) {
-        SortedMap<String, Integer> pieces = new TreeMap<>();
-        for (Placed placed : rod.placed().values()) {
-            if (!Snapshot.shared(placed.part().kind())
-                    && !rod.brief().owned().contains(placed.part().id())) {
-                pieces.merge(placed.part().id(), rod.pieces(placed.station()), Integer::sum);
-            }
-        }
-        List<Need> needs = new ArrayList<>();
-        pieces.forEach((id, count) -> {
-            Part part = rod.setting().catalog().find(id);
-            if (part != null) {
-                needs.add(new Need(
-                        id, count, part.facts().leadDays(), part.facts().packQty()));
-            }
-        });
-        return needs;
-    }
-
     /** Stations are glued or wrapped; {@code guides} stands for all guides. */
     public JobAnswer glue(long job, Set<String> stations) {
         try (Shop shop = workshop.open()) {
             Job now = shop.jobs().get(job);
-            Rod rod = rod(shop, now);
+            Rod rod = Agreed.rod(workshop, shop, now);
             Set<String> fresh = new TreeSet<>();
             SortedMap<String, Integer> pieces = new TreeMap<>();
             for (Station station : stations(rod.build(), stations)) {
                 if (!now.glued().contains(station.key())) {
                     fresh.add(station.key());
                     Placed placed = rod.placed().get(station);
-                    if (placed != null
-                            && !Snapshot.shared(placed.part().kind())
-                            && !rod.brief().owned().contains(placed.part().id())) {
+                    if (placed != null && Agreed.fromTheShop(rod, placed)) {
                         pieces.merge(placed.part().id(), rod.pieces(station), Integer::sum);
                     }
                 }
@@ -297,32 +264,6 @@ public final class JobDesk {
         }
     }
 
-    /** The accepted rod, measured against what the job can have now. */
-    Rod rod(Shop shop, Job job) {
-        Brief brief = brief(job);
-        Catalog catalog =
-                shop.snapshot(workshop.lists()).forJob(brief, shop.jobs().held(job.id()));
-        return Rod.measure(catalog, brief, build(job, catalog));
-    }
-
-    /** The accepted build. */
-    static Build build(Job job, Catalog catalog) {
-        String told = job.build();
-        if (told == null) {
-            throw new RefusedBuild(
-                    "job " + job.id() + " is " + job.state().word() + ": no build was accepted yet.",
-                    List.of("Maybe: withy job " + job.id() + " --accept 1."));
-        }
-        BuildReader.Reading reading = BuildReader.read(told, catalog);
-        Build build = reading.build();
-        if (build == null) {
-            throw new RefusedBuild(
-                    "the build of job " + job.id() + " names parts that are in no list any more.",
-                    reading.faults().stream().map(f -> f.message()).toList());
-        }
-        return build;
-    }
-
     private Shop reading(long job) {
         if (!Shop.exists(workshop.folder())) {
             throw new RefusedBuild(
@@ -332,58 +273,7 @@ public final class JobDesk {
         return Shop.reading(workshop.folder(), workshop.day());
     }
 
-    /** The kept brief. */
-    Brief brief(Job job) {
-        return brief(job.brief());
-    }
-
-    private Brief brief(String told) {
-        return BriefReader.read(told, new BriefContext(workshop.lists().rates(), ANY_DAY))
-                .orThrow();
-    }
-
-    JobAnswer answer(Shop shop, long job, List<String> warnings) {
+    private JobAnswer answer(Shop shop, long job, List<String> warnings) {
         return JobAnswer.of(shop.jobs().file(job), workshop.lists().rates().currency(), warnings);
-    }
-
-    /** Parts of an offer that others were offered too, where there are too few for all. */
-    private List<String> rivals(Shop shop, Job job, Answer answer) {
-        Map<String, Integer> own = pieces(JsonText.tree(AnswerJson.write(answer)));
-        Map<String, String> others = new LinkedHashMap<>();
-        Map<String, Integer> asked = new TreeMap<>(own);
-        for (Job other : shop.jobs().all()) {
-            if (other.state() == Job.State.OFFERED && other.id() != job.id()) {
-                List<Job.Offer> offers = shop.jobs().file(other.id()).offers();
-                JsonNode last = JsonText.tree(offers.get(offers.size() - 1).answer());
-                pieces(last).forEach((part, count) -> {
-                    asked.merge(part, count, Integer::sum);
-                    others.merge(part, Long.toString(other.id()), (a, b) -> a + ", " + b);
-                });
-            }
-        }
-        List<String> warnings = new ArrayList<>();
-        own.forEach((part, count) -> {
-            int free = shop.stock().level(part).free();
-            Integer all = asked.get(part);
-            String rivals = others.get(part);
-            if (rivals != null && all != null && all > free) {
-                warnings.add(Phrases.of("text.job.rivals", workshop.name(part), part, rivals, free));
-            }
-        });
-        return warnings;
-    }
-
-    /** Most pieces of each part that one build of an answer takes. */
-    private static Map<String, Integer> pieces(JsonNode answer) {
-        Map<String, Integer> most = new TreeMap<>();
-        for (JsonNode build : answer.path("builds")) {
-            Map<String, Integer> one = new TreeMap<>();
-            build.path("parts")
-                    .forEach(p ->
-                            one.merge(p.path("part").asText(), p.path("count").intValue(), Integer::sum));
-            one.forEach((part, count) -> most.merge(part, count, Math::max));
-        }
-        most.values().removeIf(count -> count == 0);
-        return most;
     }
 }

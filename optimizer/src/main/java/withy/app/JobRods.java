@@ -73,8 +73,8 @@ public final class JobRods {
     }
 
     private static JobRod read(Workshop workshop, Shop shop, Snapshot snapshot, Job job) {
-        Brief brief = new JobDesk(workshop).brief(job);
+        Brief brief = Agreed.brief(workshop, job);
         Catalog catalog = snapshot.forJob(brief, shop.jobs().held(job.id()));
-        return new JobRod(shop.jobs().file(job.id()), catalog, brief, JobDesk.build(job, catalog));
+        return new JobRod(shop.jobs().file(job.id()), catalog, brief, Agreed.build(job, catalog));
     }
 }

@@ -142,11 +142,11 @@ public final class OutDesk {
     }
 
     private @Nullable JobLadder ladder(Shop shop, Snapshot snapshot, Job job, Event event) {
-        Brief before = desk.brief(job);
+        Brief before = Agreed.brief(workshop, job);
         Brief brief = event.brief() == null ? before : event.brief();
         SortedMap<String, Integer> held = shop.jobs().held(job.id());
         Catalog had = snapshot.forJob(before, held);
-        Build current = JobDesk.build(job, had);
+        Build current = Agreed.build(job, had);
         Set<Station> locked = new TreeSet<>();
         job.glued().forEach(key -> locked.add(Objects.requireNonNull(Station.parse(key))));
         String part = event.part();
@@ -216,7 +216,7 @@ public final class OutDesk {
 
     private Waiting waiting(Snapshot snapshot, Rod agreed, @Nullable String part, @Nullable LocalDate wanted) {
         int pieces = 0;
-        for (Need need : JobDesk.needs(agreed)) {
+        for (Need need : Agreed.needs(agreed)) {
             pieces += need.part().equals(part) ? need.pieces() : 0;
         }
         LocalDate day = part == null ? workshop.day() : snapshot.delivery(part, Math.max(1, pieces), workshop.day());
@@ -279,7 +279,7 @@ public final class OutDesk {
 
         private @Nullable LocalDate ready(Rod rod) {
             LocalDate ready = workshop.day();
-            for (Need need : JobDesk.needs(rod)) {
+            for (Need need : Agreed.needs(rod)) {
                 Integer own = held.get(need.part());
                 LocalDate day =
                         snapshot.delivered(need.part(), need.pieces() - (own == null ? 0 : own), workshop.day());

@@ -40,12 +40,10 @@ import withy.shop.Snapshot;
  */
 public final class PlanDesk {
     private final Workshop workshop;
-    private final JobDesk desk;
     private final Progress progress;
 
     public PlanDesk(Workshop workshop, Progress progress) {
         this.workshop = workshop;
-        this.desk = new JobDesk(workshop);
         this.progress = progress;
     }
 
@@ -73,14 +71,14 @@ public final class PlanDesk {
     }
 
     private Seen seen(Shop shop, Snapshot snapshot, Job job) {
-        Brief brief = desk.brief(job);
+        Brief brief = Agreed.brief(workshop, job);
         SortedMap<String, Integer> held = shop.jobs().held(job.id());
         Catalog catalog = snapshot.forJob(brief, held);
         Query query = Query.of(brief, Rulebook.standard());
         if (job.state() != Job.State.ACCEPTED) {
             return new Seen(job, brief, catalog, held, new PlanJob(job.id(), catalog, query, null));
         }
-        Build build = JobDesk.build(job, catalog);
+        Build build = Agreed.build(job, catalog);
         if (shop.jobs().file(job.id()).missing().isEmpty()) {
             return new Seen(job, brief, catalog, held, new PlanJob(job.id(), catalog, query, build));
         }
