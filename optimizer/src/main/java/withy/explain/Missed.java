@@ -51,7 +51,7 @@ public record Missed(String field, String words) {
 
     private static <T> void wish(List<Missed> list, String field, @Nullable Wish<T> wish, T actual) {
         if (wish != null && !wish.hard() && !wish.value().equals(actual)) {
-            list.add(new Missed(field, Phrases.of("demand." + field + "." + Demands.word(wish.value()))));
+            list.add(new Missed(field, Phrases.of("demand." + field + "." + HandleDemands.word(wish.value()))));
         }
     }
 
