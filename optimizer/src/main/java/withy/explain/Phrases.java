@@ -5,6 +5,8 @@ import withy.rules.Sentences;
 
 /** The words of answers, by key, from the one file of the language; facts are already text in the reader's units when they come here. */
 public final class Phrases {
+    private static final String GUIDE = "guide-";
+
     private Phrases() {}
 
     /** The phrase of a key with its facts put in at {@code {0}}, {@code {1}} …; a key without words is our fault. */
@@ -21,6 +23,11 @@ public final class Phrases {
             from = close + 1;
         }
         return text.append(phrase.substring(from)).toString();
+    }
+
+    /** A station as a builder says it, by its key: "butt grip", "guide 3". */
+    public static String station(String key) {
+        return key.startsWith(GUIDE) ? of("bend.guide", key.substring(GUIDE.length())) : of("station." + key);
     }
 
     /** Words joined as in speech: "a", "a and b", "a, b and c". */

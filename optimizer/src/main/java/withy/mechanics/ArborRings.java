@@ -40,9 +40,14 @@ public final class ArborRings {
         return radialGapMm <= LARGEST_GAP_MM ? Filling.ARBORS : Filling.TOO_WIDE;
     }
 
+    /** Most arbors, or rings of tape, that carry a seat or a grip. */
+    public static final int MOST = 3;
+
+    private static final int FEWEST = 2;
+
     /** How many arbors, or rings of tape, carry a seat. */
     public static int count(double seatLengthMm, int durabilityClass) {
-        return seatLengthMm >= THREE_FROM_SEAT_MM || durabilityClass >= THREE_FROM_CLASS ? 3 : 2;
+        return seatLengthMm >= THREE_FROM_SEAT_MM || durabilityClass >= THREE_FROM_CLASS ? MOST : FEWEST;
     }
 
     /**

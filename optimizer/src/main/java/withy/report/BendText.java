@@ -3,7 +3,6 @@ package withy.report;
 import static withy.report.BendWords.degrees;
 import static withy.report.BendWords.hertz;
 import static withy.report.BendWords.number;
-import static withy.report.BendWords.ring;
 
 import withy.app.BendAnswer;
 import withy.app.MachineSheet;
@@ -144,7 +143,7 @@ public final class BendText {
         for (MachineSheet.GuideCost guide : quick.guides()) {
             page.row(
                     COSTS,
-                    "  " + ring(guide.station()),
+                    "  " + Phrases.station(guide.station()),
                     units.fineMass(guide.massG()),
                     hertz(guide.hertz()),
                     hertz(guide.hertzPerGram()));

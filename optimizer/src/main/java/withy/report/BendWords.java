@@ -1,17 +1,10 @@
 package withy.report;
 
 import java.util.Locale;
-import withy.explain.Phrases;
 
-/** Rings and figures as a bend tells them. */
+/** Figures as a bend tells them. */
 final class BendWords {
     private BendWords() {}
-
-    static String ring(String station) {
-        return station.startsWith("guide-")
-                ? Phrases.of("bend.guide", station.substring("guide-".length()))
-                : Phrases.of("station." + station);
-    }
 
     static String degrees(double deg) {
         return number(deg, 1) + "°";

@@ -12,15 +12,12 @@ public final class DrawerText {
     /** Text of an answer, lines ended by {@code \n}. */
     public static String of(DrawerAnswer answer) {
         Page page = new Page();
-        String station = answer.station().startsWith("guide-")
-                ? Phrases.of("station.guide") + " " + answer.station().substring(6)
-                : Phrases.of("station." + answer.station());
         page.paragraph("", answer.brief().path("name").asText());
         page.paragraph(
                 "",
                 Phrases.of(
                         "text.drawer.title",
-                        Phrases.sentence(station),
+                        Phrases.sentence(Phrases.station(answer.station())),
                         answer.build().name()));
         page.paragraph("", Phrases.of("text.drawer.as"));
         lines(

@@ -95,7 +95,13 @@ public final class JobText {
                                     "text.job.builtBalance", units.mass(built.weightG()), units.partLength(balance)));
         }
         if (!answer.glued().isEmpty()) {
-            page.paragraph("", Phrases.of("text.job.glued", String.join(", ", answer.glued())));
+            page.paragraph(
+                    "",
+                    Phrases.of(
+                            "text.job.glued",
+                            Phrases.list(answer.glued().stream()
+                                    .map(Phrases::station)
+                                    .toList())));
         }
     }
 

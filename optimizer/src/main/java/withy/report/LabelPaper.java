@@ -84,8 +84,7 @@ public final class LabelPaper {
     private List<String> label(
             PartLine part, @Nullable Bag bag, @Nullable HandleLine handle, @Nullable GuideLine guide) {
         Made made = bench.made();
-        String where =
-                guide != null ? Phrases.of("bend.guide", guide.number()) : Phrases.of("station." + part.station());
+        String where = Phrases.station(part.station());
         List<String> lines = new ArrayList<>();
         lines.add(made == null ? Phrases.sentence(where) : Phrases.of("paper.labels.job", made.job(), where));
         lines.add(part.name());

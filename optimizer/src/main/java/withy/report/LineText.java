@@ -2,7 +2,6 @@ package withy.report;
 
 import static withy.report.BendWords.degrees;
 import static withy.report.BendWords.number;
-import static withy.report.BendWords.ring;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -71,7 +70,7 @@ final class LineText {
                     Phrases.of(
                             gap < 0 ? "bend.line.touches" : "bend.line.clears",
                             units.partLength(Math.abs(gap)),
-                            ring(nearest.station())));
+                            Phrases.station(nearest.station())));
         }
     }
 
@@ -96,7 +95,7 @@ final class LineText {
             Double gap = ring.gapBehindMm();
             page.row(
                     RINGS,
-                    ring(ring.station()),
+                    Phrases.station(ring.station()),
                     length(tipMm - ring.xMm()),
                     degrees(ring.turnDeg()),
                     units.mass(ring.forceN() / ForceUnit.KILOGRAM_FORCE.newtons() * 1000),

@@ -53,7 +53,12 @@ public final class PlanText {
                 String.format(Locale.ROOT, "%3d  ", job.job()),
                 job.name() + (wanted == null ? "" : ", " + Phrases.of("text.job.wanted", wanted)));
         if (!job.glued().isEmpty()) {
-            page.paragraph("     ", Phrases.of("text.plan.glued", String.join(", ", job.glued())));
+            page.paragraph(
+                    "     ",
+                    Phrases.of(
+                            "text.plan.glued",
+                            Phrases.list(
+                                    job.glued().stream().map(Phrases::station).toList())));
         }
         Standing rod = job.rod();
         if (rod == null) {

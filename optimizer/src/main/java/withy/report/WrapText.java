@@ -1,7 +1,6 @@
 package withy.report;
 
 import static withy.report.BendWords.number;
-import static withy.report.BendWords.ring;
 
 import java.util.Locale;
 import withy.app.MachineSheet;
@@ -51,7 +50,7 @@ final class WrapText {
             String turns = number(guide.turns(), 0);
             page.row(
                     WRAPS,
-                    ring(guide.station()),
+                    Phrases.station(guide.station()),
                     guide.feet() + " × " + units.partLength(guide.wrapMm()),
                     guide.underTurns() > 0 ? turns + " + " + number(guide.underTurns(), 0) : turns,
                     number(guide.amount().threadM(), 2) + " m",

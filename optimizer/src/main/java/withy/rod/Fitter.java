@@ -29,7 +29,7 @@ public final class Fitter {
     private static final double GLUED_CAP_MM = 12;
 
     /** Width of one tape ring, mm; common practice 6–8. */
-    private static final double TAPE_RING_MM = 7;
+    public static final double TAPE_RING_MM = 7;
 
     private final Setting setting;
     private final Consumables with;

@@ -3,7 +3,6 @@ package withy.rod;
 import withy.brief.Brief;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
-import withy.catalog.RodType;
 import withy.mechanics.TaperProfile;
 
 /**
@@ -31,7 +30,7 @@ public final class Setting {
         this.brief = brief;
         this.shape = shape;
         this.layout = layout;
-        this.handMm = layout.reelFootMm() - (brief.rodType() == RodType.CASTING ? CASTING_HAND_MM : 0);
+        this.handMm = layout.reelFootMm() - armMm(brief);
         this.guideMm = positions.xMm();
         this.spaced = positions.even();
     }
@@ -89,6 +88,11 @@ public final class Setting {
     /** Where swing weight and tip-heaviness are told about, mm from the blank's butt. */
     public double handMm() {
         return handMm;
+    }
+
+    /** From the hand to the reel foot, mm. */
+    public static double armMm(Brief brief) {
+        return brief.rodType().spinningReel() ? 0 : CASTING_HAND_MM;
     }
 
     /** Reel foot centre, mm from the blank's butt. */

@@ -4,6 +4,7 @@ import withy.brief.Brief;
 import withy.catalog.Catalog;
 import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
+import withy.rod.Setting;
 import withy.rod.Tariff;
 
 /**
@@ -33,12 +34,7 @@ record Aim(Brief brief, Scoring scoring, Bounds bounds) {
 
     private double leastPerMgAhead(long slope) {
         Linear k = new Prices(slope, 0, 0, 0, 0).linear(this, 0);
-        double vertex = -armMm() - k.perMgMm() / (2.0 * k.perMgMm2());
-        return k.perMgAt(Math.max(0, Math.min(FURTHEST_MM, vertex)), armMm());
-    }
-
-    /** From the hand to the reel foot, mm. */
-    double armMm() {
-        return brief.rodType().spinningReel() ? 0 : 25;
+        double vertex = -Setting.armMm(brief) - k.perMgMm() / (2.0 * k.perMgMm2());
+        return k.perMgAt(Math.max(0, Math.min(FURTHEST_MM, vertex)), Setting.armMm(brief));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import withy.catalog.Arbor;
 import withy.objectives.Solver.Query;
+import withy.rod.Setting;
 import withy.rules.Supply;
 
 /**
@@ -50,7 +51,7 @@ final class ArborChoice {
     private static boolean weightMayBeWanted(Aim aim) {
         for (int side = -1; side <= 1; side++) {
             Linear k = new Prices(side * aim.scoring().perOutsideMgMm(), 0, 0, 0, 0).linear(aim, 0);
-            if (k.leastPerMg(-SEAT_REACH_MM, SEAT_REACH_MM, aim.armMm()) < 0) {
+            if (k.leastPerMg(-SEAT_REACH_MM, SEAT_REACH_MM, Setting.armMm(aim.brief())) < 0) {
                 return true;
             }
         }

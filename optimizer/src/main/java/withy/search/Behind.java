@@ -1,11 +1,9 @@
 package withy.search;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +13,6 @@ import withy.catalog.Grip;
 import withy.catalog.ReelSeat;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
-import withy.rod.Placed;
 import withy.rod.SeatSet;
 import withy.rod.Share;
 import withy.rod.Station;
@@ -28,26 +25,17 @@ final class Behind {
     private static final long NONE = TrainGraph.NONE;
 
     private static final Rear NO_REAR = new Rear(null, NONE);
-    private static final Butt NO_BUTT = new Butt(null, NONE);
 
     private final Stand stand;
     private final Linear k;
     private final Ranked rearRanks;
-    private final Ranked buttRanks;
     private final Ranked checkRanks;
-    private final PriceList list;
+    private final ButtEnd buttEnd;
     private final long dearer;
-    private final List<Option<ButtCap>> caps;
-    private final int[] capPlaces;
-    private final Map<String, Long> capFloors = new HashMap<>();
-    private final Map<BitSet, Long> onFloors = new IdentityHashMap<>();
     private final Map<Long, Rear> rears = new HashMap<>();
-    private final Map<BitSet, Matching> matching = new IdentityHashMap<>();
     private final GripMasses rearMasses;
     private final double armMm;
-    private final @Nullable Butt[] butts;
-    private final Map<String, List<Option<ButtCap>>> capsOf = new HashMap<>();
-    private final Map<Stand.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
+    private final Map<Seats.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
     private final @Nullable Option<Check> noCheck;
 
     Behind(Stand stand, PriceList list) {
@@ -56,16 +44,10 @@ final class Behind {
         BlankShape shape = stand.setting.shape();
         this.rearRanks = list.rears(shape);
         this.rearMasses = stand.shelf.rearMasses(shape);
-        double foot = stand.setting.footMm();
-        this.armMm = foot - stand.setting.handMm();
-        this.list = list;
-        this.caps = stand.caps();
-        caps.forEach(cap -> cap.price(k));
-        this.capPlaces = capPlaces();
-        this.buttRanks = stand.shelf.buttMasses(shape).rankedAt(-foot, k, armMm, this::cheapestCap);
+        this.armMm = stand.setting.footMm() - stand.setting.handMm();
+        this.buttEnd = new ButtEnd(stand, list);
         this.checkRanks = list.rearChecks(shape);
-        this.butts = new Butt[stand.shelf.butts.length];
-        this.dearer = dearer();
+        this.dearer = buttEnd.dearer();
         this.noCheck = stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Share.NONE, 0, 0) : null;
     }
 
@@ -76,14 +58,6 @@ final class Behind {
      * @param total its cost and that of the way on
      */
     private record Rear(@Nullable Option<Grip> option, long total) {}
-
-    /**
-     * A butt grip with its cheapest cap.
-     *
-     * @param option the grip, or null where it does not fit or no cap goes with it
-     * @param total its cost and that of the cap
-     */
-    private record Butt(@Nullable Option<Grip> option, long total) {}
 
     /** A whole way behind a seat. */
     record Way(
@@ -108,60 +82,9 @@ final class Behind {
 
     /** A number no way behind any seat costs less than, but for what grip and seat are worth side by side. */
     long floor() {
-        return !rearRanks.has(0) || stand.split && !buttRanks.has(0) || caps.isEmpty() || TrainGraph.none(dearer)
+        return !rearRanks.has(0) || !buttEnd.any() || TrainGraph.none(dearer)
                 ? NONE
                 : Math.min(0, checkRanks.least()) + rearRanks.least() + dearer;
-    }
-
-    /** What the way on from any rear grip costs more here than wherever the reel stands. */
-    private long dearer() {
-        Map<Object, Long> asked = new IdentityHashMap<>();
-        long least = NONE;
-        for (Cut cut : stand.shelf.rears) {
-            Object key = stand.split ? list.buttsBeside(cut) : cut.grip();
-            least = Math.min(least, asked.computeIfAbsent(key, any -> {
-                long here = onward(cut);
-                long anywhere = list.onward(stand.setting.shape(), cut);
-                return TrainGraph.none(here) || TrainGraph.none(anywhere) ? NONE : here - anywhere;
-            }));
-        }
-        return TrainGraph.none(least) ? NONE : Math.max(0, least);
-    }
-
-    /** A number no way on from a rear grip costs less than. */
-    long onward(Cut rear) {
-        return stand.split
-                ? onFloors.computeIfAbsent(list.buttsBeside(rear), may -> list.least(buttRanks, may))
-                : cheapestCap(rear);
-    }
-
-    /** Cheapest cap that may go beside a grip. */
-    long cheapestCap(Cut cut) {
-        return capFloors.computeIfAbsent(cut.grip().id(), id -> {
-            BitSet may = stand.shelf.capsBeside(stand.setting.shape(), cut.grip());
-            long least = NONE;
-            for (int c = 0; c < capPlaces.length; c++) {
-                if (may.get(capPlaces[c])) {
-                    least = Math.min(least, caps.get(c).cost);
-                }
-            }
-            return least;
-        });
-    }
-
-    /** Where each cap stands among those of the blank ({@link Shelf#capsOn}), which keep their order; behind the last for none. */
-    private int[] capPlaces() {
-        List<ButtCap> all = stand.shelf.capsOn(stand.setting.shape());
-        int[] places = new int[caps.size()];
-        int place = 0;
-        for (int c = 0; c < places.length; c++) {
-            ButtCap cap = caps.get(c).part;
-            while (cap != null && all.get(place) != cap) {
-                place++;
-            }
-            places[c] = cap == null ? all.size() : place;
-        }
-        return places;
     }
 
     /**
@@ -169,7 +92,7 @@ final class Behind {
      *
      * @param under from here on it is of no interest
      */
-    long best(Stand.SeatGroup seat, BitSet match, long under) {
+    long best(Seats.SeatGroup seat, BitSet match, long under) {
         Map<BitSet, Best> of = best.computeIfAbsent(seat, any -> new IdentityHashMap<>());
         Best known = of.get(match);
         if (known == null || TrainGraph.none(known.cost) && known.under < under) {
@@ -243,7 +166,7 @@ final class Behind {
                 int i = rearRanks.at(r);
                 Cut cut = stand.shelf.rears[i];
                 if (match.get(cut.index()) && (joins == null || joins.some(cut))) {
-                    long on = cut.fills() ? 0 : onward(cut);
+                    long on = cut.fills() ? 0 : buttEnd.least(cut);
                     if (TrainGraph.none(on)) {
                         continue;
                     }
@@ -303,7 +226,10 @@ final class Behind {
                 if (rear.option != null) {
                     long pair = check.cost + pair(set.seat(), rear.option);
                     if (pair + rear.total < limit && meets(rear.option.part, check, set)) {
-                        limit = onward(check, rear.option, pair, limit, visitor);
+                        Option<Grip> grip = rear.option;
+                        limit = buttEnd.ways(grip, pair + grip.cost, limit, (butt, cap, cost) -> {
+                            return visitor.way(new Way(check, grip, butt, cap, cost));
+                        });
                     }
                 }
             }
@@ -320,37 +246,6 @@ final class Behind {
             check.price(k);
         }
         return check;
-    }
-
-    private long onward(Option<Check> check, Option<Grip> rear, long before, long under, Visitor visitor) {
-        long limit = under;
-        long soFar = before + rear.cost;
-        if (!stand.split) {
-            for (Option<ButtCap> cap : capsFor(Station.REAR_GRIP, rear)) {
-                if (soFar + cap.cost >= limit) {
-                    break;
-                }
-                limit = visitor.way(new Way(check, rear, null, cap, soFar + cap.cost));
-            }
-            return limit;
-        }
-        BitSet match = buttsBeside(rear);
-        for (int b = 0; buttRanks.has(b); b++) {
-            if (soFar + buttRanks.floor(b) >= limit) {
-                break;
-            }
-            Butt butt = butt(buttRanks.at(b), match);
-            if (butt.option != null && soFar + butt.total < limit && splits(butt.option, rear)) {
-                for (Option<ButtCap> cap : capsFor(Station.BUTT_GRIP, butt.option)) {
-                    long cost = soFar + butt.option.cost + cap.cost;
-                    if (cost >= limit) {
-                        break;
-                    }
-                    limit = visitor.way(new Way(check, rear, butt.option, cap, cost));
-                }
-            }
-        }
-        return limit;
     }
 
     private long pair(ReelSeat seat, Option<Grip> rear) {
@@ -375,103 +270,10 @@ final class Behind {
             if (option != null) {
                 option.price(k);
             }
-            long on = option == null ? NONE : wayOn(option);
+            long on = option == null ? NONE : buttEnd.least(option);
             known = option == null || TrainGraph.none(on) ? NO_REAR : new Rear(option, option.cost + on);
             rears.put(key, known);
         }
         return known;
-    }
-
-    private long wayOn(Option<Grip> rear) {
-        if (!stand.split) {
-            List<Option<ButtCap>> caps = capsFor(Station.REAR_GRIP, rear);
-            return caps.isEmpty() ? NONE : caps.get(0).cost;
-        }
-        long least = NONE;
-        Matching match = matching.computeIfAbsent(buttsBeside(rear), Matching::new);
-        for (int m = 0; match.has(m) && buttRanks.floor(match.at(m)) < least; m++) {
-            Butt butt = butt(buttRanks.at(match.at(m)));
-            if (butt.option != null && butt.total < least && splits(butt.option, rear)) {
-                least = butt.total;
-            }
-        }
-        return least;
-    }
-
-    /** Ranks of the butt grips that go with a rear grip and fit, found as far as they are asked for. */
-    private final class Matching {
-        private final BitSet match;
-        private final List<Integer> ranks = new ArrayList<>();
-        private int next;
-
-        Matching(BitSet match) {
-            this.match = match;
-        }
-
-        boolean has(int m) {
-            while (ranks.size() <= m && buttRanks.has(next)) {
-                if (butt(buttRanks.at(next), match).option != null) {
-                    ranks.add(next);
-                }
-                next++;
-            }
-            return ranks.size() > m;
-        }
-
-        int at(int m) {
-            return ranks.get(m);
-        }
-    }
-
-    private boolean splits(Option<Grip> butt, Option<Grip> rear) {
-        stand.ground.seams.split(
-                stand.setting, placed(Station.BUTT_GRIP, butt), placed(Station.REAR_GRIP, rear), stand.refusal.reset());
-        return !stand.refusal.refused();
-    }
-
-    private static Placed placed(Station station, Option<Grip> option) {
-        return new Placed(station, Objects.requireNonNull(option.part), option.fromMm, option.lengthMm);
-    }
-
-    /** Butt grips that go with a rear grip as grips; the bare blank between is still to be asked. */
-    private BitSet buttsBeside(Option<Grip> rear) {
-        return stand.ground.gripMatch.buttsBeside(stand.setting, Objects.requireNonNull(rear.part));
-    }
-
-    private Butt butt(int i, BitSet match) {
-        return match.get(stand.shelf.butts[i].index()) ? butt(i) : NO_BUTT;
-    }
-
-    private Butt butt(int i) {
-        Butt known = butts[i];
-        if (known == null) {
-            Option<Grip> option = stand.buttGrip(i);
-            List<Option<ButtCap>> caps = option == null ? List.of() : capsFor(Station.BUTT_GRIP, option);
-            if (option == null || caps.isEmpty()) {
-                known = new Butt(null, NONE);
-            } else {
-                option.price(k);
-                known = new Butt(option, option.cost + caps.get(0).cost);
-            }
-            butts[i] = known;
-        }
-        return known;
-    }
-
-    /** Caps that go with the grip nearest the butt, cheapest first. */
-    private List<Option<ButtCap>> capsFor(Station station, Option<Grip> first) {
-        Grip grip = Objects.requireNonNull(first.part);
-        return capsOf.computeIfAbsent(grip.id(), key -> {
-            List<Option<ButtCap>> list = new ArrayList<>();
-            for (Option<ButtCap> cap : caps) {
-                stand.ground.seams.butt(stand.setting, cap.part, station, grip, stand.refusal.reset());
-                if (!stand.refusal.refused()) {
-                    cap.price(k);
-                    list.add(cap);
-                }
-            }
-            list.sort((a, b) -> Long.compare(a.cost, b.cost));
-            return list;
-        });
     }
 }

@@ -73,7 +73,7 @@ final class BuildWalk implements Walk {
         });
     }
 
-    private void trains(Dressing with, TrainCosts[] costs, Handle.Chosen handle) {
+    private void trains(Dressing with, TrainCosts[] costs, Chosen handle) {
         Tally tally = handle.tally(with.tally(), with.stand.ground.style);
         long[] base = new long[costs.length];
         for (int f = 0; f < base.length; f++) {

@@ -23,11 +23,11 @@ final class Draft implements Walk.Met {
 
     private final Aim aim;
     private final Dressing with;
-    private final Handle.Chosen chosen;
+    private final Chosen chosen;
     private final Tally handle;
 
     /** With the sums of everything but the train. */
-    Draft(Aim aim, Dressing with, Handle.Chosen chosen, TrainGraph.Train train, Tally handle) {
+    Draft(Aim aim, Dressing with, Chosen chosen, TrainGraph.Train train, Tally handle) {
         this.aim = aim;
         this.with = with;
         this.chosen = chosen;
@@ -55,7 +55,7 @@ final class Draft implements Walk.Met {
         }
         put(choices, Station.REAR_GRIP, back.rearGrip(), with.stand.split);
         put(choices, Station.REAR_CHECK, back.rearCheck(), false);
-        SeatSet set = chosen.seat().set();
+        SeatSet set = chosen.front().seat().set();
         choices.put(Station.SEAT, Choice.of(set.seat().id()));
         if (set.hood() != null) {
             choices.put(Station.HOOD, Choice.of(set.hood().id()));
@@ -63,11 +63,11 @@ final class Draft implements Walk.Met {
         if (set.arbor() != null) {
             choices.put(Station.SEAT_ARBORS, Choice.of(set.arbor().id()));
         }
-        put(choices, Station.FORE_CHECK, chosen.ahead().foreCheck(), false);
-        put(choices, Station.FORE_GRIP, chosen.ahead().foreGrip(), true);
-        put(choices, Station.WINDING_CHECK, chosen.ahead().endCheck(), false);
-        put(choices, Station.KEEPER, chosen.keeper(), false);
-        put(choices, Station.DECAL, chosen.decal(), false);
+        put(choices, Station.FORE_CHECK, chosen.front().way().foreCheck(), false);
+        put(choices, Station.FORE_GRIP, chosen.front().way().foreGrip(), true);
+        put(choices, Station.WINDING_CHECK, chosen.front().way().endCheck(), false);
+        put(choices, Station.KEEPER, chosen.front().keeper(), false);
+        put(choices, Station.DECAL, chosen.front().decal(), false);
         for (int i = 0; i < picked.length; i++) {
             String id = train.group.guides[train.at[i][picked[i]]].id();
             choices.put(Station.guide(i + 1), Choice.of(id));

@@ -10,6 +10,7 @@ import withy.catalog.WrapThread;
 import withy.rod.BlankShape;
 import withy.rod.GuidePlan;
 import withy.rod.LoadBearing;
+import withy.rod.Setting;
 import withy.rod.Station;
 
 /**
@@ -36,7 +37,7 @@ final class Floors {
         this.ground = ground;
         this.leastClass = leastClass;
         this.k = k;
-        this.armMm = ground.brief.rodType().spinningReel() ? 0 : 25;
+        this.armMm = Setting.armMm(ground.brief);
         double near = GuidePlan.stripperDistanceMm(ground.brief) - 100;
         this.guideFloor = guides(near);
         this.tipFloor = least(ground.tipTops, Station.TIP_TOP, near, FURTHEST_MM);

@@ -7,6 +7,7 @@ import withy.mechanics.ArborRings;
 import withy.mechanics.Frustum;
 import withy.mechanics.MassSum;
 import withy.rod.BlankShape;
+import withy.rod.Fitter;
 import withy.rod.GripFit;
 import withy.rod.Placed;
 import withy.rod.Setting;
@@ -22,7 +23,7 @@ final class GripMasses {
     private static final double ROUNDING_MG = 2;
 
     /** Longest that rings of tape under a grip are together, mm. */
-    private static final double MOST_TAPE_MM = 21;
+    private static final double MOST_TAPE_MM = ArborRings.MOST * Fitter.TAPE_RING_MM;
 
     private final Cut[] cuts;
     private final MassSum[] least;

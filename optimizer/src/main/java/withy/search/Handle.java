@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import withy.catalog.Decal;
 import withy.catalog.Keeper;
 import withy.catalog.Part;
-import withy.objectives.Style;
 import withy.rod.Fitter;
 
 /**
@@ -42,48 +41,6 @@ final class Handle {
 
     /** What was found below a limit. */
     private record Least(long cost, long under) {}
-
-    /**
-     * A whole handle.
-     *
-     * @param seat the seat with hood and arbors
-     * @param ahead what stands ahead of it
-     * @param keeper keeper, or the empty choice
-     * @param decal inscription, or the empty choice
-     * @param behind what stands behind it
-     */
-    record Chosen(
-            Stand.SeatOption seat, Ahead.Way ahead, Option<Keeper> keeper, Option<Decal> decal, Behind.Way behind) {
-
-        /** Adds all of it to what else is there. */
-        Tally tally(Tally to, Style style) {
-            return behind.tally(
-                    new Front(seat, ahead, keeper, decal).tally(to),
-                    style,
-                    seat.set().seat());
-        }
-    }
-
-    /**
-     * A handle from the seat on ahead.
-     *
-     * @param seat the seat with hood and arbors
-     * @param way what stands ahead of it
-     * @param keeper keeper, or the empty choice
-     * @param decal inscription, or the empty choice
-     */
-    record Front(Stand.SeatOption seat, Ahead.Way way, Option<Keeper> keeper, Option<Decal> decal) {
-        /** With what stands behind the seat. */
-        Chosen with(Behind.Way behind) {
-            return new Chosen(seat, way, keeper, decal, behind);
-        }
-
-        /** Adds all of it to what else is there. */
-        Tally tally(Tally to) {
-            to.add(seat.option()).add(way.foreCheck()).add(way.foreGrip()).add(way.endCheck());
-            return to.add(keeper).add(decal);
-        }
-    }
 
     /** Takes handles; gives the cost from which on further ones are of no interest. */
     interface Visitor {
@@ -119,7 +76,7 @@ final class Handle {
             return NONE;
         }
         for (int s = 0; seats.has(s) && seats.floor(s) + behindFloor + aheadFloor < best; s++) {
-            for (Stand.SeatGroup group : stand.seat(seats.at(s))) {
+            for (Seats.SeatGroup group : stand.seat(seats.at(s))) {
                 long seat = cheapest(group, leastClass);
                 if (TrainGraph.none(seat)) {
                     continue;
@@ -137,9 +94,9 @@ final class Handle {
         return best;
     }
 
-    private long cheapest(Stand.SeatGroup group, int leastClass) {
+    private long cheapest(Seats.SeatGroup group, int leastClass) {
         long cheapest = NONE;
-        for (Stand.SeatOption option : group.options()) {
+        for (Seats.SeatOption option : group.options()) {
             if (option.durabilityClass() >= leastClass) {
                 option.option().price(k);
                 cheapest = Math.min(cheapest, option.option().cost);
@@ -156,13 +113,13 @@ final class Handle {
     /** Keeps the cheapest way around a seat. */
     private final class Cheapest implements Ahead.Asked, Ahead.Visitor {
         private final @Nullable Fitter dress;
-        private final Stand.SeatGroup seat;
+        private final Seats.SeatGroup seat;
         private final long back;
         private long best;
         private boolean found;
 
         /** With the cheapest way behind the seat beside any grips. */
-        Cheapest(@Nullable Fitter dress, Stand.SeatGroup seat, long back, long under) {
+        Cheapest(@Nullable Fitter dress, Seats.SeatGroup seat, long back, long under) {
             this.dress = dress;
             this.seat = seat;
             this.back = back;
@@ -244,7 +201,7 @@ final class Handle {
     void below(Fitter dress, int leastClass, long limit, Visitor visitor) {
         long[] under = {Math.min(limit, NONE)};
         fronts(dress, leastClass, limit, (front, soFar) -> {
-            behind.ways(front.seat.set(), front.way.foreGrip().part, under[0] - soFar, rest -> {
+            behind.ways(front.seat().set(), front.way().foreGrip().part, under[0] - soFar, rest -> {
                 under[0] = Math.min(under[0], visitor.handle(front.with(rest), soFar + rest.cost()));
                 return under[0] == Long.MIN_VALUE ? Long.MIN_VALUE : under[0] - soFar;
             });
@@ -259,12 +216,12 @@ final class Handle {
 
     /** Every way behind a seat beside a fore grip that costs less than a limit. */
     void behind(Front front, long limit, Behind.Visitor visitor) {
-        behind.ways(front.seat.set(), front.way.foreGrip().part, limit, visitor);
+        behind.ways(front.seat().set(), front.way().foreGrip().part, limit, visitor);
     }
 
     /** The rear grips that may stand behind, as one and the same object for the same fore grip. */
     BitSet rearsBeside(Front front) {
-        return beside(front.way);
+        return beside(front.way());
     }
 
     /** One walk over the handles below a limit. */
@@ -287,14 +244,14 @@ final class Handle {
                 return;
             }
             for (int s = 0; seats.has(s) && seats.floor(s) + behindFloor + aheadFloor < limit; s++) {
-                for (Stand.SeatGroup group : stand.seat(seats.at(s))) {
+                for (Seats.SeatGroup group : stand.seat(seats.at(s))) {
                     seat(group);
                 }
             }
         }
 
-        private void seat(Stand.SeatGroup group) {
-            for (Stand.SeatOption option : group.options()) {
+        private void seat(Seats.SeatGroup group) {
+            for (Seats.SeatOption option : group.options()) {
                 if (limit == Long.MIN_VALUE) {
                     return;
                 }
@@ -320,7 +277,7 @@ final class Handle {
             return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - before;
         }
 
-        private void way(Stand.SeatGroup group, Stand.SeatOption seat, Ahead.Way way, long ends) {
+        private void way(Seats.SeatGroup group, Seats.SeatOption seat, Ahead.Way way, long ends) {
             long own = seat.option().cost + way.cost();
             long back = limit == Long.MIN_VALUE ? NONE : behind.best(group, beside(way), limit - own - ends);
             if (TrainGraph.none(back)) {

@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
-import withy.search.Handle.Chosen;
-import withy.search.Handle.Front;
 import withy.search.Walk.Test;
 
 /**
@@ -23,10 +21,10 @@ final class HandleLabels {
     private final TrainCosts[] costs;
     private final LongSupplier limit;
     private final BooleanSupplier step;
-    private final Map<Stand.SeatOption, Map<BitSet, Ways>> known;
+    private final Map<Seats.SeatOption, Map<BitSet, Ways>> known;
     private final Unbeaten<Chosen> handles;
     private Map<BitSet, Ahead> fronts = new IdentityHashMap<>();
-    private Stand.@Nullable SeatOption seat;
+    private Seats.@Nullable SeatOption seat;
 
     /**
      * @param tests prices, the first those last set
@@ -41,7 +39,7 @@ final class HandleLabels {
             List<Test> tests,
             boolean[] decides,
             TrainCosts[] costs,
-            Map<Stand.SeatOption, Map<BitSet, Ways>> known,
+            Map<Seats.SeatOption, Map<BitSet, Ways>> known,
             LongSupplier limit,
             BooleanSupplier step) {
         this.with = with;

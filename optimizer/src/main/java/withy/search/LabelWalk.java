@@ -27,7 +27,7 @@ final class LabelWalk implements Walk {
     private final Leaf leaf;
     private final long mostSteps;
     private final BooleanSupplier interrupted;
-    private final Map<Stand, Map<Stand.SeatOption, Map<BitSet, HandleLabels.Ways>>> behind = new IdentityHashMap<>();
+    private final Map<Stand, Map<Seats.SeatOption, Map<BitSet, HandleLabels.Ways>>> behind = new IdentityHashMap<>();
     private long limit;
     private long steps;
     private boolean gaveUp;
@@ -64,7 +64,7 @@ final class LabelWalk implements Walk {
      * @param before the same without its last guide; null where that is the handle alone
      * @param index index of the last guide among those that may stand there
      */
-    private record Label(Handle.Chosen handle, @Nullable Label before, int index) {}
+    private record Label(Chosen handle, @Nullable Label before, int index) {}
 
     @Override
     public long limit() {
@@ -96,7 +96,7 @@ final class LabelWalk implements Walk {
         for (int f = 1; f < costs.length; f++) {
             costs[f] = with.graph().priced(tests.get(f).k(), with.leastClass);
         }
-        List<Unbeaten.Of<Handle.Chosen>> handles = new HandleLabels(
+        List<Unbeaten.Of<Chosen>> handles = new HandleLabels(
                         with,
                         tests,
                         decides,
@@ -123,9 +123,9 @@ final class LabelWalk implements Walk {
             this.of = of;
         }
 
-        void from(List<Unbeaten.Of<Handle.Chosen>> handles) {
+        void from(List<Unbeaten.Of<Chosen>> handles) {
             List<Unbeaten.Of<Label>> labels = new ArrayList<>();
-            for (Unbeaten.Of<Handle.Chosen> handle : handles) {
+            for (Unbeaten.Of<Chosen> handle : handles) {
                 boolean may = true;
                 for (int f = 0; f < of.length && may; f++) {
                     may = tests.get(f).may(handle.sums()[f], of[f].best(), limit);

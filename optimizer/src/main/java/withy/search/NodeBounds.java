@@ -194,7 +194,7 @@ final class NodeBounds {
 
     /** Blank, reel and fixed consumables at one reel position. */
     private long blank(BlankShape shape, int foot, Linear k) {
-        double hand = ground.brief.rodType().spinningReel() ? foot : foot - 25;
+        double hand = foot - Setting.armMm(ground.brief);
         double moment = (shape.mass().firstGmm() - shape.mass().massG() * foot) * 1000;
         double inertia = shape.mass().inertiaGmm2(hand) * 1000;
         long milli = ground.tariff.partMilli(shape.blank(), 1)

@@ -98,12 +98,13 @@ public final class Offer {
         questions.clear();
         Spread spread = spread(pool);
         for (Proposal one : shown(spread, pool)) {
-            Query wider = query.withPriorities(spread.wider(one.objectives()));
+            Query wider = query.withPriorities(spread.wider(one.objectives(), query.priorities()));
             questions.add(() -> candidates(search.solve(wider, watch), best));
         }
         ask(questions, pool);
         List<Proposal> shown = shown(spread(pool), pool);
-        for (Map<Objective, Double> under : List.of(spread(pool).wider(best.objectives()), query.priorities())) {
+        for (Map<Objective, Double> under :
+                List.of(spread(pool).wider(best.objectives(), query.priorities()), query.priorities())) {
             if (shown.size() < 3) {
                 shown = without(query.withPriorities(under), best, pool);
             }

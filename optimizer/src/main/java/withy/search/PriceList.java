@@ -8,18 +8,14 @@ import java.util.Map;
 import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
-import withy.catalog.Arbor;
 import withy.catalog.ButtCap;
 import withy.catalog.Check;
 import withy.catalog.Decal;
-import withy.catalog.Hood;
 import withy.catalog.Keeper;
 import withy.catalog.Part;
 import withy.catalog.ReelSeat;
-import withy.catalog.SeatEnd;
-import withy.mechanics.ArborRings;
 import withy.rod.BlankShape;
-import withy.rod.SeatGap;
+import withy.rod.Setting;
 import withy.rod.Station;
 
 /**
@@ -33,14 +29,8 @@ final class PriceList {
     /** Glue, thread and rounding of a small part where weight is welcome, mg. */
     private static final double SMALL_SLACK_MG = 2000;
 
-    /** Rounding of what fills a seat where weight is welcome, mg. */
-    private static final double FILLING_ROUNDING_MG = 5;
-
     /** Furthest that the glue of a cap reaches into the butt, mm. */
     private static final double CAP_GLUE_MM = 20;
-
-    /** What an arbor may be off its bore and its blank, mm. */
-    private static final double ARBOR_PLAY_MM = 0.1;
 
     final Linear k;
     private final Shelf shelf;
@@ -62,7 +52,7 @@ final class PriceList {
         this.shelf = shelf;
         this.ground = shelf.ground;
         this.k = k;
-        this.armMm = ground.brief.rodType().spinningReel() ? 0 : 25;
+        this.armMm = Setting.armMm(ground.brief);
         this.keeperFloor = keeper();
     }
 
@@ -89,7 +79,8 @@ final class PriceList {
 
     /** Seats with hood and arbors, what the best grip behind them is worth beside them credited. */
     Ranked seats(BlankShape shape) {
-        return seats.computeIfAbsent(shape.blank().id(), id -> ranked(shelf.seats, seat -> seat(seat, shape)));
+        SeatFloors floors = new SeatFloors(this, shelf);
+        return seats.computeIfAbsent(shape.blank().id(), id -> ranked(shelf.seats, seat -> floors.of(seat, shape)));
     }
 
     /** Rear or full grips, each with the least way on to the butt end. */
@@ -268,93 +259,11 @@ final class PriceList {
         return ground.style.part(ground.blanks.get(0), shelf.form, station, part, 1);
     }
 
-    private long missed(Part part, Station station) {
+    long missed(Part part, Station station) {
         return k.perMilliStep() * ground.wishes.part(station, part, 1);
     }
 
-    private long money(Part part) {
+    long money(Part part) {
         return k.perMilli() * (ground.tariff.partMilli(part, 1) + ground.tariff.workMilli(part));
-    }
-
-    private long seat(ReelSeat seat, BlankShape shape) {
-        double rear = -seat.footCentreMm();
-        double front = rear + seat.lengthMm();
-        double thin = Math.min(
-                shape.profile().at(Math.max(0, ground.lastFoot() + rear)),
-                shape.profile().at(Math.max(0, ground.firstFoot() + rear)));
-        if (ground.boreRuled && seat.boreMm() < thin - 0.01) {
-            return TrainGraph.NONE;
-        }
-        long style = ground.style.part(shape.blank(), shelf.form, Station.SEAT, seat, 1)
-                + ground.gripMatch.bestPair(ground.style, seat, shelf.split);
-        long parts = shelf.stations.optional(Station.HOOD) ? own(seat, null) : TrainGraph.NONE;
-        for (Hood hood : shelf.hoodsFor(seat)) {
-            parts = Math.min(parts, own(seat, hood));
-        }
-        if (TrainGraph.none(parts)) {
-            return parts;
-        }
-        // what fills a seat lies around its middle
-        double c = k.perMgAt((rear + front) / 2, armMm);
-        long wished = k.perMilliStep() * ground.wishes.seat(seat) + missed(seat, Station.SEAT);
-        long filled = c < 0
-                ? (long) Math.floor(c * mostFillingMg(seat, shape)) + arbors(seat, shape, 0)
-                : arbors(seat, shape, c);
-        return parts + filled + wished - k.perStyleCenti() * style;
-    }
-
-    /** Seat and hood at their places. */
-    private long own(ReelSeat seat, @Nullable Hood hood) {
-        double mg = seat.massMg() - (hood == null ? 0 : Math.round(seat.movingHoodG() * 1000));
-        double middle = seat.lengthMm() / 2 - seat.footCentreMm() + armMm;
-        double inertia = mg * (middle * middle + seat.lengthMm() * seat.lengthMm() / 12);
-        double cost = k.perMg() * mg + k.perMgMm() * mg * (middle - armMm) + k.perMgMm2() * inertia;
-        long money = money(seat);
-        if (hood != null) {
-            double u = seat.movingHood() == SeatEnd.REAR ? -seat.footCentreMm() : seat.lengthMm() - seat.footCentreMm();
-            cost += hood.massMg() * k.perMgAt(u, armMm);
-            money += k.perMilli() * ground.tariff.partMilli(hood, 1) + missed(hood, Station.HOOD);
-        }
-        return (long) Math.floor(cost) - Math.abs(k.perMgMm()) - Math.abs(k.perMgMm2()) + money;
-    }
-
-    /** Mass that what fills a seat does not exceed, mg: its whole bore around the thinnest blank filled, and glue on both sides. */
-    private double mostFillingMg(ReelSeat seat, BlankShape shape) {
-        double rear = Math.max(0, ground.firstFoot() - seat.footCentreMm());
-        double thick = shape.profile().largestBetween(rear, Math.max(rear, ground.lastFoot() + seat.lengthMm()));
-        double thin = shape.profile().at(ground.lastFoot() + seat.lengthMm());
-        double bore = Math.max(seat.boreMm(), thick);
-        double densest = ground.catalog.rates().tapeDensityGMm3();
-        for (Arbor arbor : ground.arbors) {
-            densest = Math.max(densest, arbor.densityGMm3());
-        }
-        double filled = Math.PI / 4 * (bore * bore - thin * thin) * seat.lengthMm() * densest;
-        double glued = 2
-                * ArborRings.adhesiveMassG(
-                        bore, seat.lengthMm(), ground.catalog.rates().adhesiveFilmMm(), ground.thickestGlueGMl);
-        return (filled + glued) * 1000 + FILLING_ROUNDING_MG;
-    }
-
-    /** Least that fills the gap between seat and blank where the reel stands nearest the butt: it only gets wider further up. */
-    private long arbors(ReelSeat seat, BlankShape shape, double c) {
-        double rear = Math.max(0, ground.firstFoot() - seat.footCentreMm());
-        double thick = shape.profile().largestBetween(rear, Math.max(rear, ground.lastFoot() + seat.lengthMm()));
-        long wished = 0;
-        for (Arbor arbor : ground.arbors) {
-            wished = Math.min(wished, missed(arbor, Station.SEAT_ARBORS));
-        }
-        if ((seat.boreMm() - thick) / 2 < ArborRings.TAPE_UP_TO_MM + 0.01 || !ground.boreRuled) {
-            return wished;
-        }
-        double outer = seat.boreMm() - SeatGap.UNDER_BORE_MM - ARBOR_PLAY_MM;
-        double inner = thick + SeatGap.OVER_BLANK_MM + ARBOR_PLAY_MM;
-        int rings = ArborRings.count(seat.lengthMm(), ground.brief.durabilityClass());
-        double volume = Math.PI / 4 * (outer * outer - inner * inner) * rings * SeatGap.RING_MM;
-        long least = TrainGraph.NONE;
-        for (Arbor arbor : ground.arbors) {
-            double mg = Math.max(0, volume * arbor.densityGMm3() * 1000 - 1);
-            least = Math.min(least, (long) (c * mg) + money(arbor));
-        }
-        return TrainGraph.none(least) ? TrainGraph.NONE / 4 : least + wished;
     }
 }

@@ -53,7 +53,7 @@ final class Shelf {
     private final Map<String, byte[]> checksThatGo = new HashMap<>();
     private final Map<String, List<ButtCap>> caps = new HashMap<>();
     private final Map<String, Map<String, BitSet>> capsBeside = new HashMap<>();
-    private final Map<String, Joins> joins = new HashMap<>();
+    private final Map<RearFace, Joins> joins = new HashMap<>();
     private final Map<String, GripMasses> rearMasses = new HashMap<>();
     private final Map<String, GripMasses> buttMasses = new HashMap<>();
     private final Map<String, GripMasses> foreMasses = new HashMap<>();
@@ -221,9 +221,12 @@ final class Shelf {
         });
     }
 
+    /** A seat's rear face, which a hood may make another. */
+    private record RearFace(ReelSeat seat, double odMm) {}
+
     /** What joins rear grips to a seat; asked of the rules once a rear face. */
     Joins joins(SeatSet set) {
-        return joins.computeIfAbsent(set.seat().id() + set.rearFaceMm(), any -> Joins.of(this, set));
+        return joins.computeIfAbsent(new RearFace(set.seat(), set.rearFaceMm()), any -> Joins.of(this, set));
     }
 
     GripMasses rearMasses(BlankShape shape) {

@@ -22,14 +22,12 @@ final class Spread {
     /** The corner lies this many steps beyond the worst. */
     private static final double BEYOND = 1;
 
-    /** Least distance from the corner that a direction is told by, steps. */
-    private static final double NEAREST = 0.05;
-
     /** The objectives in their order, and missed wishes. */
     private static final int AXES = Objective.values().length + 1;
 
     private final Scoring alike;
     private final double[] corner = new double[AXES];
+    private final double[] least = new double[AXES];
 
     /** Over all builds that were found. */
     Spread(Brief brief, Rates rates, Collection<ObjectiveVector> found) {
@@ -39,10 +37,12 @@ final class Spread {
         }
         this.alike = Scoring.of(brief, rates, same);
         Arrays.fill(corner, Double.NEGATIVE_INFINITY);
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
         for (ObjectiveVector one : found) {
             double[] point = point(one);
             for (int i = 0; i < AXES; i++) {
                 corner[i] = Math.max(corner[i], point[i] + BEYOND);
+                least[i] = Math.min(least[i], point[i]);
             }
         }
     }
@@ -105,13 +105,27 @@ final class Spread {
         return sum;
     }
 
-    /** Priorities under which a build near this one that covers more scores better: the gradient of the volume it covers alone. */
-    Map<Objective, Double> wider(ObjectiveVector from) {
+    /**
+     * Priorities under which a build near this one that covers more scores better: the gradient of the volume it covers alone. What none of those
+     * found differs in counts as much as the brief says.
+     */
+    Map<Objective, Double> wider(ObjectiveVector from, Map<Objective, Double> own) {
         double[] point = point(from);
         Map<Objective, Double> priorities = new EnumMap<>(Objective.class);
+        double gradient = 0;
+        double asked = 0;
         for (Objective objective : Objective.values()) {
             int axis = objective.ordinal();
-            priorities.put(objective, 1 / Math.max(NEAREST, corner[axis] - point[axis]));
+            if (corner[axis] - least[axis] > BEYOND) {
+                double slope = 1 / (corner[axis] - point[axis]);
+                priorities.put(objective, slope);
+                gradient += slope;
+                asked += own.getOrDefault(objective, 0.0);
+            }
+        }
+        double scale = asked > 0 ? gradient / asked : 1;
+        for (Objective objective : Objective.values()) {
+            priorities.putIfAbsent(objective, scale * own.getOrDefault(objective, 0.0));
         }
         return priorities;
     }

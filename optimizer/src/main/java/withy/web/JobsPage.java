@@ -16,7 +16,6 @@ import withy.app.OfferSheet.Terms;
 import withy.app.ScaleReading;
 import withy.explain.Phrases;
 import withy.report.AnswerText;
-import withy.report.SideBySide;
 import withy.units.LengthUnit;
 import withy.units.Quantities;
 import withy.web.Bench.Asked;
@@ -255,11 +254,9 @@ final class JobsPage {
         }
         for (JsonNode at : build.path("parts")) {
             String station = at.path("station").asText();
-            String place = SideBySide.place(station);
-            String number = place.equals(station) ? "" : " " + station.substring(place.length() + 1);
             stands.add(new Stand(
                     station,
-                    Phrases.sentence(Phrases.of("station." + place)).concat(number),
+                    Phrases.sentence(Phrases.station(station)),
                     at.path("part").asText(),
                     pages.bench().workshop().name(at.path("part").asText()),
                     job.glued().contains(station)));

@@ -63,10 +63,7 @@ final class WhyPage {
             (line.breaks() == null ? fits : refused)
                     .add(new Line(line.part(), line.name(), line.here(), Phrases.sentence(line.sentence())));
         }
-        String place = station.number() > 0
-                ? Phrases.of("station.guide") + " " + station.number()
-                : Phrases.of("station." + key);
-        String heading = Words.say("drawer.head", Phrases.sentence(place), sheet.rank(), sheet.name());
+        String heading = Words.say("drawer.head", Phrases.sentence(Phrases.station(key)), sheet.rank(), sheet.name());
         pages.html(
                 ctx,
                 "drawer",

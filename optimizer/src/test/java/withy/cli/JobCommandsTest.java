@@ -204,7 +204,7 @@ class JobCommandsTest {
         assertEquals(70, at(planned.path("build"), "buttGrip").path("lengthMm").asDouble());
         assertEquals(accepted.path("build").path("layout").path("reelFootMm"), footOf(planned));
         assertTrue(
-                terminal.run("plan").out().contains("Glued and kept: buttGrip"),
+                terminal.run("plan").out().contains("Glued and kept: butt grip"),
                 terminal.run("plan").out());
         narrow("plan");
     }
