@@ -46,8 +46,8 @@ import withy.units.UnitsFault;
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = {
-            "Tells how a build works: how it bends under a weight and under the line, how",
-            "quick it is, what its wraps weigh, how it lies in the hand.",
+            "Tells how a build works: how it bends under a weight and under the line, how "
+                    + "quick it is, what its wraps weigh, how it lies in the hand.",
             "A build file is one entry of builds in an answer of propose --json."
         },
         parameterListHeading = "%n",

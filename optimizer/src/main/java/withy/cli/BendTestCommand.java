@@ -42,12 +42,13 @@ import withy.units.UnitsFault;
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = {
-            "Turns a blank bent on your own wall into its stiffness. Hold it level, hang",
-            "weights on its tip, measure how far the tip drops. Drops count from the straight",
-            "line of the unbent blank unless --from says from its own droop. One reading sets",
-            "the stiffness; from three on they also tell how it falls toward the tip.",
-            "A trace is a line a point, \"ahead, down\", in any one unit, from where the blank",
-            "is held to its tip. withy bend --bendtest test.json uses the result."
+            "Turns a blank bent on your own wall into its stiffness.",
+            "Hold it level, hang weights on its tip, measure how far the tip drops. Drops "
+                    + "count from the straight line of the unbent blank unless --from says from its "
+                    + "own droop. One reading sets the stiffness; from three on they also tell how "
+                    + "it falls toward the tip. A trace is a line a point, \"ahead, down\", in any "
+                    + "one unit, from where the blank is held to its tip. withy bend --bendtest "
+                    + "test.json uses the result."
         },
         parameterListHeading = "%n",
         optionListHeading = "%nOptions:%n")

@@ -28,8 +28,8 @@ import withy.shop.Snapshot;
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = {
-            "Says whether the best build could be lighter: the lightest legal rod, what each",
-            "gram costs, and every lighter part with why it was not taken."
+            "Says whether the best build could be lighter: the lightest legal rod, what "
+                    + "each gram costs, and every lighter part with why it was not taken."
         },
         parameterListHeading = "%n",
         optionListHeading = "%nOptions:%n")

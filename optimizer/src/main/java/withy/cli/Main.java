@@ -48,7 +48,7 @@ import withy.shop.ShopFault;
                 + "  withy propose brief.json --catalog shop         three builds for a customer%n"
                 + "  withy propose brief.json --priority weight=5    the same, weight above all%n"
                 + "  withy measure build.json --brief brief.json     your own pick of parts%n"
-                + "  withy bend build.json --brief brief.json        how it bends and how quick it is%n"
+                + "  withy bend build.json --brief brief.json        how it bends, how quick%n"
                 + "  withy bendtest BLANK --reading 340g=690mm       a blank on your own wall%n"
                 + "  withy whynot brief.json seat-tarn-17            why not that seat%n"
                 + "  withy lighter brief.json                        can it be lighter?%n"

@@ -27,8 +27,9 @@ import withy.app.Workshop;
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = {
-            "Opens the bench page: brief, builds, why-not, jobs, stock and scale in a browser",
-            "on this machine, until Ctrl-C. Nobody else can reach it, and it reaches nobody."
+            "Opens the bench page: brief, builds, why-not, jobs, stock and scale in a "
+                    + "browser on this machine, until Ctrl-C.",
+            "Nobody else can reach it, and it reaches nobody."
         },
         optionListHeading = "%nOptions:%n")
 final class ServeCommand implements Callable<Integer> {

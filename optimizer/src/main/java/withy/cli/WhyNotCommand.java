@@ -46,8 +46,8 @@ import withy.shop.Snapshot;
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = {
-            "Says why a part is not in the best build: what rule it breaks, or what the",
-            "best rod with it would cost, and what would have to change for it to win.",
+            "Says why a part is not in the best build: what rule it breaks, or what the "
+                    + "best rod with it would cost, and what would have to change for it to win.",
             "Without a part it says how firm the offer is, and what each wish costs."
         },
         parameterListHeading = "%n",

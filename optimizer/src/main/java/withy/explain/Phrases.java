@@ -30,6 +30,11 @@ public final class Phrases {
         return key.startsWith(GUIDE) ? of("bend.guide", key.substring(GUIDE.length())) : of("station." + key);
     }
 
+    /** Stations of one kind that follow each other, first to last: "guide 4–6". */
+    public static String stations(String first, String last) {
+        return station(first) + (first.equals(last) ? "" : "–" + last.substring(GUIDE.length()));
+    }
+
     /** Words joined as in speech: "a", "a and b", "a, b and c". */
     public static String list(List<String> words) {
         if (words.size() < 2) {

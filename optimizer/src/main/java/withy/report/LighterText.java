@@ -108,16 +108,8 @@ public final class LighterText {
 
     private static void put(Map<String, List<PartLine>> grouped, String start, String last, List<PartLine> lines) {
         if (!lines.isEmpty()) {
-            grouped.put(title(start, last), lines);
+            grouped.put(Phrases.sentence(Phrases.stations(start, last)), lines);
         }
-    }
-
-    private static String title(String start, String last) {
-        if (!start.startsWith("guide-")) {
-            return Phrases.sentence(Phrases.of("station." + start));
-        }
-        String numbers = start.substring(6) + (start.equals(last) ? "" : "–" + last.substring(6));
-        return Phrases.sentence(Phrases.of("station.guide")) + " " + numbers;
     }
 
     private static boolean same(List<PartLine> one, List<PartLine> other) {

@@ -1,7 +1,6 @@
 package withy.report;
 
 import java.util.Currency;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.app.OutAnswer;
 import withy.app.OutAnswer.JobLadder;
@@ -63,7 +62,9 @@ public final class OutText {
                     "   · ",
                     Phrases.of(
                             "text.out.swap",
-                            places(swap.stations()),
+                            Phrases.stations(
+                                    swap.stations().get(0),
+                                    swap.stations().get(swap.stations().size() - 1)),
                             name(swap.fromName()),
                             name(swap.toName()),
                             swap.why()));
@@ -101,13 +102,6 @@ public final class OutText {
 
     private static String late(long days) {
         return days == 0 ? "." : Phrases.of("text.out.late", days);
-    }
-
-    /** {@code guide-4 guide-5 guide-6} as guides 4 to 6. */
-    private static String places(List<String> stations) {
-        String first = stations.get(0);
-        String last = stations.get(stations.size() - 1);
-        return stations.size() == 1 ? first : first + " … " + last;
     }
 
     private static String name(@Nullable String name) {

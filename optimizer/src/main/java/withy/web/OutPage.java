@@ -15,7 +15,6 @@ import withy.app.StockAnswer;
 import withy.app.Workshop;
 import withy.catalog.Part;
 import withy.explain.Phrases;
-import withy.report.SideBySide;
 import withy.web.ShopView.Ladder;
 import withy.web.ShopView.OutView;
 import withy.web.ShopView.Rung;
@@ -78,7 +77,13 @@ final class OutPage {
         List<String> swaps = new ArrayList<>();
         for (Swap swap : rung.swaps()) {
             swaps.add(Phrases.of(
-                    "text.out.swap", places(swap.stations()), name(swap.fromName()), name(swap.toName()), swap.why()));
+                    "text.out.swap",
+                    Phrases.sentence(Phrases.stations(
+                            swap.stations().get(0),
+                            swap.stations().get(swap.stations().size() - 1))),
+                    name(swap.fromName()),
+                    name(swap.toName()),
+                    swap.why()));
         }
         String ready = rung.ready();
         return new Rung(
@@ -96,17 +101,6 @@ final class OutPage {
                                 ? Phrases.of("text.out.never")
                                 : Phrases.of("text.out.ready", ready) + late(rung.daysLate()))
                         + (rung.proven() ? "" : " " + Phrases.of("text.out.unproven")));
-    }
-
-    private static String places(List<String> stations) {
-        String first = stations.get(0);
-        String place = SideBySide.place(first);
-        String last = stations.get(stations.size() - 1);
-        String numbers = place.equals(first)
-                ? ""
-                : " " + first.substring(place.length() + 1)
-                        + (first.equals(last) ? "" : "–" + last.substring(place.length() + 1));
-        return Phrases.sentence(Phrases.of("station." + place)) + numbers;
     }
 
     private static String late(long days) {
