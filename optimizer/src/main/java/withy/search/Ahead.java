@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ final class Ahead {
     private final Ranked endRanks;
     private final long keeperFloor;
     private final long endFloor;
+    private final Map<Long, EndChecks> endChecks = new HashMap<>();
     private final Map<End, List<Option<Keeper>>> keepers = new HashMap<>();
     private final Map<End, List<Option<Decal>>> decals = new HashMap<>();
 
@@ -171,17 +173,36 @@ final class Ahead {
             Option<Check> none = new Option<>(null, frontMm, 0, Share.NONE, 0, 0);
             end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, asked, visitor);
         }
-        for (int c = 0; endRanks.has(c); c++) {
-            if (before + endRanks.floor(c) + keeperFloor >= asked.under()) {
+        for (Option<Check> check : endChecks(frontMm, asked.under() - before)) {
+            if (before + check.cost + keeperFloor >= asked.under()) {
                 break;
             }
-            Option<Check> check = stand.endCheck(endRanks.at(c), frontMm);
-            if (check != null) {
-                check.price(k);
-                end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, asked, visitor);
-            }
+            end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, asked, visitor);
         }
     }
+
+    /** Checks that go on at a place and may cost less than a limit with what stands ahead, priced, the cheapest first. */
+    private List<Option<Check>> endChecks(double frontMm, long under) {
+        long key = Stand.key(frontMm);
+        EndChecks known = endChecks.get(key);
+        if (known == null || known.under < under) {
+            List<Option<Check>> list = new ArrayList<>();
+            for (int c = 0; endRanks.has(c) && endRanks.floor(c) + keeperFloor < under; c++) {
+                Option<Check> check = stand.endCheck(endRanks.at(c), frontMm);
+                if (check != null) {
+                    check.price(k);
+                    list.add(check);
+                }
+            }
+            list.sort(Comparator.comparingLong(check -> check.cost));
+            known = new EndChecks(list, under);
+            endChecks.put(key, known);
+        }
+        return known.list;
+    }
+
+    /** What was found below a limit. */
+    private record EndChecks(List<Option<Check>> list, long under) {}
 
     private void end(Way way, Face face, boolean finished, Asked asked, Visitor visitor) {
         long cost = way.cost();

@@ -12,7 +12,7 @@ final class TrainCosts {
     private final long best;
 
     TrainCosts(TrainGraph graph, Linear k, int leastClass) {
-        long[][] wraps = new long[graph.count()][graph.footShapes()];
+        long[][] wraps = new long[graph.count()][graph.feet().size()];
         for (long[] at : wraps) {
             Arrays.fill(at, NONE);
         }
@@ -79,7 +79,7 @@ final class TrainCosts {
                 least = through(i);
                 may = i > 0 ? train.follows(i) : may;
             }
-            this.best = Arrays.stream(least).min().orElse(NONE);
+            this.best = TrainGraph.least(least);
         }
 
         /** Cost of the cheapest train. */

@@ -67,8 +67,18 @@ final class TrainGraph {
         return count;
     }
 
-    int footShapes() {
-        return ground.guides.footShapes().size();
+    /** Shapes of feet, as guides refer to them ({@link GuideTable.Group#footShape}). */
+    List<GuideTable.Feet> feet() {
+        return ground.guides.footShapes();
+    }
+
+    /** Least of some costs; {@link #NONE} where there are none. */
+    static long least(long[] costs) {
+        long least = NONE;
+        for (long cost : costs) {
+            least = Math.min(least, cost);
+        }
+        return least;
     }
 
     static boolean none(long cost) {

@@ -3,7 +3,6 @@ package withy.search;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import withy.catalog.Guide;
 import withy.catalog.TipTop;
 import withy.rod.Fitter;
 import withy.rod.Setting;
@@ -58,11 +57,11 @@ final class TrainLeast {
     long[] of(Linear k, int leastClass) {
         long[] least = new long[graphs.size()];
         Arrays.fill(least, NONE);
-        Line[][] lines = lines(k);
+        long[][][] wraps = wraps(k);
         for (int n = 0; n < worthIt.length; n++) {
             long[][] bare = bare(n, k, leastClass);
             for (int t = 0; t < least.length; t++) {
-                least[t] = Math.min(least[t], through(n, t, bare, lines[t], k, leastClass));
+                least[t] = Math.min(least[t], through(n, t, bare, wraps[t], k, leastClass));
             }
         }
         return least;
@@ -70,22 +69,27 @@ final class TrainLeast {
 
     /** Cost of the wraps of one foot: {@code atNought} and so much more a millimetre of foot, less what rounding can save. */
     private record Line(double atNought, double perMm, double rounding) {
-        double of(Guide guide) {
-            return guide.feet() * (atNought + perMm * guide.footLengthMm()) - rounding;
+        long of(GuideTable.Feet feet) {
+            return (long) Math.floor(feet.count() * (atNought + perMm * feet.lengthMm()) - rounding);
         }
     }
 
-    private Line[][] lines(Linear k) {
+    /** Cost of the wraps of each shape of feet ({@link TrainGraph#feet()}) at each number, thread by thread. */
+    private long[][][] wraps(Linear k) {
         double rounding = 2.0 * (k.perMg() + k.perMgMm() + k.perMgMm2() + k.perMilli());
-        Line[][] lines = new Line[fitters.size()][setting.guideCount()];
-        for (int t = 0; t < lines.length; t++) {
-            for (int i = 0; i < lines[t].length; i++) {
+        List<GuideTable.Feet> feet = graphs.get(0).feet();
+        long[][][] wraps = new long[fitters.size()][setting.guideCount()][feet.size()];
+        for (int t = 0; t < wraps.length; t++) {
+            for (int i = 0; i < wraps[t].length; i++) {
                 double from = k.of(shortest[t][i]);
                 double perMm = (k.of(longest[t][i]) - from) / (LONGEST_MM - SHORTEST_MM);
-                lines[t][i] = new Line(from / FEET, perMm / FEET, rounding);
+                Line line = new Line(from / FEET, perMm / FEET, rounding);
+                for (int s = 0; s < feet.size(); s++) {
+                    wraps[t][i][s] = line.of(feet.get(s));
+                }
             }
         }
-        return lines;
+        return wraps;
     }
 
     /** Cost of each guide worth it at each number, its wraps not counted. */
@@ -104,7 +108,7 @@ final class TrainLeast {
     }
 
     /** From the tip back to the stripper. */
-    private long through(int n, int t, long[][] bare, Line[] lines, Linear k, int leastClass) {
+    private long through(int n, int t, long[][] bare, long[][] wraps, Linear k, int leastClass) {
         TrainGraph.Train train = graphs.get(t).trains().get(n);
         GuideTable.Group group = train.group;
         long[] least = tips(train, k, leastClass);
@@ -121,14 +125,14 @@ final class TrainLeast {
                     onward[ring] = least(may[ring], least);
                 }
                 if (!TrainGraph.none(bare[i][j]) && !TrainGraph.none(onward[ring])) {
-                    long cost = bare[i][j] + (long) Math.floor(lines[i].of(group.guides[g]));
+                    long cost = bare[i][j] + wraps[i][group.footShape[g]];
                     through[ring] = Math.min(through[ring], cost + onward[ring]);
                 }
             }
             least = through;
             may = i > 0 ? train.follows(i) : may;
         }
-        return Arrays.stream(least).min().orElse(NONE);
+        return TrainGraph.least(least);
     }
 
     private static long[] tips(TrainGraph.Train train, Linear k, int leastClass) {
