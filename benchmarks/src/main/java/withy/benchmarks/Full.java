@@ -22,9 +22,10 @@ import withy.objectives.Solver.Query;
 final class Full {
     /** Share of the time each section may take; what one leaves over goes to those after it. */
     private static final Map<Section, Double> SHARES = new EnumMap<>(Map.of(
-            Section.PEERS, 0.40,
+            Section.PEERS, 0.36,
             Section.LATENCY, 0.26,
             Section.COLD, 0.04,
+            Section.PAGE, 0.04,
             Section.FRONT, 0.05,
             Section.SCALE, 0.12,
             Section.BRIEFS, 0.05,
@@ -102,6 +103,7 @@ final class Full {
                 Cold cold = new Cold(home, System.getProperty("withy.archive", ""));
                 yield LatencyPage.coldText(cold.measure(), cold.parts());
             }
+            case PAGE -> new PageAnswers(home, shops.get(1), talk, end).text();
             case FRONT -> new FrontsPage(Fronts.measure(shops.get(0), inOrder(shops.get(0)), end, faults)).text();
             case SCALE -> scale(end);
             case BRIEFS -> briefs(end);

@@ -31,6 +31,7 @@ record Settings(Set<Section> only, double minutes, Field.Caps caps, String words
         PEERS,
         LATENCY,
         COLD,
+        PAGE,
         FRONT,
         SCALE,
         BRIEFS,
