@@ -55,14 +55,14 @@ public final class JobDesk {
 
     /** A job with all that belongs to it. */
     public JobAnswer show(long job) {
-        try (Shop shop = reading(job)) {
+        try (Shop shop = workshop.reading(job)) {
             return answer(shop, job, List.of());
         }
     }
 
     /** The offer of this number, or the last one where it is 0, as it was shown when it was given. */
     public Job.Offer offer(long job, long number) {
-        try (Shop shop = reading(job)) {
+        try (Shop shop = workshop.reading(job)) {
             List<Job.Offer> offers = shop.jobs().file(job).offers();
             return offers.stream()
                     .filter(o -> number == 0 ? o.equals(offers.get(offers.size() - 1)) : o.id() == number)
@@ -262,15 +262,6 @@ public final class JobDesk {
             shop.jobs().cancel(shop.jobs().get(job), note);
             return answer(shop, job, List.of());
         }
-    }
-
-    private Shop reading(long job) {
-        if (!Shop.exists(workshop.folder())) {
-            throw new RefusedBuild(
-                    "There is no job " + job + ": nothing was booked in " + workshop.folder() + " yet.",
-                    List.of("Maybe begin one: withy job --new brief.json."));
-        }
-        return Shop.reading(workshop.folder(), workshop.day());
     }
 
     private JobAnswer answer(Shop shop, long job, List<String> warnings) {

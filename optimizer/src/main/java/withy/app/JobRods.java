@@ -40,12 +40,7 @@ public final class JobRods {
 
     /** One job. */
     public static JobRod of(Workshop workshop, long job) {
-        if (!Shop.exists(workshop.folder())) {
-            throw new RefusedBuild(
-                    "There is no job " + job + ": nothing was booked in " + workshop.folder() + " yet.",
-                    List.of("Maybe begin one: withy job --new brief.json."));
-        }
-        try (Shop shop = Shop.reading(workshop.folder(), workshop.day())) {
+        try (Shop shop = workshop.reading(job)) {
             return read(
                     workshop, shop, shop.snapshot(workshop.lists()), shop.jobs().get(job));
         }

@@ -2,6 +2,7 @@ package withy.app;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.rod.Rod;
 
 /**
  * What {@code out} answers; its fields in this order are the published JSON.
@@ -60,7 +61,14 @@ public record OutAnswer(
      * @param balanceMm balance point with reel, mm ahead of the reel foot
      * @param priceMinor what the customer pays, minor units
      */
-    public record Standing(double weightG, double balanceMm, long priceMinor) {}
+    public record Standing(double weightG, double balanceMm, long priceMinor) {
+        static Standing of(Rod rod) {
+            return new Standing(
+                    rod.figures().weightG(),
+                    Sheets.rounded(rod.figures().balanceFromReelFootMm(), 2),
+                    rod.figures().priceMinor());
+        }
+    }
 
     /**
      * Waiting for the part.

@@ -1,10 +1,7 @@
 package withy.app;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,20 +13,14 @@ import withy.app.OutAnswer.Applied;
 import withy.app.OutAnswer.JobLadder;
 import withy.app.OutAnswer.RungLine;
 import withy.app.OutAnswer.Standing;
-import withy.app.OutAnswer.Swap;
 import withy.app.OutAnswer.Waiting;
 import withy.brief.Brief;
 import withy.brief.BriefWriter;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartFacts;
-import withy.explain.Phrases;
-import withy.objectives.NiceWishes;
-import withy.objectives.ObjectiveVector;
-import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
-import withy.objectives.Style;
 import withy.rod.Build;
 import withy.rod.Rod;
 import withy.rod.Station;
@@ -159,14 +150,14 @@ public final class OutDesk {
         Set<String> lost = part == null || event.priceMinor() != null ? Set.of() : Set.of(part);
         Situation situation = new Situation(now, Query.of(brief, Rulebook.standard()), current, locked, lost);
         List<Rung> rungs = ChangeLadder.climb(situation, MOST_CHANGES, new Watch(progress::stopped, (b, o, s) -> {}));
-        Standings standings = new Standings(now, brief, agreed, snapshot, held, event);
+        RungLines beside = new RungLines(workshop, now, brief, agreed, snapshot, held, event);
         List<RungLine> lines = new ArrayList<>();
         long best = Long.MAX_VALUE;
         for (Rung rung : rungs) {
             Build build = rung.build();
             if (build != null && rung.score() < best) {
                 best = rung.score();
-                lines.add(standings.line(rung, build));
+                lines.add(beside.line(rung, build));
             }
         }
         LocalDate wanted = brief.wantedBy();
@@ -174,7 +165,7 @@ public final class OutDesk {
                 job.id(),
                 job.name(),
                 wanted == null ? null : wanted.toString(),
-                standing(agreed),
+                Standing.of(agreed),
                 waiting(snapshot, agreed, part, wanted),
                 lines);
     }
@@ -220,111 +211,6 @@ public final class OutDesk {
             pieces += need.part().equals(part) ? need.pieces() : 0;
         }
         LocalDate day = part == null ? workshop.day() : snapshot.delivery(part, Math.max(1, pieces), workshop.day());
-        return new Waiting(day != null, day == null ? null : day.toString(), late(day, wanted));
-    }
-
-    private static long late(@Nullable LocalDate day, @Nullable LocalDate wanted) {
-        return day == null || wanted == null ? 0 : Math.max(0, ChronoUnit.DAYS.between(wanted, day));
-    }
-
-    private static Standing standing(Rod rod) {
-        return new Standing(
-                rod.figures().weightG(),
-                Sheets.rounded(rod.figures().balanceFromReelFootMm(), 2),
-                rod.figures().priceMinor());
-    }
-
-    /** Rungs beside the agreed rod. */
-    private final class Standings {
-        private final Catalog catalog;
-        private final Brief brief;
-        private final Rod agreed;
-        private final Snapshot snapshot;
-        private final Map<String, Integer> held;
-        private final Event event;
-
-        Standings(Catalog catalog, Brief brief, Rod agreed, Snapshot snapshot, Map<String, Integer> held, Event event) {
-            this.catalog = catalog;
-            this.brief = brief;
-            this.agreed = agreed;
-            this.snapshot = snapshot;
-            this.held = held;
-            this.event = event;
-        }
-
-        RungLine line(Rung rung, Build build) {
-            Rod rod = Rod.measure(catalog, brief, build);
-            Standing then = standing(rod);
-            Standing before = standing(agreed);
-            LocalDate ready = ready(rod);
-            return new RungLine(
-                    rung.most(),
-                    rung.changed(),
-                    then,
-                    Sheets.rounded(then.weightG() - before.weightG(), 3),
-                    Sheets.rounded(then.balanceMm() - before.balanceMm(), 2),
-                    then.priceMinor() - before.priceMinor(),
-                    Sheets.rounded(Scoring.steps(rung.score() - score(agreed)), 4),
-                    ready == null ? null : ready.toString(),
-                    late(ready, brief.wantedBy()),
-                    rung.proven(),
-                    swaps(agreed.build(), build),
-                    BuildFile.of(build));
-        }
-
-        private long score(Rod rod) {
-            Scoring scoring = Scoring.of(brief, catalog.rates());
-            return scoring.score(ObjectiveVector.of(rod, new Style(catalog, brief), new NiceWishes(brief)));
-        }
-
-        private @Nullable LocalDate ready(Rod rod) {
-            LocalDate ready = workshop.day();
-            for (Need need : Agreed.needs(rod)) {
-                Integer own = held.get(need.part());
-                LocalDate day =
-                        snapshot.delivered(need.part(), need.pieces() - (own == null ? 0 : own), workshop.day());
-                if (day == null) {
-                    return null;
-                }
-                ready = day.isAfter(ready) ? day : ready;
-            }
-            return ready;
-        }
-
-        private List<Swap> swaps(Build from, Build to) {
-            Map<List<@Nullable String>, List<String>> places = new LinkedHashMap<>();
-            Set<Station> stations = new TreeSet<>(from.choices().keySet());
-            stations.addAll(to.choices().keySet());
-            stations.add(Station.BLANK);
-            for (Station station : stations) {
-                String old = from.partAt(station);
-                String now = to.partAt(station);
-                if (!Objects.equals(old, now)) {
-                    places.computeIfAbsent(Arrays.asList(old, now), key -> new ArrayList<>())
-                            .add(station.key());
-                }
-            }
-            List<Swap> swaps = new ArrayList<>();
-            places.forEach((pair, keys) -> {
-                String old = pair.get(0);
-                String now = pair.get(1);
-                swaps.add(new Swap(
-                        keys,
-                        old,
-                        now,
-                        old == null ? null : workshop.name(old),
-                        now == null ? null : workshop.name(now),
-                        why(old, now)));
-            });
-            return swaps;
-        }
-
-        private String why(@Nullable String old, @Nullable String now) {
-            if (old != null && old.equals(event.part())) {
-                return Phrases.of(event.priceMinor() == null ? "text.out.why.gone" : "text.out.why.dearer");
-            }
-            return Phrases.of(
-                    old == null ? "text.out.why.added" : now == null ? "text.out.why.dropped" : "text.out.why.goes");
-        }
+        return new Waiting(day != null, day == null ? null : day.toString(), RungLines.daysLate(day, wanted));
     }
 }

@@ -190,11 +190,7 @@ public final class PlanDesk {
     }
 
     private static Standing standing(Seen one, Build build) {
-        Rod rod = Rod.measure(one.catalog(), one.brief(), build);
-        return new Standing(
-                rod.figures().weightG(),
-                Sheets.rounded(rod.figures().balanceFromReelFootMm(), 2),
-                rod.figures().priceMinor());
+        return Standing.of(Rod.measure(one.catalog(), one.brief(), build));
     }
 
     private static List<String> differs(Build build, Build other) {

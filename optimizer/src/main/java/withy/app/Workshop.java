@@ -2,6 +2,7 @@ package withy.app;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import withy.catalog.Catalog;
 import withy.shop.Shop;
 import withy.shop.Snapshot;
@@ -23,6 +24,16 @@ public record Workshop(Path folder, Catalog lists, LocalDate day) {
         try (Shop shop = Shop.reading(folder, day)) {
             return shop.snapshot(lists);
         }
+    }
+
+    /** Opens the memory to read of a job; refuses where nothing was booked, so that there are no jobs. */
+    Shop reading(long job) {
+        if (!Shop.exists(folder)) {
+            throw new RefusedBuild(
+                    "There is no job " + job + ": nothing was booked in " + folder + " yet.",
+                    List.of("Maybe begin one: withy job --new brief.json."));
+        }
+        return Shop.reading(folder, day);
     }
 
     /** Opens the memory to write; begins one where there is none. */

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Blank;
@@ -27,6 +29,8 @@ import withy.rod.Rod;
 /**
  * The best build of each job under limits on how many pieces it may take. What is known of a job answers later questions: a build that was best with
  * more to take from is still best where it fits, and any build that fits tells what scores are of no interest.
+ *
+ * <p>Questions about different jobs do not depend on each other and are worked two at a time; the answers are the same as one after the other.
  */
 final class JobOptions {
     /** How often a question may ask whether to go on. Hard ones end here with the best so far and what bounds it. */
@@ -34,48 +38,112 @@ final class JobOptions {
 
     private final List<PlanJob> jobs;
     private final Watch watch;
-    private final List<Map<SortedMap<String, Integer>, PlanOption>> known = new ArrayList<>();
-    private int asked;
+    private final List<Known> known = new ArrayList<>();
+    private final AtomicInteger asked = new AtomicInteger();
 
     JobOptions(List<PlanJob> jobs, Watch watch) {
         this.jobs = jobs;
         this.watch = watch;
-        jobs.forEach(job -> known.add(new LinkedHashMap<>()));
+        jobs.forEach(job -> known.add(new Known(new LinkedHashMap<>(), new LinkedHashMap<>())));
     }
+
+    /**
+     * A question.
+     *
+     * @param job number of the job
+     * @param limits pieces it may take at most, by part
+     * @param below scores from here on are of no interest
+     */
+    record Ask(int job, SortedMap<String, Integer> limits, long below) {}
+
+    /**
+     * What was answered.
+     *
+     * @param option the best build, or the best known with a bound
+     * @param below scores from here on were of no interest
+     */
+    private record Answer(PlanOption option, long below) {
+        /** True where asking again tells no more. */
+        boolean holds(long other) {
+            return other <= below || !option.open() || option.served() && option.bound() >= option.score();
+        }
+    }
+
+    /**
+     * What is known of a job.
+     *
+     * @param answers by limits
+     * @param seen all builds met on the way, each once
+     */
+    private record Known(Map<SortedMap<String, Integer>, Answer> answers, Map<Build, PlanOption> seen) {}
 
     /** Questions put to the search so far. */
     int asked() {
-        return asked;
+        return asked.get();
     }
 
-    /** Everything found for a job so far. */
+    /** Every build found for a job so far. */
     Collection<PlanOption> found(int job) {
-        return known.get(job).values();
+        return known.get(job).seen().values();
     }
 
-    /** The best build of a job that takes no more than the limits allow. */
-    PlanOption best(int job, SortedMap<String, Integer> limits) {
-        PlanOption before = known.get(job).get(limits);
+    /** The best build of each job asked about that takes no more than the limits allow. No job may be asked about twice. */
+    List<PlanOption> best(List<Ask> asks) {
+        List<Callable<PlanOption>> questions = new ArrayList<>();
+        asks.forEach(ask -> questions.add(() -> best(ask)));
+        return Workers.all(questions);
+    }
+
+    private PlanOption best(Ask ask) {
+        PlanOption before = known(ask);
         if (before != null) {
             return before;
         }
-        PlanOption made = inherited(job, limits);
-        if (made == null) {
-            made = solve(job, limits);
-        }
-        known.get(job).put(new TreeMap<>(limits), made);
-        return made;
+        Answer made = new Answer(solve(ask), ask.below());
+        known.get(ask.job()).answers().put(new TreeMap<>(ask.limits()), made);
+        return made.option();
     }
 
-    /** What was best with more to take from, where it fits. */
-    private @Nullable PlanOption inherited(int job, SortedMap<String, Integer> limits) {
-        for (Map.Entry<SortedMap<String, Integer>, PlanOption> one :
-                known.get(job).entrySet()) {
-            if (allowsMore(one.getKey(), limits) && fits(one.getValue(), limits)) {
-                return one.getValue();
+    /** The answer, where it is known without a search. */
+    @Nullable
+    PlanOption known(Ask ask) {
+        Known of = known.get(ask.job());
+        Answer same = of.answers().get(ask.limits());
+        if (same != null && same.holds(ask.below())) {
+            return same.option();
+        }
+        for (Map.Entry<SortedMap<String, Integer>, Answer> one : of.answers().entrySet()) {
+            Answer answer = one.getValue();
+            boolean wider = allowsMore(one.getKey(), ask.limits()) && fits(answer.option(), ask.limits());
+            if (wider && answer.holds(ask.below())) {
+                return answer.option();
             }
         }
-        return null;
+        long bound = bound(ask);
+        return bound >= ask.below() ? bounded(fitting(ask), bound) : null;
+    }
+
+    /** Nothing under these limits scores less, as far as is known. */
+    private long bound(Ask ask) {
+        long bound = Long.MIN_VALUE;
+        for (Map.Entry<SortedMap<String, Integer>, Answer> one :
+                known.get(ask.job()).answers().entrySet()) {
+            if (allowsMore(one.getKey(), ask.limits())) {
+                bound = Math.max(bound, one.getValue().option().bound());
+            }
+        }
+        return bound;
+    }
+
+    private static PlanOption bounded(@Nullable PlanOption option, long bound) {
+        return option == null
+                ? PlanOption.unserved(bound)
+                : new PlanOption(
+                        option.build(),
+                        option.objectives(),
+                        option.score(),
+                        Math.min(bound, option.score()),
+                        option.pieces());
     }
 
     private static boolean allowsMore(SortedMap<String, Integer> loose, SortedMap<String, Integer> tight) {
@@ -89,54 +157,60 @@ final class JobOptions {
         return limits.entrySet().stream().allMatch(limit -> option.of(limit.getKey()) <= limit.getValue());
     }
 
-    private PlanOption solve(int number, SortedMap<String, Integer> limits) {
-        PlanJob job = jobs.get(number);
+    private PlanOption solve(Ask ask) {
+        PlanJob job = jobs.get(ask.job());
         Build kept = job.kept();
         if (kept != null) {
             PlanOption keeps = measured(job, kept);
-            return fits(keeps, limits) ? keeps : PlanOption.UNSERVED;
+            see(ask.job(), keeps);
+            return fits(keeps, ask.limits()) ? keeps : PlanOption.UNSERVED;
         }
-        asked++;
-        Search search = new Search(limits.isEmpty() ? job.catalog() : limited(job.catalog(), limits));
-        PlanOption fitting = fitting(number, limits);
-        if (fitting == null) {
-            return option(job, search.solve(job.query(), counted()));
+        asked.incrementAndGet();
+        Search search = new Search(ask.limits().isEmpty() ? job.catalog() : limited(job.catalog(), ask.limits()));
+        PlanOption fitting = fitting(ask);
+        long below = fitting == null ? ask.below() : Math.min(ask.below(), fitting.score());
+        Solution solution = below == Long.MAX_VALUE
+                ? search.solve(job.query(), counted(ask.job()))
+                : search.below(below, job.query(), counted(ask.job()));
+        Build build = solution.build();
+        if (build != null) {
+            fitting = measured(job, build);
+            see(ask.job(), fitting);
+        } else if (fitting == null && below == Long.MAX_VALUE && solution.proven()) {
+            return PlanOption.UNSERVED;
         }
-        Solution better = search.below(fitting.score(), job.query(), counted());
-        if (better.build() != null) {
-            return option(job, better);
-        }
-        long bound = Math.min(better.bound(), fitting.score());
-        return new PlanOption(fitting.build(), fitting.objectives(), fitting.score(), bound, fitting.pieces());
+        return bounded(fitting, Math.max(bound(ask), solution.bound()));
     }
 
-    /** Ends a question by its steps, not by the clock, so that equal jobs get equal plans. */
-    private Watch counted() {
+    private void see(int job, PlanOption option) {
+        Build build = option.build();
+        if (build != null) {
+            known.get(job).seen().putIfAbsent(build, option);
+        }
+    }
+
+    /** Ends a question by its steps, not by the clock, so that equal jobs get equal plans. Keeps what is met on the way. */
+    private Watch counted(int job) {
         AtomicLong steps = new AtomicLong();
         return new Watch(
                 () -> steps.incrementAndGet() > MOST_STEPS
                         || watch.interrupted().getAsBoolean(),
-                watch.better());
+                (build, objectives, score) -> {
+                    see(job, measured(jobs.get(job), build));
+                    watch.better().found(build, objectives, score);
+                });
     }
 
     /** The best known build that keeps the limits, or null. */
-    private @Nullable PlanOption fitting(int job, SortedMap<String, Integer> limits) {
+    @Nullable
+    PlanOption fitting(Ask ask) {
         PlanOption best = null;
-        for (PlanOption option : known.get(job).values()) {
-            if (option.served() && fits(option, limits) && (best == null || option.score() < best.score())) {
+        for (PlanOption option : known.get(ask.job()).seen().values()) {
+            if (fits(option, ask.limits()) && (best == null || option.score() < best.score())) {
                 best = option;
             }
         }
         return best;
-    }
-
-    private static PlanOption option(PlanJob job, Solution solution) {
-        Build build = solution.build();
-        if (build == null) {
-            return solution.proven() ? PlanOption.UNSERVED : PlanOption.unserved(solution.bound());
-        }
-        PlanOption option = measured(job, build);
-        return new PlanOption(build, option.objectives(), option.score(), solution.bound(), option.pieces());
     }
 
     private static Catalog limited(Catalog catalog, SortedMap<String, Integer> limits) {

@@ -1,32 +1,34 @@
 package withy.search;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import withy.catalog.PartKind;
 import withy.objectives.Solver.Watch;
+import withy.rod.Build;
 import withy.rod.Placed;
 import withy.rod.Rod;
+import withy.search.Contention.Conflict;
+import withy.search.JobOptions.Ask;
 import withy.search.planning.Assignment;
 
 /**
  * Chooses the builds of all open jobs at once from shared stock.
  *
- * <p>First every job gets its own best build, as if it were alone. Where a part is wanted more often than it is there, one of the jobs must do
- * with a piece less; each of these cases is followed up, the best first. A case without a conflict is the best plan there is, and until then the
- * best case still open bounds all plans. When the steps run out, the planning engine picks among all builds found, starting from the better of
- * what was found and of taking the jobs one by one in order of date; it also picks among equal plans the one with fewest orders.
+ * <p>First every job gets its own best build, as if it were alone. Jobs that want the same scarce parts are planned together as a group
+ * ({@link PlanGroup}), all others by themselves; groups whose plans want the same pieces are joined and planned anew. Groups that want nothing of each other
+ * make the best plan there is, and until then what bounds each of them bounds all plans. When the questions run out, the planning engine picks among
+ * all builds met, starting from the better of what was found and of taking the jobs one by one in order of date; it also picks among equal plans the
+ * one with fewest orders.
  */
 public final class JobPlanner {
     /** Questions asked at most. */
@@ -35,11 +37,15 @@ public final class JobPlanner {
     /** Cases followed up at most. */
     private static final int MOST_CASES = 4_000;
 
+    /** Jobs asked about at once when they are taken one by one. */
+    private static final int GUESSED = 3;
+
     private final List<PlanJob> jobs;
     private final Supplies supplies;
     private final Watch watch;
     private final int questions;
     private final JobOptions builds;
+    private final Contention contention;
 
     private JobPlanner(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions) {
         this.jobs = List.copyOf(jobs);
@@ -47,6 +53,7 @@ public final class JobPlanner {
         this.watch = watch;
         this.questions = questions;
         this.builds = new JobOptions(this.jobs, watch);
+        this.contention = new Contention(this.jobs, supplies);
     }
 
     /**
@@ -77,9 +84,6 @@ public final class JobPlanner {
         }
     }
 
-    /** A case: how many pieces of scarce parts each job may take at most. */
-    private record Case(List<SortedMap<String, Integer>> limits, List<PlanOption> options, PlanCost bound, int order) {}
-
     /** Plans. */
     public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch) {
         return new JobPlanner(jobs, supplies, watch, STANDARD_QUESTIONS).plan();
@@ -91,42 +95,92 @@ public final class JobPlanner {
     }
 
     private Plan plan() {
-        Case root = root();
+        List<Ask> asks = new ArrayList<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            asks.add(new Ask(job, new TreeMap<>(), Long.MAX_VALUE));
+        }
+        List<PlanOption> alone = builds.best(asks);
         List<PlanOption> oneByOne = oneByOne();
-        List<PlanOption> best = oneByOne;
-        PriorityQueue<Case> open =
-                new PriorityQueue<>(Comparator.comparing(Case::bound).thenComparingInt(Case::order));
-        open.add(root);
-        int order = 1;
+        List<PlanGroup> groups = new ArrayList<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            groups.add(new PlanGroup(contention, new TreeSet<>(Set.of(job)), alone, oneByOne));
+        }
         int cases = 0;
-        while (!open.isEmpty()
+        boolean apart = true;
+        while (apart
                 && builds.asked() < questions
-                && cases++ < MOST_CASES
+                && cases < MOST_CASES
                 && !watch.interrupted().getAsBoolean()) {
-            Case next = open.poll();
-            if (next.bound().compareTo(PlanCost.of(best)) >= 0) {
-                open.clear();
-                break;
-            }
-            Conflict conflict = conflict(next.options());
-            if (conflict == null) {
-                if (PlanCost.of(next.options()).compareTo(PlanCost.of(best)) < 0) {
-                    best = next.options();
-                }
-                continue;
-            }
-            for (int job : conflict.jobs()) {
-                Case child = child(next, job, conflict.part(), order++);
-                if (child.bound().compareTo(PlanCost.of(best)) < 0) {
-                    open.add(child);
-                }
+            List<PlanGroup> unsettled =
+                    groups.stream().filter(group -> !group.done()).toList();
+            if (unsettled.isEmpty()) {
+                apart = join(groups, alone, oneByOne);
+            } else {
+                cases += unsettled.size();
+                follow(unsettled);
             }
         }
-        Case first = open.peek();
-        return finished(best, oneByOne, root.options(), first == null ? PlanCost.of(best) : first.bound());
+        return finished(together(groups), oneByOne, alone, bound(groups));
     }
 
-    private Plan finished(List<PlanOption> found, List<PlanOption> oneByOne, List<PlanOption> alone, PlanCost reached) {
+    /** Follows up one case of each group: groups share no job, so that all they ask can be asked at once. */
+    private void follow(List<PlanGroup> groups) {
+        List<List<Ask>> each = groups.stream().map(PlanGroup::next).toList();
+        List<PlanOption> answers =
+                builds.best(each.stream().flatMap(List::stream).toList());
+        int from = 0;
+        for (int group = 0; group < groups.size(); group++) {
+            int to = from + each.get(group).size();
+            groups.get(group).answered(each.get(group), answers.subList(from, to));
+            from = to;
+        }
+    }
+
+    /** Joins groups whose plans want the same pieces; false where none do. */
+    private boolean join(List<PlanGroup> groups, List<PlanOption> alone, List<PlanOption> oneByOne) {
+        List<Conflict> conflicts = contention.all(together(groups), all());
+        for (Conflict conflict : conflicts) {
+            SortedSet<Integer> joined = new TreeSet<>();
+            groups.removeIf(group -> {
+                boolean concerned = conflict.jobs().stream().anyMatch(group.jobs()::contains);
+                joined.addAll(concerned ? group.jobs() : Set.of());
+                return concerned;
+            });
+            groups.add(new PlanGroup(contention, joined, alone, oneByOne));
+        }
+        return !conflicts.isEmpty();
+    }
+
+    private List<Integer> all() {
+        List<Integer> all = new ArrayList<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            all.add(job);
+        }
+        return all;
+    }
+
+    /** The plans of all groups side by side. */
+    private static List<PlanOption> together(List<PlanGroup> groups) {
+        SortedMap<Integer, PlanOption> options = new TreeMap<>();
+        groups.forEach(group -> group.jobs().forEach(job -> options.put(job, group.option(job))));
+        return List.copyOf(options.values());
+    }
+
+    private static PlanCost bound(List<PlanGroup> groups) {
+        int unserved = 0;
+        long score = 0;
+        for (PlanGroup group : groups) {
+            unserved += group.bound().unserved();
+            score += group.bound().score();
+        }
+        return new PlanCost(unserved, score);
+    }
+
+    private Plan finished(
+            List<PlanOption> together, List<PlanOption> oneByOne, List<PlanOption> alone, PlanCost reached) {
+        boolean keeps = contention.all(together, all()).isEmpty();
+        List<PlanOption> found =
+                keeps && PlanCost.of(together).compareTo(PlanCost.of(oneByOne)) < 0 ? together : oneByOne;
         List<List<PlanOption>> pool = pool(found, oneByOne);
         SharedShelf shelf = new SharedShelf(jobs, supplies, pool);
         List<PlanOption> best = Assignment.pick(pool, found, shelf::excess, shelf::orders);
@@ -136,123 +190,52 @@ public final class JobPlanner {
                 best, cost, oneByOne, PlanCost.of(oneByOne), alone, bound, bound.compareTo(cost) == 0, builds.asked());
     }
 
-    /** All builds found for each job, and none. */
+    /** What each job gets in the plan begun with and one by one, every other build found for it, and none. */
     private List<List<PlanOption>> pool(List<PlanOption> found, List<PlanOption> oneByOne) {
         List<List<PlanOption>> pool = new ArrayList<>();
         for (int job = 0; job < jobs.size(); job++) {
-            Set<PlanOption> options = new LinkedHashSet<>();
-            options.add(found.get(job));
-            options.add(oneByOne.get(job));
-            options.addAll(builds.found(job));
-            options.add(PlanOption.UNSERVED);
-            pool.add(List.copyOf(options));
+            Map<Optional<Build>, PlanOption> ways = new LinkedHashMap<>();
+            for (PlanOption option : List.of(found.get(job), oneByOne.get(job))) {
+                ways.putIfAbsent(Optional.ofNullable(option.build()), option);
+            }
+            for (PlanOption option : builds.found(job)) {
+                ways.putIfAbsent(Optional.ofNullable(option.build()), option);
+            }
+            ways.putIfAbsent(Optional.empty(), PlanOption.UNSERVED);
+            pool.add(List.copyOf(ways.values()));
         }
         return pool;
     }
 
-    /** Jobs in order of date, each with its best build from what the ones before left. */
+    /**
+     * Jobs in order of date, each with its best build from what the ones before left. What jobs later in the row will be asked is guessed and asked
+     * along; a wrong guess costs a question and changes no answer.
+     */
     private List<PlanOption> oneByOne() {
-        List<Integer> order = new ArrayList<>();
-        for (int job = 0; job < jobs.size(); job++) {
-            order.add(job);
-        }
+        List<Integer> order = new ArrayList<>(all());
         order.sort(Comparator.<Integer, Boolean>comparing(job -> jobs.get(job).kept() == null)
                 .thenComparing(job -> jobs.get(job).wanted())
                 .thenComparing(job -> jobs.get(job).id()));
-        PlanOption[] taken = new PlanOption[jobs.size()];
-        Arrays.fill(taken, PlanOption.UNSERVED);
-        for (int job : order) {
-            SortedMap<String, Integer> limits = new TreeMap<>();
-            for (String part : usedBy(taken)) {
-                if (supplies.scarce(part, jobs.get(job).wanted())) {
-                    limits.put(part, left(part, job, taken));
+        while (true) {
+            List<PlanOption> taken = new ArrayList<>(Collections.nCopies(jobs.size(), PlanOption.UNSERVED));
+            List<Ask> unknown = new ArrayList<>();
+            for (int job : order) {
+                Ask ask = new Ask(job, contention.left(job, taken), Long.MAX_VALUE);
+                PlanOption known = builds.known(ask);
+                if (known == null) {
+                    unknown.add(ask);
+                    known = builds.fitting(ask);
+                }
+                taken.set(job, known == null ? PlanOption.UNSERVED : known);
+                if (unknown.size() == GUESSED) {
+                    break;
                 }
             }
-            taken[job] = builds.best(job, limits);
-        }
-        return List.of(taken);
-    }
-
-    private static Set<String> usedBy(PlanOption[] taken) {
-        Set<String> parts = new TreeSet<>();
-        for (PlanOption option : taken) {
-            parts.addAll(option.pieces().keySet());
-        }
-        return parts;
-    }
-
-    /** Pieces of a part a job may take beside what others took. */
-    private int left(String part, int job, PlanOption[] taken) {
-        LocalDate wanted = jobs.get(job).wanted();
-        int left = Integer.MAX_VALUE;
-        for (LocalDate day : days()) {
-            if (!day.isBefore(wanted)) {
-                int used = 0;
-                for (int other = 0; other < jobs.size(); other++) {
-                    LocalDate of = jobs.get(other).wanted();
-                    used += other != job && !of.isAfter(day) && supplies.scarce(part, of) ? taken[other].of(part) : 0;
-                }
-                left = Math.min(left, supplies.by(part, day) - used);
+            if (unknown.isEmpty()) {
+                return List.copyOf(taken);
             }
+            builds.best(unknown);
         }
-        return Math.max(0, left);
-    }
-
-    private SortedSet<LocalDate> days() {
-        return supplies.days(jobs.stream().map(PlanJob::wanted).toList());
-    }
-
-    private Case root() {
-        List<SortedMap<String, Integer>> limits = new ArrayList<>();
-        List<PlanOption> options = new ArrayList<>();
-        for (int job = 0; job < jobs.size(); job++) {
-            limits.add(new TreeMap<>());
-            options.add(builds.best(job, new TreeMap<>()));
-        }
-        return new Case(limits, options, PlanCost.bound(options), 0);
-    }
-
-    private Case child(Case parent, int job, String part, int order) {
-        List<SortedMap<String, Integer>> limits = new ArrayList<>(parent.limits());
-        SortedMap<String, Integer> own = new TreeMap<>(limits.get(job));
-        own.put(part, parent.options().get(job).of(part) - 1);
-        limits.set(job, own);
-        List<PlanOption> options = new ArrayList<>(parent.options());
-        options.set(job, builds.best(job, own));
-        return new Case(limits, options, PlanCost.bound(options), order);
-    }
-
-    /** Jobs that together want more of a part by a day than there is. */
-    private record Conflict(String part, List<Integer> jobs) {}
-
-    private @Nullable Conflict conflict(List<PlanOption> options) {
-        SortedMap<String, List<Integer>> users = new TreeMap<>();
-        for (int job = 0; job < jobs.size(); job++) {
-            for (String part : options.get(job).pieces().keySet()) {
-                if (supplies.scarce(part, jobs.get(job).wanted())) {
-                    users.computeIfAbsent(part, any -> new ArrayList<>()).add(job);
-                }
-            }
-        }
-        SortedSet<LocalDate> days = days();
-        Conflict smallest = null;
-        for (Map.Entry<String, List<Integer>> one : users.entrySet()) {
-            String part = one.getKey();
-            for (LocalDate day : days) {
-                List<Integer> using = one.getValue().stream()
-                        .filter(job -> !jobs.get(job).wanted().isAfter(day))
-                        .toList();
-                int used = using.stream()
-                        .mapToInt(job -> options.get(job).of(part))
-                        .sum();
-                boolean fewer =
-                        smallest == null || using.size() < smallest.jobs().size();
-                if (fewer && used > supplies.by(part, day)) {
-                    smallest = new Conflict(part, using);
-                }
-            }
-        }
-        return smallest;
     }
 
     /** Pieces a rod takes of the shop's: not what is used by amount, nor what the customer brings. */

@@ -15,9 +15,15 @@ final class SharedShelf {
     private final Supplies supplies;
     private final List<Row> rows = new ArrayList<>();
     private final List<Map<PlanOption, int[]>> takes = new ArrayList<>();
+    private final List<OrderRow> orderRows = new ArrayList<>();
+    private final List<Map<PlanOption, int[]>> ofOrderRows = new ArrayList<>();
+    private final int suppliers;
 
     /** Pieces of a part there are by a day for the jobs wanted by then that can't wait for an order. */
     private record Row(String part, LocalDate day, int there) {}
+
+    /** A part that may have to be ordered: pieces there are in the end, and the number of its supplier. */
+    private record OrderRow(String part, int there, int supplier) {}
 
     /**
      * @param pool the builds of each job; no others may be asked about
@@ -44,13 +50,40 @@ final class SharedShelf {
                 }
             });
         }
+        this.suppliers = orderRows(pool);
         for (int job = 0; job < jobs.size(); job++) {
             Map<PlanOption, int[]> own = new IdentityHashMap<>();
+            Map<PlanOption, int[]> ordered = new IdentityHashMap<>();
             for (PlanOption way : pool.get(job)) {
                 own.put(way, takes(jobs.get(job).wanted(), way));
+                ordered.put(
+                        way,
+                        orderRows.stream().mapToInt(row -> way.of(row.part())).toArray());
             }
             takes.add(own);
+            ofOrderRows.add(ordered);
         }
+    }
+
+    /** Parts of which the jobs may together take more than there will be; how many suppliers they have. */
+    private int orderRows(List<List<PlanOption>> pool) {
+        Map<String, Integer> most = new TreeMap<>();
+        for (List<PlanOption> ways : pool) {
+            Map<String, Integer> own = new TreeMap<>();
+            ways.forEach(way -> way.pieces().forEach((part, count) -> own.merge(part, count, Math::max)));
+            own.forEach((part, count) -> most.merge(part, count, Integer::sum));
+        }
+        Map<String, Integer> numbers = new HashMap<>();
+        most.forEach((id, count) -> {
+            int there = supplies.by(id, Supplies.NO_HURRY);
+            Part part = jobs.get(0).catalog().find(id);
+            if (count > there && part != null) {
+                String supplier = part.facts().supplier();
+                Integer number = numbers.computeIfAbsent(supplier, any -> numbers.size());
+                orderRows.add(new OrderRow(id, there, number));
+            }
+        });
+        return numbers.size();
     }
 
     private int[] takes(LocalDate wanted, PlanOption way) {
@@ -62,13 +95,7 @@ final class SharedShelf {
 
     /** Pieces wanted beyond what there is, added up over parts and days. */
     long excess(List<PlanOption> options) {
-        int[] used = new int[rows.size()];
-        for (int job = 0; job < options.size(); job++) {
-            int[] own = takes.get(job).get(options.get(job));
-            for (int row = 0; own != null && row < used.length; row++) {
-                used[row] += own[row];
-            }
-        }
+        int[] used = used(options, takes, rows.size());
         long excess = 0;
         for (int row = 0; row < used.length; row++) {
             excess += Math.max(0, used[row] - rows.get(row).there());
@@ -76,17 +103,29 @@ final class SharedShelf {
         return excess;
     }
 
+    private static int[] used(List<PlanOption> options, List<Map<PlanOption, int[]>> takes, int rows) {
+        int[] used = new int[rows];
+        for (int job = 0; job < options.size(); job++) {
+            int[] own = takes.get(job).get(options.get(job));
+            for (int row = 0; own != null && row < rows; row++) {
+                used[row] += own[row];
+            }
+        }
+        return used;
+    }
+
     /** Suppliers that something must be ordered from. */
     long orders(List<PlanOption> options) {
-        Map<String, Integer> all = new HashMap<>();
-        options.forEach(option -> option.pieces().forEach((part, count) -> all.merge(part, count, Integer::sum)));
-        return all.entrySet().stream()
-                .filter(one -> one.getValue() > supplies.by(one.getKey(), Supplies.NO_HURRY))
-                .map(one -> jobs.get(0).catalog().find(one.getKey()))
-                .filter(part -> part != null)
-                .map(Part::facts)
-                .map(facts -> facts.supplier())
-                .distinct()
-                .count();
+        int[] used = used(options, ofOrderRows, orderRows.size());
+        boolean[] asked = new boolean[suppliers];
+        long orders = 0;
+        for (int row = 0; row < used.length; row++) {
+            OrderRow of = orderRows.get(row);
+            if (used[row] > of.there() && !asked[of.supplier()]) {
+                asked[of.supplier()] = true;
+                orders++;
+            }
+        }
+        return orders;
     }
 }

@@ -82,7 +82,7 @@ final class Desk {
                 problem.brief(),
                 build,
                 problem.shapes().apply(build.layout().blankId()));
-        Tally tally = new Tally();
+        BrokenRules tally = new BrokenRules();
         Judge.ask(rod, problem.rules(), tally);
         ObjectiveVector vector = ObjectiveVector.of(rod, problem.style(), problem.wishes());
         SortedMap<String, Long> broken = tally.broken();
@@ -122,14 +122,15 @@ final class Desk {
             long over = vector.loss(ceiling.getKey()) - ceiling.getValue();
             if (over > 0) {
                 double scale = Math.max(1.0, Math.abs((double) ceiling.getValue()));
-                size += Tally.BROKEN + Math.min(Tally.MOST_EXCESS, Math.round(Tally.MOST_EXCESS * (over / scale)));
+                size += BrokenRules.BROKEN
+                        + Math.min(BrokenRules.MOST_EXCESS, Math.round(BrokenRules.MOST_EXCESS * (over / scale)));
             }
         }
         for (String id : problem.forced()) {
             boolean there = build.layout().blankId().equals(id)
                     || build.choices().values().stream()
                             .anyMatch(choice -> choice.partId().equals(id));
-            size += there ? 0 : Tally.BROKEN;
+            size += there ? 0 : BrokenRules.BROKEN;
         }
         return size;
     }

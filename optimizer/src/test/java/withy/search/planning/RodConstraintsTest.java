@@ -70,7 +70,7 @@ class RodConstraintsTest {
                 .givenSolution(plan(seatless))
                 .settingAllShadowVariables()
                 .penalizesBy(read(seatless).broken("handle"));
-        assertTrue(read(seatless).broken("handle") >= Tally.BROKEN);
+        assertTrue(read(seatless).broken("handle") >= BrokenRules.BROKEN);
         verifier.verifyThat((constraints, factory) -> constraints.rule(factory, "lure-range"))
                 .givenSolution(plan(seatless))
                 .settingAllShadowVariables()
@@ -86,7 +86,7 @@ class RodConstraintsTest {
         verifier.verifyThat((constraints, factory) -> constraints.rule(factory, TwoStationsAtMost.CODE))
                 .givenSolution(plan(third))
                 .settingAllShadowVariables()
-                .penalizesBy(Tally.BROKEN + Math.round(Tally.MOST_EXCESS * (count - 2.0) / count));
+                .penalizesBy(BrokenRules.BROKEN + Math.round(BrokenRules.MOST_EXCESS * (count - 2.0) / count));
     }
 
     @Test
@@ -96,7 +96,7 @@ class RodConstraintsTest {
         Problem stricter = shop.problem(asked);
         Build keeperless = best.without(Station.KEEPER);
         Desk desk = desk(stricter);
-        long both = 2 * Tally.BROKEN;
+        long both = 2 * BrokenRules.BROKEN;
         assertEquals(both, desk.read(keeperless).broken(Reading.QUESTION), 1);
         assertEquals(0, desk.read(keeperless).broken("stock"));
     }

@@ -9,7 +9,7 @@ import withy.rules.Unit;
  * A bench that adds up by how much each rule is broken, so that a search among illegal builds feels which way is up: {@value #BROKEN} a failed
  * check and up to {@value #MOST_EXCESS} more in proportion to the excess over the limit.
  */
-final class Tally implements Bench {
+final class BrokenRules implements Bench {
     static final long BROKEN = 1_000;
     static final long MOST_EXCESS = 9_000;
 

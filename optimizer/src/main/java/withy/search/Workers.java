@@ -1,0 +1,53 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/** Works questions that do not depend on each other, two at a time. Each has one answer, so that it does not matter which ends first. */
+final class Workers {
+    private static final int WORKERS = 2;
+
+    private Workers() {}
+
+    /** All answers, in the order of the questions. */
+    static <T> List<T> all(List<? extends Callable<T>> questions) {
+        if (questions.size() < 2) {
+            return alone(questions);
+        }
+        ExecutorService workers = Executors.newFixedThreadPool(WORKERS);
+        try {
+            List<T> answers = new ArrayList<>();
+            for (Future<T> answer : workers.invokeAll(questions)) {
+                answers.add(answer.get());
+            }
+            return answers;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new CancellationException("stopped before the questions were answered");
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a question failed", e.getCause());
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    private static <T> List<T> alone(List<? extends Callable<T>> questions) {
+        List<T> answers = new ArrayList<>();
+        try {
+            for (Callable<T> question : questions) {
+                answers.add(question.call());
+            }
+        } catch (RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            throw new IllegalStateException("a question failed", e);
+        }
+        return answers;
+    }
+}
