@@ -167,7 +167,7 @@ public final class SideBySide {
                 names.add(
                         group.span().isEmpty()
                                 ? group.part().name()
-                                : group.span() + " " + group.part().name());
+                                : group.span() + ": " + group.part().name());
             }
         }
         return names.isEmpty() ? "–" : String.join("; ", names);

@@ -6,10 +6,10 @@ import withy.app.LighterAnswer.PointLine;
 
 /** What a lighter rod costs: the best build at each weight, lighter to the right, dearer up, each point numbered as in its table. */
 final class CurveDrawing {
-    private static final double LEFT = 150;
-    private static final double RIGHT = 960;
+    private static final double LEFT = 180;
+    private static final double RIGHT = 600;
     private static final double TOP = 40;
-    private static final double BOTTOM = 290;
+    private static final double BOTTOM = 310;
 
     private CurveDrawing() {}
 
@@ -21,7 +21,7 @@ final class CurveDrawing {
         double dear =
                 curve.stream().mapToDouble(p -> p.build().priceMinor()).max().orElse(1);
         StringBuilder svg = new StringBuilder(
-                        "<svg class=\"chart\" viewBox=\"0 0 1000 360\" role=\"img\" aria-label=\"")
+                        "<svg class=\"chart curve\" viewBox=\"0 0 640 380\" role=\"img\" aria-label=\"")
                 .append(Markup.escape(Words.say("lighter.drawing", curve.size())))
                 .append("\">");
         svg.append(String.format(

@@ -59,6 +59,9 @@ final class Door {
         if (ctx.contentLength() > MOST_BYTES) {
             throw new Refusal(413, Words.say("door.size", MOST_BYTES / 1000));
         }
+        if (ctx.header("Transfer-Encoding") != null) {
+            throw new Refusal(411, Words.say("door.length"));
+        }
         if (OPEN.contains(ctx.path()) || ctx.path().startsWith("/assets/")) {
             reading(ctx);
             return;
@@ -81,7 +84,9 @@ final class Door {
     static String from(Context ctx) {
         String own = "http://" + ctx.header("Host");
         String page = ctx.header("Referer");
-        return inside(ctx) && page != null && page.startsWith(own + "/") ? page.substring(own.length()) : "";
+        // two slashes would lead to another host
+        boolean ours = page != null && page.startsWith(own + "/") && !page.startsWith(own + "//");
+        return inside(ctx) && ours ? page.substring(own.length()) : "";
     }
 
     private static boolean reading(Context ctx) {

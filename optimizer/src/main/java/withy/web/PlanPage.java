@@ -92,7 +92,7 @@ final class PlanPage {
                         List.of(
                                 new Cell(String.valueOf(line.pieces()), ""),
                                 new Cell(pages.bench().money(line.priceMinor()), ""),
-                                new Cell(line.orderBy() == null ? "" : line.orderBy(), ""))))
+                                new Cell(line.orderBy() == null ? "–" : line.orderBy(), ""))))
                 .toList();
         return new Supplier(name, pages.bench().money(list.totalMinor()), lines);
     }

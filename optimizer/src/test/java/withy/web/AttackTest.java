@@ -12,6 +12,7 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import org.junit.jupiter.api.AfterAll;
@@ -93,9 +94,113 @@ class AttackTest {
             assertEquals(
                     421, raw("GET /", "Host: " + other, "Cookie: " + cookie).status(), other);
         }
+        // spellings that lead to this machine as well, and names a rebound address could be asked by
+        for (String other : new String[] {
+            "127.0.0.1.:" + port,
+            "localhost.:" + port,
+            "LOCALHOST:" + port,
+            "127.1:" + port,
+            "2130706433:" + port,
+            "0.0.0.0:" + port,
+            "[::1]:" + port,
+            "[::ffff:127.0.0.1]:" + port,
+            "127.0.0.1:0" + port,
+            "127.0.0.1:" + port + ":80",
+            "evil@127.0.0.1:" + port,
+            "evil.example#127.0.0.1:" + port,
+            "127.0.0.1:" + port + ", evil.example"
+        }) {
+            refused(raw("GET /", "Host: " + other, "Cookie: " + cookie), other);
+        }
+        refused(raw("GET /", host(), "Host: evil.example", "Cookie: " + cookie), "two hosts");
+        refused(raw("GET /", "Cookie: " + cookie), "no host");
         assertEquals(
                 200,
                 raw("GET /", "Host: localhost:" + port, "Cookie: " + cookie).status());
+    }
+
+    /** Not let in, and shown nothing that only a page of ours knows. */
+    private static void refused(Reply reply, String what) {
+        assertTrue(reply.status() >= 400 && reply.status() < 500, what + " " + reply.status());
+        assertFalse(reply.body().contains(seal), what);
+    }
+
+    @Test
+    void noPathLeadsRoundTheKey() throws Exception {
+        for (String path : new String[] {
+            "/assets/../jobs",
+            "/assets/..;/jobs",
+            "/assets/%2e%2e/jobs",
+            "/assets/..%2fjobs",
+            "/assets/%2e%2e%2fjobs",
+            "/assets/x/../../jobs",
+            "/assets/..\\jobs",
+            "/assets//../jobs",
+            "/start/../jobs",
+            "/start;/../jobs",
+            "//jobs",
+            "/jobs;/assets/",
+            "/JOBS",
+            "http://127.0.0.1:" + port + "/assets/../jobs"
+        }) {
+            refused(raw("GET " + path, host()), path);
+        }
+        refused(
+                post("/assets/../brief", "seal=" + seal + "&start=brook", host(), FORM, origin()),
+                "a change by way of the assets");
+        for (String method : new String[] {"TRACE", "OPTIONS", "PUT"}) {
+            Reply reply = raw(method + " /", host(), "Cookie: " + cookie, "Origin: http://evil.example");
+            refused(reply, method);
+            assertFalse(reply.head().contains("Access-Control-Allow"), reply.head());
+        }
+    }
+
+    @Test
+    void keysAndSealsOfAnotherStartAreOfNoUse() throws Exception {
+        try (ShopFolder again = new ShopFolder(shop.folder)) {
+            Caller other = new Caller(again);
+            String body = "start=brook&from=&seal=";
+            assertEquals(
+                    403,
+                    post("/brief", body + other.seal, host(), "Cookie: " + cookie, FORM, origin())
+                            .status());
+            String ticket = other.ticket().replace("withy-" + other.port, "withy-" + port);
+            assertEquals(403, raw("GET /", host(), ticket).status());
+            assertEquals(
+                    403, raw("GET /start?" + again.address().getQuery(), host()).status());
+            assertEquals(
+                    403,
+                    post("/brief", body + seal, host(), "Cookie: " + cookie, FORM, other.origin())
+                            .status());
+        }
+    }
+
+    @Test
+    void noLineBreakReachesAHeader() throws Exception {
+        String split = "%0d%0aX-Evil:%201%0d%0a%0d%0a<script>alert(1)</script>";
+        for (String path :
+                new String[] {"/stock/", "/out/", "/why/", "/builds/", "/assets/", "/start?key=", "/stock?q="}) {
+            Reply reply = get(path + split);
+            assertFalse(reply.head().contains("X-Evil"), path);
+            assertFalse(reply.body().contains("<script>alert"), path);
+        }
+        Reply booked = caller.form("/weigh", "piece", "a\r\nX-Evil: 1", "weight", "1 g\r\nX-Evil: 1");
+        assertFalse(booked.head().contains("X-Evil"), booked.head());
+        Reply named = caller.form("/brief", "from", "", "start", "brook", "name", "a\r\nX-Evil: 1\".exe");
+        Reply file = get(named.location().replace("builds", "brief") + "/export");
+        assertTrue(file.head().contains("attachment; filename=\"brief.json\""), file.head());
+        assertFalse(file.head().contains("X-Evil"), file.head());
+    }
+
+    @Test
+    void aWayBackLeadsToThisPageOnly() throws Exception {
+        for (String page : new String[] {"//evil.example/", "@evil.example/", ".evil.example/"}) {
+            Reply reply = raw("GET /nowhere", host(), "Cookie: " + cookie, "Referer: http://127.0.0.1:" + port + page);
+            assertFalse(reply.body().contains("evil.example"), page);
+        }
+        assertTrue(raw("GET /nowhere", host(), "Cookie: " + cookie, "Referer: http://127.0.0.1:" + port + "/jobs")
+                .body()
+                .contains("href=\"/jobs\">Back"));
     }
 
     @Test
@@ -172,6 +277,17 @@ class AttackTest {
                 413,
                 post("/paste", body, host(), "Cookie: " + cookie, FORM, origin())
                         .status());
+        String chunk = "x".repeat((int) Door.MOST_BYTES);
+        String size = Integer.toHexString(chunk.length());
+        String head = "seal=" + seal + "&json=";
+        String pieces = Integer.toHexString(head.length()) + "\r\n" + head + "\r\n" + size + "\r\n" + chunk;
+        assertEquals(
+                411,
+                caller.chunked("/paste", pieces + "\r\n0\r\n\r\n").status(),
+                "a length that is not told beforehand");
+        String header = "X-Long: " + "x".repeat(1 << 20);
+        assertEquals(431, raw("GET /", host(), "Cookie: " + cookie, header).status());
+        assertEquals(200, get("/").status());
         String large = "seal=" + seal + "&json=" + "x".repeat((int) Door.MOST_BYTES / 2);
         assertEquals(
                 422,
@@ -201,6 +317,52 @@ class AttackTest {
                 FORM,
                 origin());
         assertFalse(pasted.body().contains("<script>alert"));
+    }
+
+    @Test
+    void namesFromListsAndCustomersAreNeverMarkup() throws Exception {
+        String nasty = "<svg/onload=alert(1)>\"'&lt;";
+        Path lists = shop.folder.resolve("blanks.csv");
+        try (ShopFolder nastily = new ShopFolder(Files.createDirectory(scratch.resolve("nasty")), "bench")) {
+            Path blanks = nastily.folder.resolve("blanks.csv");
+            Files.writeString(
+                    blanks, Files.readString(lists).replace(",Tarnrigg,", ",\"" + nasty.replace("\"", "\"\"") + "\","));
+        }
+        try (ShopFolder nastily = new ShopFolder(scratch.resolve("nasty").resolve("bench"))) {
+            Caller page = new Caller(nastily);
+            String builds = page.form(
+                            "/brief",
+                            "from",
+                            "",
+                            "start",
+                            "brook",
+                            "name",
+                            nasty,
+                            "customer",
+                            nasty,
+                            "look.inscription",
+                            nasty)
+                    .location();
+            String step = builds.substring("/builds/".length());
+            String whole = page.whole(builds);
+            String blank = Caller.found("name=\"part\" value=\"(tarnrigg-[^\"]+)\"", whole);
+            page.form("/jobs", "once", "one", "step", step, "rank", "1");
+            for (String path : new String[] {
+                builds,
+                "/brief/" + step,
+                "/drawer/" + step + "/1/blank",
+                "/jobs",
+                "/jobs/1",
+                "/jobs/1/scale",
+                "/stock?q=svg",
+                "/stock/" + blank
+            }) {
+                String shown = page.whole(path);
+                assertTrue(shown.contains("alert(1)"), path);
+                assertFalse(shown.replaceAll("=\"[^\"]*\"", "").contains("<svg/onload"), path);
+            }
+            assertTrue(whole.contains("&lt;svg/onload"), whole);
+        }
     }
 
     @Test

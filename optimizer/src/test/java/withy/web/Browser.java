@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,29 @@ final class Browser implements AutoCloseable {
     private static final int HEIGHT = 900;
     private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final Duration LOOK = Duration.ofMillis(40);
+
+    /** Least side of what is pressed with a finger that may have glue on it, CSS px. */
+    private static final int LEAST_TARGET = 44;
+
+    /** Links in a running sentence are as high as its line; all else has to be big enough, or its label has. */
+    private static final String SMALL = """
+            return [...document.querySelectorAll('a, button, input, select, textarea, summary')].filter(e => {
+              if (e.type === 'hidden' || !e.checkVisibility() || e.matches('.skip')) return false;
+              if (e.tagName === 'A' && !e.matches('.button, .tag, .brand, nav a')
+                && e.closest('p, li, td, th')?.textContent.trim() !== e.textContent.trim()) return false;
+              const box = (e.closest('label') || e).getBoundingClientRect();
+              return box.height < arguments[0] - 0.5 || box.width < arguments[0] - 0.5;
+            }).map(e => e.outerHTML.slice(0, 90) + ' ' + Math.round(e.getBoundingClientRect().width) + 'x'
+              + Math.round(e.getBoundingClientRect().height));
+            """;
+
+    /** Words that stand over the edge of what holds them, where nothing can be scrolled. */
+    private static final String CUT = """
+            return [...document.querySelectorAll('main *, header *')].filter(e => e.checkVisibility()
+                && !e.closest('svg, .scroll, .rack, .sheet.wide, thead') && !e.matches('select, input, textarea')
+                && e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && getComputedStyle(e).display !== 'inline')
+              .map(e => e.outerHTML.slice(0, 90) + ' ' + e.scrollWidth + ' in ' + e.clientWidth);
+            """;
 
     private static @Nullable Browser shared;
 
@@ -166,13 +190,27 @@ final class Browser implements AutoCloseable {
                 + rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList();
     }
 
-    /** Keeps what the page looks like, whole, for a desktop and a phone; says how far it is wider than the screen. */
-    int shoot(String name) {
-        int wider = 0;
+    /** What is measurably wrong with the page at its width: wider than the screen, too small to press, cut off. */
+    @SuppressWarnings("unchecked")
+    List<String> faults() {
+        List<String> faults = new ArrayList<>();
+        long wider = ((Number) driver.executeScript(
+                        "return document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                .longValue();
+        if (wider > 0) {
+            faults.add(wider + " px wider than the screen");
+        }
+        ((List<String>) driver.executeScript(SMALL, LEAST_TARGET)).forEach(at -> faults.add("small: " + at));
+        ((List<String>) driver.executeScript(CUT)).forEach(at -> faults.add("cut: " + at));
+        return faults;
+    }
+
+    /** Keeps what the page looks like, whole, for a desktop and a phone; tells what is measurably wrong with it there. */
+    List<String> shoot(String name) {
+        List<String> faults = new ArrayList<>();
         for (int pixels : new int[] {1280, 390}) {
             width(pixels);
-            long wide = ((Number) driver.executeScript("return document.documentElement.scrollWidth")).longValue();
-            wider = Math.max(wider, (int) wide - pixels);
+            faults().forEach(fault -> faults.add(name + " at " + pixels + " " + fault));
             Map<String, Object> shot = driver.executeCdpCommand(
                     "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "format", "png"));
             try {
@@ -185,7 +223,7 @@ final class Browser implements AutoCloseable {
             }
         }
         width(1280);
-        return wider;
+        return faults;
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -50,7 +51,7 @@ final class Caller {
             for (String header : headers) {
                 request.append(header).append("\r\n");
             }
-            if (line.startsWith("POST")) {
+            if (line.startsWith("POST") && !List.of(headers).contains("Transfer-Encoding: chunked")) {
                 request.append("Content-Length: ").append(body.length()).append("\r\n");
             }
             socket.getOutputStream()
@@ -59,6 +60,11 @@ final class Caller {
             int gap = reply.indexOf("\r\n\r\n");
             return new Reply(Integer.parseInt(reply.substring(9, 12)), reply.substring(0, gap), reply.substring(gap));
         }
+    }
+
+    /** A form sent in pieces, its length not told beforehand. */
+    Reply chunked(String path, String pieces) throws IOException {
+        return sent("POST " + path, pieces, host(), ticket(), FORM, origin(), "Transfer-Encoding: chunked");
     }
 
     String host() {
@@ -76,6 +82,15 @@ final class Caller {
 
     Reply get(String path) throws IOException {
         return raw("GET " + path, host(), ticket());
+    }
+
+    /** A page with all that comes by and by. */
+    String whole(String path) throws IOException {
+        String body = get(path).body();
+        while (body.contains("data-rest")) {
+            body = get(path + "?show=rest").body();
+        }
+        return body;
     }
 
     Reply post(String path, String body, String... headers) throws IOException {
