@@ -27,6 +27,7 @@ final class Sentences {
         Rod first = rod(answer.path("first"));
         Rod opponent = rod(answer.path("opponent"));
         Rod better = rod(answer.path("better"));
+        List.of("first", "opponent", "better").forEach(which -> Written.build(shop, answer.path(which)));
         List<String> parts = new ArrayList<>();
         answer.path("parts").forEach(id -> parts.add(id.asText()));
         MaySay whole = new MaySay(shop);
@@ -39,6 +40,7 @@ final class Sentences {
             MaySay own = new MaySay(shop);
             said(own, breach, opponent, parts);
             hold(own, breach);
+            Written.verdict(breach, verdicts(breach, opponent, parts));
         }
         if (!answer.path("forcedBy").isEmpty()) {
             whole.brief();
@@ -51,6 +53,7 @@ final class Sentences {
             MaySay tried = new MaySay(shop);
             tried.flip(flip);
             hold(tried, flip);
+            Written.flip(shop, flip);
         }
         return numbers;
     }
@@ -59,6 +62,7 @@ final class Sentences {
     int lighter(JsonNode answer) throws Exception {
         Rod first = Objects.requireNonNull(rod(answer.path("first")));
         Rod lightest = Objects.requireNonNull(rod(answer.path("lightest")));
+        List.of("first", "lightest").forEach(which -> Written.build(shop, answer.path(which)));
         MaySay whole = new MaySay(shop);
         whole.pair(first, lightest);
         whole.say(1, lightest.figures().weightG());
@@ -73,6 +77,7 @@ final class Sentences {
                 tradeOffs(point.path("tradeOffs"), rod, before);
             }
             hold(step, point);
+            Written.build(shop, point.path("build"));
             before = rod;
         }
         for (JsonNode line : answer.path("ledger")) {
@@ -89,11 +94,14 @@ final class Sentences {
         if (breach.isObject()) {
             said(own, breach, rod, List.of(line.path("part").asText()));
             hold(own, breach);
+            Written.verdict(
+                    breach, verdicts(breach, rod, List.of(line.path("part").asText())));
         } else {
             pair(own, rod, first);
             tradeOffs(line.path("tradeOffs"), Objects.requireNonNull(rod), first);
         }
         hold(own, line);
+        Written.saved(shop, line, rod, first);
     }
 
     private static void pair(MaySay may, @Nullable Rod one, @Nullable Rod other) {
@@ -109,31 +117,34 @@ final class Sentences {
             for (Objective objective : Objective.values()) {
                 if (objective.key().equals(key)) {
                     own.pair(objective, one, other);
+                    Written.tradeOff(shop, tradeOff, objective, one, other);
                 }
             }
             hold(own, tradeOff);
         }
     }
 
-    /** What this rule measures and allows: on the rod, or on a part that the brief alone refuses. */
     private void said(MaySay may, JsonNode breach, @Nullable Rod rod, List<String> parts) {
+        verdicts(breach, rod, parts).forEach(may::verdict);
+    }
+
+    /** What this rule measures and allows: on the rod, or on a part that the brief alone refuses. */
+    private List<Verdict> verdicts(JsonNode breach, @Nullable Rod rod, List<String> parts) {
+        List<Verdict> all = new ArrayList<>();
         if (rod != null) {
-            Judge.judge(rod, Rulebook.standard()).forEach(verdict -> verdict(may, breach, verdict));
+            all.addAll(Judge.judge(rod, Rulebook.standard()));
         }
         for (String id : parts) {
             Part part = Objects.requireNonNull(shop.catalog().find(id));
             Protocol protocol = new Protocol();
             Rulebook.standard().onCandidate(shop.query().brief(), shop.catalog(), part, protocol);
-            protocol.verdicts(Rulebook.standard()).forEach(verdict -> verdict(may, breach, verdict));
+            all.addAll(protocol.verdicts(Rulebook.standard()));
         }
-    }
-
-    private static void verdict(MaySay may, JsonNode breach, Verdict verdict) {
-        boolean same = verdict.rule().equals(breach.path("rule").asText())
-                && verdict.check().equals(breach.path("check").asText());
-        if (same && !verdict.outcome().legal()) {
-            may.verdict(verdict);
-        }
+        return all.stream()
+                .filter(verdict -> verdict.rule().equals(breach.path("rule").asText())
+                        && verdict.check().equals(breach.path("check").asText())
+                        && !verdict.outcome().legal())
+                .toList();
     }
 
     private @Nullable Rod rod(JsonNode build) throws Exception {
