@@ -27,13 +27,13 @@ public interface Bench {
     void unknown(String check, double limit, Unit unit, String partId);
 
     /** The rule does not concern this brief or this part. */
-    void notApplicable(String check);
+    default void notApplicable(String check) {}
 
     /** Soft side: measured should be at least the limit; else a warning in the answer. Never refuses. */
-    void warnBelow(String check, double measured, double limit, Unit unit, String partId);
+    default void warnBelow(String check, double measured, double limit, Unit unit, String partId) {}
 
     /** Soft side: measured should be at most the limit; else a warning in the answer. Never refuses. */
-    void warnAbove(String check, double measured, double limit, Unit unit, String partId);
+    default void warnAbove(String check, double measured, double limit, Unit unit, String partId) {}
 
     /** One part concerned. */
     default void atMost(String check, double measured, double limit, Unit unit, String partId) {

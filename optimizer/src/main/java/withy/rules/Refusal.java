@@ -95,21 +95,6 @@ public final class Refusal implements Bench {
         }
     }
 
-    @Override
-    public void notApplicable(String check) {
-        // legal
-    }
-
-    @Override
-    public void warnBelow(String check, double measured, double limit, Unit unit, String partId) {
-        // legal
-    }
-
-    @Override
-    public void warnAbove(String check, double measured, double limit, Unit unit, String partId) {
-        // legal
-    }
-
     private void note(String check, double measured, double limit, Unit unit, String partId, String otherId) {
         this.refused = true;
         this.unknown = false;

@@ -44,21 +44,6 @@ final class HandleFaults implements Bench {
         note(check, false);
     }
 
-    @Override
-    public void notApplicable(String check) {
-        // no fault
-    }
-
-    @Override
-    public void warnBelow(String check, double measured, double limit, Unit unit, String partId) {
-        // no fault
-    }
-
-    @Override
-    public void warnAbove(String check, double measured, double limit, Unit unit, String partId) {
-        // no fault
-    }
-
     private void note(String check, boolean kept) {
         found |= !kept && HANDLE_RULES.contains(rule) && !FURTHER.contains(check);
     }

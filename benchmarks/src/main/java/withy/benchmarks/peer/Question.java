@@ -31,6 +31,7 @@ import withy.rod.Share;
 import withy.rod.Station;
 import withy.rules.Judge;
 import withy.rules.Refusal;
+import withy.search.planning.BrokenRules;
 
 /** One brief's question over one catalogue with what every peer may know: the layouts, what may stand where, the rules, the score. */
 public final class Question {
@@ -92,7 +93,7 @@ public final class Question {
     /** Measures and judges. */
     public Judged judge(Build build) {
         Rod rod = measure(build);
-        FaultTally tally = new FaultTally();
+        BrokenRules tally = new BrokenRules();
         Judge.ask(rod, query.rulebook(), tally);
         ObjectiveVector vector = ObjectiveVector.of(rod, style, wishes);
         return new Judged(tally.broken(), vector, scoring.score(vector));

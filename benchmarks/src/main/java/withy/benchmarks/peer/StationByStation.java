@@ -19,6 +19,7 @@ import withy.rod.Layout;
 import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rules.Judge;
+import withy.search.planning.BrokenRules;
 
 /**
  * How a builder picks without a tool: from the seat outward one part after the other, each the best by one measure among those that break the
@@ -148,7 +149,7 @@ final class StationByStation {
     }
 
     private int faults(Rod rod) {
-        FaultTally tally = new FaultTally();
+        BrokenRules tally = new BrokenRules();
         Judge.ask(rod, question.query().rulebook(), tally);
         return tally.checks();
     }
