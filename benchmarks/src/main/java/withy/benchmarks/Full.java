@@ -44,8 +44,6 @@ final class Full {
             "beach-surf",
             "sea-trout-travel");
 
-    private static final int BRIEFS = 200;
-
     /** Scenarios asked at each size. */
     private static final int SCALED = 4;
 
@@ -106,7 +104,8 @@ final class Full {
             case PAGE -> new PageAnswers(home, shops.get(1), talk, end).text();
             case FRONT -> new FrontsPage(Fronts.measure(shops.get(0), inOrder(shops.get(0)), end, faults)).text();
             case SCALE -> scale(end);
-            case BRIEFS -> briefs(end);
+            case BRIEFS ->
+                new BriefsPage(shops.get(1), Scenario.all(home, shops.get(1).catalog()), end).text();
             case FEATURES -> features(end);
             case MICRO -> micro();
         };
@@ -218,44 +217,6 @@ final class Full {
 
     private List<Query> queries(Shop shop, int most) throws IOException {
         return inOrder(shop).stream().limit(most).map(Scenario::query).toList();
-    }
-
-    private String briefs(long end) throws IOException {
-        Shop wide = shops.get(1);
-        List<Sample> samples = new ArrayList<>();
-        for (Scenario brief : RandomBriefs.of(Scenario.all(home, wide.catalog()), BRIEFS)) {
-            if (System.nanoTime() < end) {
-                samples.add(Job.best(wide, brief.query()));
-            }
-        }
-        Table table = new Table(
-                "briefs",
-                "asked",
-                "with a legal build",
-                "proven",
-                "median ms",
-                "95th ms",
-                "99th ms",
-                "longest ms",
-                "CPU median ms");
-        if (!samples.isEmpty()) {
-            Spread spread = Spread.of(samples.stream().map(Sample::ms).toList());
-            boolean capped = samples.stream().anyMatch(Sample::capped);
-            table.row(
-                    "random, seed " + RandomBriefs.SEED,
-                    samples.size() + " of " + BRIEFS,
-                    samples.stream().filter(one -> one.builds() > 0).count() + "",
-                    samples.stream().filter(Sample::proven).count() + "",
-                    Table.number(spread.medianMs()),
-                    Table.number(spread.p95Ms()),
-                    Table.number(spread.p99Ms()),
-                    capped ? "more than " + Cap.WARM_SECONDS * 1000 : Table.number(spread.mostMs()),
-                    Table.number(Spread.of(samples.stream().map(Sample::cpuMs).toList())
-                            .medianMs()));
-        }
-        return "## Random briefs on " + wide.parts()
-                + " parts\n\nScenarios in turn with other lures, lengths, reaches, classes, priorities, handles and budgets; rank 1, stopped after "
-                + Cap.WARM_SECONDS + " s. Not asked = the section's time was up.\n\n" + table.text();
     }
 
     private String features(long end) throws IOException {

@@ -1,6 +1,7 @@
 package withy.benchmarks.peer;
 
 import com.google.ortools.sat.BoolVar;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.chocosolver.solver.Solver;
 import withy.benchmarks.peer.LayoutQueue.Piece;
@@ -52,9 +53,14 @@ public final class Choco implements Peer {
         Solver solver = model.solver();
         long limitMs = Math.max(1, Math.round(1000 * Math.min(queue.seconds(), race.secondsLeft())));
         solver.limitTime(limitMs + "ms");
+        solver.setEngine(new Punctual(solver.getModel(), System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(limitMs)));
         Predicate<BoolVar> chosen = literal -> model.isTrue(literal.getIndex());
-        while (solver.solve()) {
-            race.offer(stated.build(chosen));
+        try {
+            while (solver.solve()) {
+                race.offer(stated.build(chosen));
+            }
+        } catch (Punctual.TooLate e) {
+            return false;
         }
         return !solver.isStopCriterionMet();
     }
