@@ -25,7 +25,7 @@ public record MachineSheet(
         @Nullable Line staticTest,
         Quick quickness,
         Wrapping wraps,
-        Handle handle,
+        HandSheet handle,
         List<Stretch> massAlong) {
     public MachineSheet {
         massAlong = List.copyOf(massAlong);
@@ -274,57 +274,6 @@ public record MachineSheet(
             double weightG,
             double swingWeightKgM2,
             boolean own) {}
-
-    /**
-     * Hand and balance.
-     *
-     * @param reachMm reel foot to butt end
-     * @param forearmMinMm shortest forearm it suits by the body rule, or null
-     * @param forearmMaxMm longest
-     * @param womenPercent share of women between
-     * @param menPercent share of men between
-     * @param barrelMm seat where the palm lies, or null without a seat
-     * @param barrelMinMm thinnest for the palm, or null on a surf rod
-     * @param barrelMaxMm thickest
-     * @param reels the brief's first, its name empty
-     * @param counterweights lightest first
-     */
-    public record Handle(
-            double reachMm,
-            double wantedMinMm,
-            double wantedMaxMm,
-            @Nullable Double forearmMinMm,
-            @Nullable Double forearmMaxMm,
-            @Nullable Double womenPercent,
-            @Nullable Double menPercent,
-            double palmMm,
-            @Nullable Double barrelMm,
-            @Nullable Double barrelMinMm,
-            @Nullable Double barrelMaxMm,
-            List<ReelBalance> reels,
-            List<Counterweight> counterweights) {
-        public Handle {
-            reels = List.copyOf(reels);
-            counterweights = List.copyOf(counterweights);
-        }
-    }
-
-    /**
-     * With one reel on.
-     *
-     * @param balanceMm ahead of the reel foot
-     * @param zoneGrams weight at the butt end that would bring the balance into the wanted zone; negative: too much there
-     */
-    public record ReelBalance(String name, double massG, double balanceMm, double tipHeavyNmm, double zoneGrams) {}
-
-    /**
-     * Weight at the butt end.
-     *
-     * @param swingWeightKgM2 added to the swing weight
-     * @param tipGrams weight at the tip that would add as much
-     */
-    public record Counterweight(
-            int grams, double balanceMm, double tipHeavyNmm, double swingWeightKgM2, double tipGrams) {}
 
     /** A stretch of the rod and what lies in it. */
     public record Stretch(double fromMm, double toMm, double blankG, double partsG) {}

@@ -227,9 +227,9 @@ public final class Machines {
         return new Amount(a.threadM(), a.threadG(), a.finishMl(), a.finishG());
     }
 
-    private static MachineSheet.Handle handle(HandleFit fit) {
+    private static HandSheet handle(HandleFit fit) {
         HandleFit.Forearm forearm = fit.forearm();
-        return new MachineSheet.Handle(
+        return new HandSheet(
                 round(fit.reachMm(), 2),
                 fit.wantedMinMm(),
                 fit.wantedMaxMm(),
@@ -242,7 +242,7 @@ public final class Machines {
                 fit.barrelMaxMm() > 0 ? fit.barrelMinMm() : null,
                 fit.barrelMaxMm() > 0 ? fit.barrelMaxMm() : null,
                 fit.reels().stream()
-                        .map(r -> new MachineSheet.ReelBalance(
+                        .map(r -> new HandSheet.ReelBalance(
                                 r.name(),
                                 r.massG(),
                                 round(r.balanceMm(), 2),
@@ -250,7 +250,7 @@ public final class Machines {
                                 round(r.zoneGrams(), 2)))
                         .toList(),
                 fit.counterweights().stream()
-                        .map(c -> new MachineSheet.Counterweight(
+                        .map(c -> new HandSheet.Counterweight(
                                 c.grams(),
                                 round(c.balanceMm(), 2),
                                 round(c.tipHeavyNmm(), 2),

@@ -46,6 +46,17 @@ record Bounds(double min, double max) {
         return plain(min) + " to " + plain(max) + (unit.isEmpty() ? "" : " " + unit);
     }
 
+    /** A likely slip: unit off by a thousand or ten, or inches for millimetres. */
+    String slip(double value) {
+        for (double factor : new double[] {1000, 25.4, 10, 100, 0.1, 0.01, 0.001}) {
+            if (holds(value * factor) && value != 0) {
+                return "Maybe another unit was meant: " + plain(Math.round(value * factor * 1000) / 1000.0)
+                        + " would be allowed.";
+            }
+        }
+        return "Maybe a digit is missing or one too many.";
+    }
+
     /** Shortest decimal text of a number. */
     static String plain(double value) {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {

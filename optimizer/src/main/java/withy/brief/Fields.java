@@ -140,7 +140,7 @@ final class Fields {
         }
         double number = value.doubleValue();
         if (!bounds.holds(number)) {
-            notes.fault(where, withUnit(shown(value), unit), bounds.text(unit), slip(number, bounds));
+            notes.fault(where, withUnit(shown(value), unit), bounds.text(unit), bounds.slip(number));
             return null;
         }
         return number;
@@ -186,7 +186,7 @@ final class Fields {
             if (bounds.holds(parsed)) {
                 return kind.round(parsed);
             }
-            notes.fault(where, shown(value), bounds.text(kind.symbol()), slip(parsed, bounds));
+            notes.fault(where, shown(value), bounds.text(kind.symbol()), bounds.slip(parsed));
         } catch (UnitsFault e) {
             notes.fault(where, shown(value), e.allowed() + ", " + bounds.text(kind.symbol()), e.maybe());
         }
@@ -294,16 +294,5 @@ final class Fields {
 
     private static String withUnit(String number, String unit) {
         return unit.isEmpty() ? number : number + " " + unit;
-    }
-
-    /** A likely slip: unit off by a thousand or ten, or inches for millimetres. */
-    private static String slip(double value, Bounds bounds) {
-        for (double factor : new double[] {1000, 25.4, 10, 100, 0.1, 0.01, 0.001}) {
-            if (bounds.holds(value * factor) && value != 0) {
-                return "Maybe another unit was meant: " + Bounds.plain(Math.round(value * factor * 1000) / 1000.0)
-                        + " would be allowed.";
-            }
-        }
-        return "Maybe a digit is missing or one too many.";
     }
 }

@@ -2,7 +2,7 @@ package withy.report;
 
 import static withy.report.BendWords.number;
 
-import withy.app.MachineSheet;
+import withy.app.HandSheet;
 import withy.explain.Phrases;
 import withy.units.QuantityText;
 
@@ -13,10 +13,10 @@ final class HandleText {
     };
 
     private final Page page;
-    private final MachineSheet.Handle handle;
+    private final HandSheet handle;
     private final QuantityText units;
 
-    HandleText(Page page, MachineSheet.Handle handle, QuantityText units) {
+    HandleText(Page page, HandSheet handle, QuantityText units) {
         this.page = page;
         this.handle = handle;
         this.units = units;
@@ -74,7 +74,7 @@ final class HandleText {
                         Phrases.of("bend.balance.tipHeavy"),
                         Phrases.of("bend.balance.cure"));
         page.rule();
-        for (MachineSheet.ReelBalance reel : handle.reels()) {
+        for (HandSheet.ReelBalance reel : handle.reels()) {
             page.row(
                     BALANCE,
                     Phrases.of(
@@ -87,7 +87,7 @@ final class HandleText {
                             ? units.mass(reel.zoneGrams())
                             : Phrases.of(reel.zoneGrams() < 0 ? "bend.balance.buttHeavy" : "text.inside"));
         }
-        for (MachineSheet.Counterweight weight : handle.counterweights()) {
+        for (HandSheet.Counterweight weight : handle.counterweights()) {
             page.row(
                     BALANCE,
                     Phrases.of("bend.balance.weight", units.mass(weight.grams())),

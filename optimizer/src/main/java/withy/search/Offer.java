@@ -8,10 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
@@ -42,9 +38,6 @@ public final class Offer {
     private static final Objective[] ORDER = {
         Objective.WEIGHT, Objective.PRICE, Objective.STYLE, Objective.DURABILITY, Objective.SWING_WEIGHT
     };
-
-    /** Questions worked at a time. */
-    private static final int WORKERS = 2;
 
     private final Search search;
     private final Query query;
@@ -179,20 +172,11 @@ public final class Offer {
         return ranked;
     }
 
-    /** Two questions at a time: they do not depend on each other, and each has one answer. */
-    private void ask(List<Callable<List<Proposal>>> questions, Map<String, Proposal> pool) {
-        ExecutorService workers = Executors.newFixedThreadPool(WORKERS);
-        try {
-            for (Future<List<Proposal>> answer : workers.invokeAll(questions)) {
-                answer.get().forEach(one -> pool.putIfAbsent(one.build().signature(), one));
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("looking for an alternative failed", e.getCause());
-        } finally {
-            workers.shutdownNow();
-        }
+    /** Questions that do not depend on each other; what was found joins the pool. */
+    private static void ask(List<Callable<List<Proposal>>> questions, Map<String, Proposal> pool) {
+        Workers.all(questions)
+                .forEach(found ->
+                        found.forEach(one -> pool.putIfAbsent(one.build().signature(), one)));
     }
 
     /** What a customer sees of a build, as parts that an alternative can do without. */

@@ -1,9 +1,7 @@
 package withy.shop;
 
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,9 +13,6 @@ import withy.shop.Job.State;
 
 /** Jobs and what is promised to them. Every write names the revision it was made on; where somebody came first it is refused. */
 public final class Jobs {
-    private static final String ALL =
-            "SELECT id, name, state, brief, wanted_day, build, glued, predicted, revision FROM job ";
-
     private final Database database;
     private final LocalDate today;
 
@@ -36,47 +31,23 @@ public final class Jobs {
                     brief,
                     wanted == null ? null : wanted.toString());
             event(ledger, id, "new", name);
-            return need(sql, id);
+            return JobRows.need(sql, id);
         });
     }
 
     /** All jobs, oldest first. */
     public List<Job> all() {
-        return database.read(sql -> sql.rows(Jobs::job, ALL + "ORDER BY id"));
+        return database.read(sql -> JobRows.all(sql));
     }
 
     /** One job. */
     public Job get(long id) {
-        return database.read(sql -> need(sql, id));
+        return database.read(sql -> JobRows.need(sql, id));
     }
 
     /** One job with all that belongs to it. */
     public Job.File file(long id) {
-        return database.read(sql -> new Job.File(
-                need(sql, id),
-                sql.rows(
-                        row -> new Job.Offer(
-                                row.getLong(1),
-                                row.getString(2),
-                                row.getString(3),
-                                row.getString(4),
-                                row.getString(5),
-                                row.getString(6)),
-                        "SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown, o.paper FROM offer o"
-                                + " JOIN batch b ON b.id = o.batch WHERE o.job = ? ORDER BY o.id",
-                        id),
-                Pieces.ofJob(sql, id),
-                sql.rows(
-                        row -> new Change.Hit(id, row.getString(1), row.getString(2), row.getInt(3)),
-                        "SELECT j.name, r.part, count(*) FROM promise r JOIN job j ON j.id = r.job"
-                                + " WHERE r.job = ? AND r.piece IS NULL GROUP BY r.part ORDER BY r.part",
-                        id),
-                sql.rows(
-                        row -> new Job.Event(row.getString(1), row.getString(2), row.getString(3)),
-                        "SELECT b.on_day, e.what, e.note FROM event e JOIN batch b ON b.id = e.batch"
-                                + " WHERE e.job = ? ORDER BY e.id",
-                        id),
-                asBuilt(sql, id)));
+        return database.read(sql -> JobRows.file(sql, id));
     }
 
     /** Pieces promised to each job or built into it, by part; lost ones are not there any more. */
@@ -237,7 +208,7 @@ public final class Jobs {
 
     private Job write(Job job, String what, Step step) {
         return database.write(sql -> {
-            Job now = need(sql, job.id());
+            Job now = JobRows.need(sql, job.id());
             if (now.revision() != job.revision()) {
                 throw new ShopFault(
                         ShopFault.Kind.STALE,
@@ -247,7 +218,7 @@ public final class Jobs {
                         "look at it again: withy job " + job.id() + ".");
             }
             step.in(new Ledger(sql, today.toString(), what));
-            return need(sql, job.id());
+            return JobRows.need(sql, job.id());
         });
     }
 
@@ -269,42 +240,5 @@ public final class Jobs {
     private static ShopFault wrongState(Job job, String problem) {
         return ShopFault.refused(
                 "job " + job.id() + " " + problem + ".", "another job is meant: withy job lists them.");
-    }
-
-    private static Job need(Sql sql, long id) throws SQLException {
-        Job job = sql.row(Jobs::job, ALL + "WHERE id = ?", id);
-        if (job == null) {
-            long last = sql.number("SELECT coalesce(max(id), 0) FROM job");
-            throw ShopFault.refused(
-                    "There is no job " + id + "; there are 1 to " + last + ".", "withy job lists them.");
-        }
-        return job;
-    }
-
-    private static Job.@Nullable AsBuilt asBuilt(Sql sql, long id) throws SQLException {
-        return sql.row(
-                row -> new Job.AsBuilt(row.getLong(1) / 1000.0, real(row, 2)),
-                "SELECT weight_mg, balance_mm FROM as_built WHERE job = ?",
-                id);
-    }
-
-    private static @Nullable Double real(ResultSet row, int column) throws SQLException {
-        double value = row.getDouble(column);
-        return row.wasNull() ? null : value;
-    }
-
-    private static Job job(ResultSet row) throws SQLException {
-        Set<String> glued = new TreeSet<>(Arrays.asList(row.getString(7).split(" ", -1)));
-        glued.remove("");
-        return new Job(
-                row.getLong(1),
-                row.getString(2),
-                State.of(row.getString(3)),
-                row.getString(4),
-                row.getString(5),
-                row.getString(6),
-                glued,
-                row.getString(8),
-                row.getInt(9));
     }
 }
