@@ -131,8 +131,10 @@ public final class TradeOffs {
             case BALANCE -> Phrases.of("tradeOff.balance." + way + side(mine, other, way), units.moment(size));
             case SWING_WEIGHT -> Phrases.of("tradeOff.swingWeight." + way, units.inertia(size));
             case PRICE -> Phrases.of("tradeOff.price." + way, money(mine, size));
-            case STYLE -> Phrases.of("tradeOff.style." + way, Math.round(size));
-            case DURABILITY -> Phrases.of("tradeOff.durability." + way + (size == 1 ? ".one" : ""), Math.round(size));
+            case STYLE, DURABILITY -> {
+                long whole = Math.round(size);
+                yield Phrases.of("tradeOff." + objective.key() + "." + way + (whole == 1 ? ".one" : ""), whole);
+            }
         };
     }
 

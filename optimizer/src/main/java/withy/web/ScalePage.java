@@ -101,6 +101,7 @@ final class ScalePage {
         Double reading = piece.weightG();
         return new PieceLine(
                 piece.name(),
+                "#" + piece.number(),
                 pages.bench().workshop().name(piece.part()),
                 part == null ? "" : pages.bench().units().fineMass(part.facts().weightG()),
                 reading == null ? "" : pages.bench().units().fineMass(reading));

@@ -103,12 +103,7 @@ public final class ShopView {
     }
 
     /** A piece on the way to the scale. */
-    public record PieceLine(String piece, String name, String listed, String reading) {
-        /** Its number, as on its bag. */
-        public String number() {
-            return piece.substring(piece.lastIndexOf('#'));
-        }
-    }
+    public record PieceLine(String piece, String number, String name, String listed, String reading) {}
 
     /**
      * Stock.
