@@ -22,6 +22,7 @@ import withy.brief.Brief.PartWish;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.fixture.Changed;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
@@ -33,7 +34,10 @@ import withy.search.Search;
 
 /**
  * What must hold of the whole offer whatever the brief: a part more or a wish less never makes rank 1 worse, names and order don't matter, nor one
- * factor on all priorities, nor parts that are in no build of the offer. Over seeded shops; needs no second implementation.
+ * factor on all priorities, nor, for rank 1, parts that are in no build of the offer. Over seeded shops; needs no second implementation.
+ *
+ * <p>The two beside rank 1 are chosen among the best of several questions. A part that is in none of the three may be in the best of a question that
+ * is not shown; with that part gone the question has another best, which may be worth showing more. That happens seldom, and is counted.
  */
 class WholeAnswerTest {
     private static final int SEEDS = 40;
@@ -44,6 +48,8 @@ class WholeAnswerTest {
     private static int asked;
     private static int withBuilds;
     private static int better;
+    private static int without;
+    private static int othersShown;
 
     @TestFactory
     Stream<DynamicTest> holds() {
@@ -62,6 +68,10 @@ class WholeAnswerTest {
         if (asked >= SEEDS) {
             assertTrue(withBuilds * 2 >= asked, withBuilds + " of " + asked + " with builds");
             assertTrue(better * 8 >= asked, better + " of " + asked + " better for a part more or a wish less");
+            assertTrue(without * 2 >= asked, without + " of " + asked + " asked without an unused part");
+            assertTrue(
+                    othersShown * 25 <= without,
+                    othersShown + " of " + without + " show others without an unused part");
         }
     }
 
@@ -151,7 +161,7 @@ class WholeAnswerTest {
         assertEquals(builds(offer), builds(there), "priorities times " + factor);
     }
 
-    /** One proven proposal stays the answer to its question, so all of them stay. */
+    /** The best stays the best, figures, bound and all. */
     private static void unusedPartsGone(SmallShop.Case shop, List<Proposal> offer, Random random) {
         Set<String> used = new TreeSet<>();
         offer.forEach(p -> used.addAll(parts(p.build())));
@@ -161,7 +171,12 @@ class WholeAnswerTest {
         }
         Part gone = free.get(random.nextInt(free.size()));
         List<Proposal> there = offer(without(shop, Set.of(gone.id())));
-        assertEquals(builds(offer), builds(there), "without " + gone.id());
+        assertEquals(offer.isEmpty(), there.isEmpty(), "without " + gone.id());
+        if (!offer.isEmpty()) {
+            assertEquals(offer.get(0), there.get(0), "without " + gone.id());
+        }
+        without++;
+        othersShown += builds(offer).equals(builds(there)) ? 0 : 1;
     }
 
     private static List<Build> builds(List<Proposal> offer) {
@@ -175,7 +190,10 @@ class WholeAnswerTest {
         return ids;
     }
 
-    /** Parts that neither the brief nor the shop's rates name, nor the given ones. */
+    /**
+     * Parts that neither the brief nor the shop's rates name, nor the given ones. Where an inscription is wished a plate is named too: a rod gets one as
+     * soon as there is any, and weighs and costs more for it.
+     */
     private static List<Part> free(SmallShop.Case shop, Set<String> besides) {
         Brief brief = shop.query().brief();
         Catalog catalog = shop.catalog();
@@ -187,6 +205,8 @@ class WholeAnswerTest {
         named.add(catalog.rates().houseAdhesive());
         return catalog.byId().values().stream()
                 .filter(part -> !named.contains(part.id()))
+                .filter(part -> part.kind() != PartKind.DECAL
+                        || brief.look().inscription().isEmpty())
                 .toList();
     }
 

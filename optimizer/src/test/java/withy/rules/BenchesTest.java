@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import withy.brief.Brief.Landing;
 import withy.catalog.Part;
 import withy.fixture.Fixtures;
 import withy.rod.Rod;
@@ -44,7 +45,7 @@ class BenchesTest {
 
     @Test
     void anUnknownRatingIsRefusedAsUnknown() {
-        Fixtures fixture = Fixtures.legal().brief("landing", withy.brief.Brief.Landing.LIFTED);
+        Fixtures fixture = Fixtures.legal().brief("landing", Landing.LIFTED);
         Refusal refusal = new Refusal();
         Judge.ask(fixture.rod(), Rulebook.standard(), refusal);
         assertEquals(Outcome.UNKNOWN, refusal.verdict().outcome());
@@ -181,5 +182,42 @@ class BenchesTest {
                 .map(v -> String.join(" ", v.parts()))
                 .toList();
         assertEquals(List.of("check seat", "rear-grip check", "seat check"), steps);
+    }
+
+    /** A bore of 14 mm leaves half of what is over it; the thinnest of rear, middle and front counts. */
+    @Test
+    void theThinnestWallOfAGripCounts() {
+        double[][] sizes = {{22, 26, 24, 4}, {24, 26, 22, 4}, {26, 20, 26, 3}};
+        for (double[] size : sizes) {
+            Fixtures fixture = Fixtures.legal().part("rear-grip", "boreMm", 14).part("rear-grip", "reamMaxMm", 18);
+            fixture.part("rear-grip", "rearOdMm", size[0]).part("rear-grip", "midOdMm", size[1]);
+            fixture.part("rear-grip", "frontOdMm", size[2]);
+            Verdict wall = Judge.judge(fixture.rod(), Rulebook.standard()).stream()
+                    .filter(v -> v.check().equals("wall") && v.parts().contains("rear-grip"))
+                    .findFirst()
+                    .orElseThrow();
+            assertEquals(size[3], wall.measured(), 1e-9);
+        }
+    }
+
+    /** Common practice: one and a half times its weight, over a knot that keeps 0.8 of the leader. */
+    @Test
+    void aFishSwungAboardHangsOnTheKnot() {
+        Fixtures fixture = Fixtures.legal();
+        assertEquals(0, DeadLoad.ofKg(fixture.theBrief()));
+        assertEquals(0, DeadLoad.leaderNeedsKg(fixture.theBrief()));
+        fixture.brief("landing", Landing.LIFTED);
+        assertEquals(2.25, DeadLoad.ofKg(fixture.theBrief()), 1e-12);
+        assertEquals(2.8125, DeadLoad.leaderNeedsKg(fixture.theBrief()), 1e-12);
+    }
+
+    @Test
+    void aRefusalTellsWhatItMeasured() {
+        Fixtures fixture = Fixtures.legal().part("seat", "facts.corrosionClass", 1);
+        Refusal refusal = new Refusal();
+        Rulebook.standard().onCandidate(fixture.theBrief(), fixture.catalog(), fixture.partOf("seat"), refusal);
+        assertEquals("corrosion-class", refusal.check());
+        assertEquals(1, refusal.measured());
+        assertEquals(2, refusal.limit());
     }
 }
