@@ -10,6 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -52,11 +54,14 @@ final class CpRod {
     final CpThread thread;
     final Refusal refusal = new Refusal();
     final List<Piece> pieces = new ArrayList<>();
+    private final BooleanSupplier over;
 
     /**
      * @param with thread, finish and adhesive to choose from; finish and adhesive the same in all
+     * @param over asked while the model is stated, which takes minutes on a large catalogue; true ends it with a {@link CancellationException}
      */
-    CpRod(Catalog catalog, Query query, Setting setting, List<Consumables> with) {
+    CpRod(Catalog catalog, Query query, Setting setting, List<Consumables> with, BooleanSupplier over) {
+        this.over = over;
         this.catalog = catalog;
         this.query = query;
         this.brief = query.brief();
@@ -149,6 +154,9 @@ final class CpRod {
     /** These cannot all be chosen: each list is one station's alternatives, of which at most one is true. */
     @SafeVarargs
     final void notTogether(List<Piece>... groups) {
+        if (over.getAsBoolean()) {
+            throw new CancellationException("ended while the model was stated");
+        }
         LinearExprBuilder all = LinearExpr.newBuilder();
         for (List<Piece> group : groups) {
             all.add(sum(group));

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.ButtCap;
@@ -59,13 +60,18 @@ public final class CpSatRod {
     record Found(@Nullable Build build, long score) {}
 
     static Found solve(Catalog catalog, Query query, Setting setting, List<Consumables> with) {
-        return of(catalog, query, setting, with).solve();
+        return of(catalog, query, setting, with, () -> false).solve();
     }
 
-    /** The model of a layout, stated and not solved; its objective is the score itself. */
-    public static CpSatRod of(Catalog catalog, Query query, Setting setting, List<Consumables> with) {
+    /**
+     * The model of a layout, stated and not solved; its objective is the score itself.
+     *
+     * @param over true ends it with a {@link java.util.concurrent.CancellationException}
+     */
+    public static CpSatRod of(
+            Catalog catalog, Query query, Setting setting, List<Consumables> with, BooleanSupplier over) {
         Loader.loadNativeLibraries();
-        CpSatRod stated = new CpSatRod(new CpRod(catalog, query, setting, with));
+        CpSatRod stated = new CpSatRod(new CpRod(catalog, query, setting, with, over));
         CpHandle handle = new CpHandle(stated.rod);
         handle.build();
         stated.train();

@@ -1,6 +1,7 @@
 package withy.benchmarks.peer;
 
 import com.google.ortools.sat.BoolVar;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.chocosolver.solver.Solver;
@@ -34,6 +35,8 @@ public final class Choco implements Peer {
                 boolean settled = false;
                 try {
                     settled = settle(question, race, piece, queue);
+                } catch (CancellationException outOfTime) {
+                    // this layout stays open
                 } finally {
                     queue.done(piece, settled);
                 }
@@ -45,7 +48,7 @@ public final class Choco implements Peer {
     }
 
     private static boolean settle(Question question, Race race, Piece piece, LayoutQueue queue) {
-        CpSatRod stated = CpSatRod.of(question.catalog(), question.query(), piece.setting(), queue.with());
+        CpSatRod stated = CpSatRod.of(question.catalog(), question.query(), piece.setting(), queue.with(), race::over);
         ChocoModel model = new ChocoModel(stated.model().model());
         if (!model.below(race.best())) {
             return true;
@@ -55,12 +58,8 @@ public final class Choco implements Peer {
         solver.limitTime(limitMs + "ms");
         solver.setEngine(new Punctual(solver.getModel(), System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(limitMs)));
         Predicate<BoolVar> chosen = literal -> model.isTrue(literal.getIndex());
-        try {
-            while (solver.solve()) {
-                race.offer(stated.build(chosen));
-            }
-        } catch (Punctual.TooLate e) {
-            return false;
+        while (solver.solve()) {
+            race.offer(stated.build(chosen));
         }
         return !solver.isStopCriterionMet();
     }

@@ -7,6 +7,7 @@ import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
+import java.util.concurrent.CancellationException;
 import java.util.function.Predicate;
 import withy.benchmarks.peer.LayoutQueue.Piece;
 import withy.oracle.CpSatRod;
@@ -41,6 +42,8 @@ public final class CpSat implements Peer {
                 boolean settled = false;
                 try {
                     settled = settle(question, race, piece, queue);
+                } catch (CancellationException outOfTime) {
+                    // this layout stays open
                 } finally {
                     queue.done(piece, settled);
                 }
@@ -52,7 +55,7 @@ public final class CpSat implements Peer {
     }
 
     private static boolean settle(Question question, Race race, Piece piece, LayoutQueue queue) {
-        CpSatRod stated = CpSatRod.of(question.catalog(), question.query(), piece.setting(), queue.with());
+        CpSatRod stated = CpSatRod.of(question.catalog(), question.query(), piece.setting(), queue.with(), race::over);
         CpModel model = stated.model();
         long best = race.best();
         if (best < Long.MAX_VALUE) {

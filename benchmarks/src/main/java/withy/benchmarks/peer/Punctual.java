@@ -1,5 +1,6 @@
 package withy.benchmarks.peer;
 
+import java.util.concurrent.CancellationException;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.exception.ContradictionException;
 import org.chocosolver.solver.propagation.PropagationEngine;
@@ -13,19 +14,10 @@ final class Punctual extends PropagationEngine {
         this.endNanos = endNanos;
     }
 
-    /** The time is up; the solver is of no further use. */
-    static final class TooLate extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        TooLate() {
-            super("out of time within propagation", null, false, false);
-        }
-    }
-
     @Override
     protected void propagateEvents() throws ContradictionException {
         if (System.nanoTime() - endNanos >= 0) {
-            throw new TooLate();
+            throw new CancellationException("out of time within propagation");
         }
         super.propagateEvents();
     }
