@@ -3,6 +3,7 @@ package withy.app;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import withy.explain.Phrases;
 import withy.shop.Backups;
 import withy.shop.Doctor;
 
@@ -50,6 +51,7 @@ public record FolderAnswer(
 
     /** Of a copy. */
     public static FolderAnswer of(String what, Backups.Copy copy) {
+        String before = copy.before();
         return new FolderAnswer(
                 Answer.SCHEMA,
                 what,
@@ -59,6 +61,6 @@ public record FolderAnswer(
                 copy.jobs(),
                 true,
                 List.of(),
-                List.of());
+                before == null ? List.of() : List.of(Phrases.of("text.folder.before", before)));
     }
 }

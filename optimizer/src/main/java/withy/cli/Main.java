@@ -131,7 +131,7 @@ public final class Main implements Runnable {
         }
         if (failure instanceof ShopFault fault) {
             err.println(fault.getMessage());
-            return fault.kind() == ShopFault.Kind.DISK ? Exit.DISK : Exit.BAD_DATA;
+            return fault.ofDisk() ? Exit.DISK : Exit.BAD_DATA;
         }
         if (failure instanceof RefusedBuild refused) {
             err.println(refused.getMessage());

@@ -8,6 +8,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Copies of the memory, each read through after it is written. */
 public final class Backups {
@@ -22,8 +23,14 @@ public final class Backups {
      * @param bytes how large
      * @param movements lines of the ledger in it
      * @param jobs jobs in it
+     * @param before where what was there before a restore is kept, or null
      */
-    public record Copy(String file, long bytes, long movements, long jobs) {}
+    public record Copy(
+            String file,
+            long bytes,
+            long movements,
+            long jobs,
+            @Nullable String before) {}
 
     /** Writes a copy to a file that is not there yet. */
     public static Copy backup(Path folder, Path to) {
@@ -34,14 +41,20 @@ public final class Backups {
 
     /** A copy beside the memory, under a name that tells what it was made before. */
     static Path automatic(Database database, String why) {
-        Path folder = parent(database.file()).resolve(FOLDER);
+        Path file = free(database.file(), why);
+        copy(database, file);
+        return file;
+    }
+
+    /** A name for a copy beside the memory that is not taken. */
+    private static Path free(Path memory, String why) {
+        Path folder = parent(memory).resolve(FOLDER);
         int n = 1;
         Path file = folder.resolve(name(why, n));
         while (Files.exists(file)) {
             n++;
             file = folder.resolve(name(why, n));
         }
-        copy(database, file);
         return file;
     }
 
@@ -64,7 +77,7 @@ public final class Backups {
             }
             Copy copy = checked(part);
             Files.move(part, to, StandardCopyOption.ATOMIC_MOVE);
-            return new Copy(to.toString(), copy.bytes(), copy.movements(), copy.jobs());
+            return new Copy(to.toString(), copy.bytes(), copy.movements(), copy.jobs(), null);
         } catch (IOException e) {
             throw ShopFault.disk(
                     "Can't write the back-up " + to + ": " + e.getMessage() + ".",
@@ -72,16 +85,21 @@ public final class Backups {
         }
     }
 
-    /** Puts a copy in the memory's place, in one transaction, after a back-up of what is there now. */
+    /**
+     * Puts a copy in the memory's place, in one transaction, after a back-up of what is there now. Where that is damaged, so that it can't be backed up,
+     * its files are put aside as they are.
+     */
     public static Copy restore(Path folder, Path from) {
         if (!Files.isRegularFile(from)) {
             throw ShopFault.disk(
                     "Can't read the back-up " + from + ": there is no such file.", "the name is mistyped.");
         }
         Copy copy = checked(from);
-        try (Database database = Database.open(Shop.file(folder))) {
+        Path file = Shop.file(folder);
+        Path before = Files.exists(file) && !sound(file) ? putAside(file) : null;
+        try (Database database = Database.open(file)) {
             if (Migrations.version(database) > 0) {
-                automatic(database, "before-restore");
+                before = automatic(database, "before-restore");
             }
             String quoted = from.toString().replace("\"", "\\\"");
             database.outside(sql -> {
@@ -90,14 +108,47 @@ public final class Backups {
             });
             Migrations.upTo(database, Migrations.NEWEST);
         }
-        Copy now = checked(Shop.file(folder));
+        Copy now = checked(file);
         if (now.movements() != copy.movements() || now.jobs() != copy.jobs()) {
             throw ShopFault.disk(
                     "The restored memory holds " + now.movements() + " movements, the back-up " + copy.movements()
                             + ".",
                     "another program wrote meanwhile: withy doctor tells more.");
         }
-        return now;
+        return new Copy(
+                now.file(), now.bytes(), now.movements(), now.jobs(), before == null ? null : before.toString());
+    }
+
+    /** False where the memory can't be copied as it is. */
+    private static boolean sound(Path file) {
+        try (Database database = Database.reading(file)) {
+            Migrations.refuseNewer(database);
+            return Doctor.faults(database).isEmpty();
+        } catch (ShopFault fault) {
+            if (fault.kind() != ShopFault.Kind.DAMAGED) {
+                throw fault;
+            }
+            return false;
+        }
+    }
+
+    /** Moves the memory's files away, unread. */
+    private static Path putAside(Path file) {
+        Path aside = free(file, "damaged");
+        try {
+            Files.createDirectories(parent(aside));
+            for (String beside : List.of("-wal", "-shm", "-journal", "")) {
+                Path one = Path.of(file + beside);
+                if (Files.exists(one)) {
+                    Files.move(one, Path.of(aside + beside));
+                }
+            }
+            return aside;
+        } catch (IOException e) {
+            throw ShopFault.disk(
+                    "Can't put the damaged " + file + " aside: " + e.getMessage() + ".",
+                    "the disk is full, or the folder is not yours to write in.");
+        }
     }
 
     private static Copy checked(Path file) {
@@ -113,7 +164,8 @@ public final class Backups {
                     file.toString(),
                     Files.exists(file) ? file.toFile().length() : 0,
                     sql.number("SELECT count(*) FROM movement"),
-                    jobs ? sql.number("SELECT count(*) FROM job") : 0));
+                    jobs ? sql.number("SELECT count(*) FROM job") : 0,
+                    null));
         }
     }
 

@@ -19,8 +19,6 @@ final class Database implements AutoCloseable {
     /** How long a writer waits for another one, ms. */
     static final int BUSY_MS = 10_000;
 
-    private static final String RESTORE = "bring back the last good one: withy restore BACKUP.";
-
     private final Path file;
     private final Connection connection;
     private final boolean readOnly;
@@ -119,7 +117,7 @@ final class Database implements AutoCloseable {
             } catch (SQLException | RuntimeException e) {
                 rollback(sql, e);
                 if (!(e instanceof ShopFault) && damaged(sql)) {
-                    throw ShopFault.disk("Can't " + what + " " + file + ": the file is damaged.", RESTORE);
+                    throw ShopFault.damaged("Can't " + what + " " + file + ": the file is damaged.");
                 }
                 throw e;
             }
@@ -167,7 +165,7 @@ final class Database implements AutoCloseable {
                         start + "no right to write in the folder " + parent(file) + ". Nothing was changed.",
                         "another user owns it, or it is on a disk that only reads; see ls -ld.");
             case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_CORRUPT_VTAB ->
-                ShopFault.disk(start + "the file is damaged.", RESTORE);
+                ShopFault.damaged(start + "the file is damaged.");
             default ->
                 ShopFault.disk(start + e.getMessage() + ". Nothing was changed.", "the disk or its mount is at fault.");
         };

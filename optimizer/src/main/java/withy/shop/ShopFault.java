@@ -8,6 +8,8 @@ public final class ShopFault extends RuntimeException {
     public enum Kind {
         /** Disk, rights or another process stand in the way. */
         DISK,
+        /** What is there can't be what was written. */
+        DAMAGED,
         /** What was asked does not go with what is there. */
         REFUSED,
         /** Somebody changed the record in between. */
@@ -27,6 +29,15 @@ public final class ShopFault extends RuntimeException {
 
     static ShopFault disk(String problem, String maybe) {
         return new ShopFault(Kind.DISK, problem, maybe);
+    }
+
+    static ShopFault damaged(String problem) {
+        return new ShopFault(Kind.DAMAGED, problem, "bring back the last good one: withy restore BACKUP.");
+    }
+
+    /** True where what is wrong is on the disk, not in what was asked. */
+    public boolean ofDisk() {
+        return kind == Kind.DISK || kind == Kind.DAMAGED;
     }
 
     /** What kind of fault. */

@@ -115,7 +115,7 @@ public final class BenchPage implements LocalPage {
                 (e, ctx) -> refused(
                         ctx,
                         pages,
-                        e.kind() == ShopFault.Kind.DISK ? 503 : 409,
+                        e.ofDisk() ? 503 : 409,
                         String.valueOf(e.getMessage()).lines().toList()));
         server.exception(RefusedBuild.class, (e, ctx) -> {
             List<String> lines = new java.util.ArrayList<>(List.of(String.valueOf(e.getMessage())));

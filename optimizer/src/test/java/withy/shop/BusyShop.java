@@ -155,7 +155,7 @@ final class BusyShop {
             }
         } catch (ShopFault fault) {
             System.err.println(fault.getMessage());
-            System.exit(fault.kind() == ShopFault.Kind.DISK ? 5 : 3);
+            System.exit(fault.ofDisk() ? 5 : 3);
         }
     }
 
