@@ -38,7 +38,7 @@ import withy.units.UnitsFault;
                 + "  withy job --new brief.json          a customer came%n"
                 + "  withy job 3 --offer                 three builds for job 3, kept as given%n"
                 + "  withy paper offer --job 3 --out offer.pdf%n"
-                + "  withy job 3 --accept 1              he took the first: its pieces are promised%n"
+                + "  withy job 3 --accept 1              the first it is: its pieces are promised%n"
                 + "  withy job 3                         how it stands%n"
                 + "  withy job 3 --glue seat,rearGrip    these are glued and stay%n"
                 + "  withy job 3 --built                 the rod is built%n"
@@ -106,7 +106,7 @@ final class JobCommand implements Callable<Integer> {
         @Option(names = "--accept", paramLabel = "N", description = "The customer took build N of the last offer.")
         private @Nullable Integer accept;
 
-        @Option(names = "--take", paramLabel = "BUILD", description = "He took a build of your own, as JSON.")
+        @Option(names = "--take", paramLabel = "BUILD", description = "The customer took a build of your own, as JSON.")
         private @Nullable String take;
 
         @Option(
@@ -125,7 +125,7 @@ final class JobCommand implements Callable<Integer> {
         @Option(names = "--close", description = "The customer has it.")
         private boolean close;
 
-        @Option(names = "--cancel", description = "The customer wants it no more.")
+        @Option(names = "--cancel", description = "The customer no longer wants it.")
         private boolean cancel;
     }
 

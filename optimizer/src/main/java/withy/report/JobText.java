@@ -1,5 +1,6 @@
 package withy.report;
 
+import java.util.Arrays;
 import java.util.Currency;
 import java.util.Map;
 import java.util.TreeMap;
@@ -55,9 +56,19 @@ public final class JobText {
         StockText.hits(page, answer.missing());
         page.heading(Phrases.of("text.job.history"));
         for (Job.Event event : answer.history()) {
-            page.paragraph(event.day() + "  ", event.what() + (event.note().isEmpty() ? "" : ": " + event.note()));
+            page.paragraph(event.day() + "  ", event(event));
         }
         return page + warnings(answer);
+    }
+
+    /** What was done, without its day; stations in words. */
+    public static String event(Job.Event event) {
+        String note = event.what().equals("glued")
+                ? Phrases.list(Arrays.stream(event.note().split(" ", -1))
+                        .map(Phrases::station)
+                        .toList())
+                : event.note();
+        return event.what() + (note.isEmpty() ? "" : ": " + note);
     }
 
     private static void offers(Page page, JobAnswer answer, QuantityText units) {

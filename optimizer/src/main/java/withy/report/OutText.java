@@ -53,10 +53,7 @@ public final class OutText {
     }
 
     private static void rung(Page page, RungLine rung, QuantityText units, Currency currency) {
-        page.gap()
-                .paragraph(
-                        rung.rung() + "  ",
-                        Phrases.of("text.out.changes." + Math.min(2, rung.changes()), rung.changes()));
+        page.gap().paragraph(rung.rung() + "  ", Phrases.of("text.out.changes." + rung.changes()));
         for (Swap swap : rung.swaps()) {
             page.paragraph(
                     "   · ",

@@ -16,6 +16,7 @@ import withy.app.OfferSheet.Terms;
 import withy.app.ScaleReading;
 import withy.explain.Phrases;
 import withy.report.AnswerText;
+import withy.report.JobText;
 import withy.units.LengthUnit;
 import withy.units.Quantities;
 import withy.web.Bench.Asked;
@@ -228,7 +229,7 @@ final class JobsPage {
                         .toList(),
                 job.warnings(),
                 job.history().stream()
-                        .map(e -> e.day() + "  " + e.what() + (e.note().isEmpty() ? "" : ": " + e.note()))
+                        .map(e -> e.day() + "  " + JobText.event(e))
                         .toList(),
                 job.state().equals("accepted"));
     }

@@ -88,7 +88,7 @@ final class OutPage {
         String ready = rung.ready();
         return new Rung(
                 rung.rung(),
-                Phrases.of("text.out.changes." + Math.min(2, rung.changes()), rung.changes()),
+                Phrases.of("text.out.changes." + rung.changes()),
                 swaps,
                 Phrases.of(
                         "text.out.then",
