@@ -56,6 +56,7 @@ record LatencyPage(List<Row> rows) {
                 "95th ms",
                 "99th ms",
                 "longest ms",
+                "CPU median ms",
                 "scenarios proven",
                 "scenarios within the bar");
         for (List<Row> all : tables().values()) {
