@@ -1,8 +1,10 @@
 package withy.web;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
+import java.net.SocketException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -54,12 +56,29 @@ final class Caller {
             if (line.startsWith("POST") && !List.of(headers).contains("Transfer-Encoding: chunked")) {
                 request.append("Content-Length: ").append(body.length()).append("\r\n");
             }
-            socket.getOutputStream()
-                    .write(request.append("\r\n").append(body).toString().getBytes(StandardCharsets.UTF_8));
-            String reply = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            byte[] asked = request.append("\r\n").append(body).toString().getBytes(StandardCharsets.UTF_8);
+            String reply = new String(answer(socket, asked), StandardCharsets.UTF_8);
             int gap = reply.indexOf("\r\n\r\n");
             return new Reply(Integer.parseInt(reply.substring(9, 12)), reply.substring(0, gap), reply.substring(gap));
         }
+    }
+
+    /** What came back. One that refuses what it has not read to its end shuts the line, after its answer. */
+    private static byte[] answer(Socket socket, byte[] asked) throws IOException {
+        ByteArrayOutputStream came = new ByteArrayOutputStream();
+        try {
+            socket.getOutputStream().write(asked);
+        } catch (SocketException shut) {
+            // its answer may still be there to read
+        }
+        try {
+            socket.getInputStream().transferTo(came);
+        } catch (SocketException shut) {
+            if (came.size() == 0) {
+                throw shut;
+            }
+        }
+        return came.toByteArray();
     }
 
     /** A form sent in pieces, its length not told beforehand. */
