@@ -13,7 +13,6 @@ import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.explain.Finding.Outcome;
 import withy.explain.Outright.Own;
-import withy.objectives.Solver.Query;
 
 /** Why no legal build holds certain parts: the fewest rules that would have to give way, and what each measures. */
 final class Refused {
@@ -21,12 +20,12 @@ final class Refused {
 
     private final Inquiry inquiry;
     private final Set<String> parts;
-    private final Query forced;
+    private final PartsIn in;
 
-    Refused(Inquiry inquiry, Set<String> parts) {
-        this.inquiry = inquiry;
-        this.parts = parts;
-        this.forced = inquiry.query().forcing(parts);
+    Refused(PartsIn in) {
+        this.in = in;
+        this.inquiry = in.inquiry();
+        this.parts = in.parts();
     }
 
     Finding finding(@Nullable Found first) {
@@ -38,7 +37,7 @@ final class Refused {
         List<Own> own = Outright.own(inquiry, parts);
         Set<String> outright = new TreeSet<>();
         own.forEach(one -> outright.add(one.breach().verdict().rule()));
-        Yielding.Least least = new Yielding(inquiry, parts).least(outright);
+        Yielding.Least least = new Yielding(in).least(outright);
         Set<String> dropped = least.rules();
         Found opponent = least.build();
         List<Breach> breaches = breaches(own, opponent, dropped);
@@ -106,8 +105,7 @@ final class Refused {
         }
         Set<String> others = new TreeSet<>(dropped);
         others.remove(rule);
-        Query kept = forced.withRulebook(inquiry.without(others));
-        Conflicts conflicts = new Conflicts(inquiry, kept, Demands.of(inquiry));
+        Conflicts conflicts = new Conflicts(inquiry, in.without(others), Demands.of(inquiry));
         if (!conflicts.possibleKeeping(Set.of())) {
             return List.of();
         }

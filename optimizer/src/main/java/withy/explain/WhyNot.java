@@ -45,7 +45,7 @@ public final class WhyNot {
         Found first = inquiry.first();
         Found opponent = inquiry.best(whyNot.forced(inquiry.query()));
         if (opponent == null) {
-            return new Refused(inquiry, whyNot.parts).finding(first);
+            return new Refused(new PartsIn(inquiry, whyNot.parts)).finding(first);
         }
         if (first == null || Inquiry.holds(first.build(), parts)) {
             return whyNot.chosen(first == null ? "whynot.only" : "whynot.chosen", opponent);

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Part;
-import withy.objectives.Solver.Query;
 import withy.rod.Build;
 import withy.rod.Station;
 import withy.rules.Rule;
@@ -18,22 +17,20 @@ import withy.rules.Rulebook;
  * holds the parts says by what it breaks which rules are enough; each of them is then asked about.
  */
 final class Yielding {
+    private final PartsIn in;
     private final Inquiry inquiry;
-    private final Set<String> parts;
-    private final Query forced;
 
-    Yielding(Inquiry inquiry, Set<String> parts) {
-        this.inquiry = inquiry;
-        this.parts = parts;
-        this.forced = inquiry.query().forcing(parts);
+    Yielding(PartsIn in) {
+        this.in = in;
+        this.inquiry = in.inquiry();
     }
 
     /**
      * What was found.
      *
      * @param rules the rules, in the order of the book
-     * @param build a build with the parts that breaks just these: the best rod with the parts put in where that is one, else the best there is; null
-     *     where nothing holds the parts even without any rule
+     * @param build a build with the parts that breaks just these: the best rod with the parts put in where that is one; else the best there is, or
+     *     any where each rule refuses the parts outright, so that nothing is measured on it; null where nothing holds the parts even without any rule
      */
     record Least(Set<String> rules, @Nullable Found build) {}
 
@@ -44,36 +41,36 @@ final class Yielding {
      */
     Least least(Set<String> own) {
         Found put = putIn();
-        Found holds = put != null ? put : some(own);
+        Found holds = put != null ? put : in.any(own);
         if (holds == null) {
             Set<String> all = codes();
-            Found any = some(all);
-            return any == null ? new Least(all, null) : fewest(own, any, null);
+            holds = in.any(all);
+            if (holds == null) {
+                return new Least(all, null);
+            }
         }
-        return fewest(own, holds, put);
+        Found last = fewest(own, holds);
+        Set<String> rules = broken(own, last);
+        boolean measured = last != put && !own.containsAll(rules);
+        return new Least(rules, measured ? in.best(rules) : last);
     }
 
-    private Least fewest(Set<String> own, Found holds, @Nullable Found put) {
+    /** A build that breaks the rules that refuse outright and as few others as must be, from one that may break more. */
+    private Found fewest(Set<String> own, Found holds) {
         Found last = holds;
         Set<String> rules = broken(own, holds);
         for (String code : List.copyOf(rules)) {
             if (rules.contains(code) && !own.contains(code)) {
                 Set<String> fewer = new LinkedHashSet<>(rules);
                 fewer.remove(code);
-                Found other = some(fewer);
+                Found other = in.any(fewer);
                 if (other != null) {
                     last = other;
                     rules = broken(own, other);
                 }
             }
         }
-        boolean nothingElse = put != null && last == put;
-        return new Least(rules, nothingElse ? put : inquiry.best(forced.withRulebook(inquiry.without(rules))));
-    }
-
-    private @Nullable Found some(Set<String> dropped) {
-        Build build = inquiry.any(forced.withRulebook(inquiry.without(dropped)));
-        return build == null ? null : inquiry.measured(build);
+        return last;
     }
 
     private static Set<String> codes() {
@@ -93,11 +90,11 @@ final class Yielding {
     /** The best rod with the parts where parts of their kinds are, or null where one has no such place. */
     private @Nullable Found putIn() {
         Found now = inquiry.first();
-        for (String id : parts) {
+        for (String id : in.parts()) {
             Part part = inquiry.catalog().find(id);
             now = now == null || part == null || Inquiry.holds(now.build(), Set.of(id)) ? now : with(now.build(), part);
         }
-        return now != null && Inquiry.holds(now.build(), parts) ? now : null;
+        return now != null && Inquiry.holds(now.build(), in.parts()) ? now : null;
     }
 
     private @Nullable Found with(Build build, Part part) {

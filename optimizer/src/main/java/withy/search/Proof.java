@@ -1,7 +1,9 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Solution;
@@ -24,8 +26,14 @@ final class Proof {
 
     private static final long MOST_STEPS = 20_000_000;
 
+    /** Of the scores between the least a layout may hold and the best known, this part is walked first. */
+    private static final int SLICES = 64;
+
     private final Task task;
     private final Watch watch;
+    /** Least that a layout was known to hold when it was put off, by the node's order. */
+    private final Map<Long, Long> weighedFrom = new HashMap<>();
+
     private PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
     private final Refusal refusal = new Refusal();
     private final NodeBounds bounds;
@@ -201,21 +209,43 @@ final class Proof {
     }
 
     private void complete(Node node, Setting setting) {
-        boolean again = node.stage() == Node.Stage.WEIGHED;
-        opened += again ? 0 : 1;
-        long least = Long.MAX_VALUE;
-        for (Stand stand : node.site().stands(setting)) {
-            least = Math.min(least, complete(node, setting, stand, again ? MOST_STEPS : FIRST_STEPS));
+        if (node.stage() == Node.Stage.WEIGHED) {
+            completeInSlices(node, setting);
+            return;
         }
-        if (again) {
-            weakestBound = Math.min(weakestBound, least);
-        } else if (least < limit()) {
+        opened++;
+        long least = complete(node, setting, limit(), FIRST_STEPS);
+        if (least < limit()) {
             open.add(node.at(Node.Stage.WEIGHED).bounded(least, version));
         }
     }
 
-    /** The best build of a layout; a number what was not seen of it does not score below, or the largest where all was. */
-    private long complete(Node node, Setting setting, Stand stand, long mostSteps) {
+    /** First only builds that score little more than any can, which are few; where there is none, those of twice that much more, and so on. */
+    private void completeInSlices(Node node, Setting setting) {
+        long from = node.bound();
+        long first = weighedFrom.computeIfAbsent(node.order(), any -> from);
+        long width = Math.max((limit() - first) / SLICES, from - first);
+        long most = limit() == Long.MAX_VALUE ? limit() : Math.min(limit(), from + width);
+        long least = complete(node, setting, most, MOST_STEPS);
+        if (least == Long.MAX_VALUE && most < limit()) {
+            open.add(node.bounded(most, version));
+        } else if (least < Long.MAX_VALUE) {
+            weakestBound = Math.min(weakestBound, most < limit() ? complete(node, setting, limit(), MOST_STEPS) : least);
+        }
+    }
+
+    private long complete(Node node, Setting setting, long most, long mostSteps) {
+        long least = Long.MAX_VALUE;
+        for (Stand stand : node.site().stands(setting)) {
+            least = Math.min(least, complete(node, setting, stand, Math.min(most, limit()), mostSteps));
+        }
+        return least;
+    }
+
+    /**
+     * The best build of a layout that scores less than a limit; a number what was not seen of it does not score below, or the largest where all was.
+     */
+    private long complete(Node node, Setting setting, Stand stand, long most, long mostSteps) {
         Linear k = linear(node.leastClass());
         List<Consumables> all = node.site().threads();
         long[] floors = TrainFloors.works(k) ? bounds.dressed(node, setting, stand, k, limit()) : new long[all.size()];
@@ -228,9 +258,9 @@ final class Proof {
         if (with.isEmpty()) {
             return Long.MAX_VALUE;
         }
-        Completion completion = new Completion(stand, setting, with, node.leastClass(), limit());
+        Completion completion = new Completion(stand, setting, with, node.leastClass(), most);
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
-        Dual.Outcome outcome = dual.solve(prices, limit());
+        Dual.Outcome outcome = dual.solve(prices, most);
         refusedBuilds += dual.refused();
         ceilingsBite |= outcome.bound() == Long.MAX_VALUE;
         Task.Judged found = outcome.best();
