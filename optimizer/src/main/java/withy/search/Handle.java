@@ -18,12 +18,12 @@ import withy.rod.Fitter;
 final class Handle {
     private static final long NONE = TrainGraph.NONE;
 
-    private final Stand stand;
+    final Stand stand;
     final Linear k;
-    private final Behind behind;
-    private final Ahead ahead;
-    private final Ranked seats;
-    private final long behindFloor;
+    final Behind behind;
+    final Ahead ahead;
+    final Ranked seats;
+    final long behindFloor;
     private final long aheadFloor;
     private final Map<Fitter, Map<Long, Long>> ends = new IdentityHashMap<>();
     private final Map<Fitter, Map<Integer, Least>> least = new IdentityHashMap<>();
@@ -62,10 +62,7 @@ final class Handle {
         return found;
     }
 
-    /**
-     * The same without the thread of the ends: no dressed handle costs less, as long as weight ahead of the seat is a burden
-     * ({@link TrainFloors#works}).
-     */
+    /** The same without the thread of the ends: no dressed handle costs less where weight ahead of the seat is a burden ({@link TrainFloors#works}). */
     long leastUndressed(int leastClass, long under) {
         return leastNow(null, leastClass, under);
     }
@@ -94,7 +91,8 @@ final class Handle {
         return best;
     }
 
-    private long cheapest(Seats.SeatGroup group, int leastClass) {
+    /** Cost of the cheapest seat of a group of at least one class, or {@link TrainGraph#none}. */
+    long cheapest(Seats.SeatGroup group, int leastClass) {
         long cheapest = NONE;
         for (Seats.SeatOption option : group.options()) {
             if (option.durabilityClass() >= leastClass) {
@@ -106,7 +104,7 @@ final class Handle {
     }
 
     /** Every rear grip. */
-    private BitSet all() {
+    BitSet all() {
         return stand.ground.gripMatch.rearsBeside(stand.setting, null, stand.split);
     }
 
@@ -147,12 +145,13 @@ final class Handle {
         }
     }
 
-    private BitSet beside(Ahead.Way way) {
+    /** Rear grips that may stand behind the seat of a way. */
+    BitSet beside(Ahead.Way way) {
         return stand.ground.gripMatch.rearsBeside(stand.setting, way.foreGrip().part, stand.split);
     }
 
-    /** Cheapest keeper and inscription ahead of a front end. */
-    private long endsOf(@Nullable Fitter dress, double frontMm) {
+    /** Cheapest keeper and inscription ahead of a front end; without thread where none is given. */
+    long endsOf(@Nullable Fitter dress, double frontMm) {
         if (dress == null) {
             return undressedEnds.computeIfAbsent(Stand.key(frontMm), any -> undressed(frontMm));
         }

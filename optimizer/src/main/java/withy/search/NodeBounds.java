@@ -110,7 +110,7 @@ final class NodeBounds {
         for (HandleForm form : HandleForm.values()) {
             for (int foot : ground.feet) {
                 for (Stand stand : node.site().stands(handleAt(node, foot, form))) {
-                    if (!TrainGraph.none(stand.leastUndressed(k, node.leastClass(), TrainGraph.NONE))) {
+                    if (stand.holds(k, node.leastClass())) {
                         return true;
                     }
                 }

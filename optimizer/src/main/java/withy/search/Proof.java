@@ -138,12 +138,18 @@ final class Proof {
     }
 
     private void open(Site site) {
+        if (site.ends().isEmpty() || firstWillDo && !site.mayHaveTrain()) {
+            return;
+        }
         int highest = site.shape().blank().facts().durabilityClass();
+        if (firstWillDo) {
+            highest = Math.min(highest, leastClass()); // the least class has them all
+        }
         for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
             Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, Node.Stage.OPENED, version);
-            if (!firstWillDo && !site.ends().isEmpty()) {
+            if (!firstWillDo) {
                 add(node);
-            } else if (firstWillDo && bounds.mayAfford(node) && !site.ends().isEmpty()) {
+            } else if (bounds.mayAfford(node)) {
                 open.add(node);
             }
         }
@@ -230,7 +236,8 @@ final class Proof {
         if (least == Long.MAX_VALUE && most < limit()) {
             open.add(node.bounded(most, version));
         } else if (least < Long.MAX_VALUE) {
-            weakestBound = Math.min(weakestBound, most < limit() ? complete(node, setting, limit(), MOST_STEPS) : least);
+            weakestBound =
+                    Math.min(weakestBound, most < limit() ? complete(node, setting, limit(), MOST_STEPS) : least);
         }
     }
 

@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Adhesive;
 import withy.catalog.Finish;
+import withy.catalog.TipTop;
 import withy.catalog.WrapThread;
 import withy.rod.BlankShape;
 import withy.rod.Consumables;
@@ -20,6 +22,9 @@ import withy.rod.Station;
 
 /** A blank under one placing of the forced parts, with what is the same for all its layouts or is asked again and again. Not for several threads at once. */
 final class Site {
+    /** No rod has fewer, whatever the rules. */
+    private static final int FEWEST_GUIDES = 3;
+
     private final Ground ground;
     private final BlankShape shape;
     private final Stations stations;
@@ -64,6 +69,39 @@ final class Site {
         return known;
     }
 
+    /** False where no tip-top goes on the blank beside guides that may stand where they must: told by the parts, wherever the reel stands. */
+    boolean mayHaveTrain() {
+        Setting any = ground.anySetting(shape);
+        for (GuideTable.Group group : ground.guides.groups()) {
+            if (tipped(group, any) && guided(group, any)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean tipped(GuideTable.Group group, Setting any) {
+        for (int t : group.tipsOn(any)) {
+            TipTop tip = group.tipTops[t];
+            if (stations.allows(Station.TIP_TOP, tip) && ends().stream().anyMatch(of -> of.has(tip))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean guided(GuideTable.Group group, Setting any) {
+        for (int number = 1; number <= Math.max(FEWEST_GUIDES, stations.lastGivenGuide()); number++) {
+            Station station = Station.guide(number);
+            boolean some =
+                    Arrays.stream(group.standing(any, number)).anyMatch(g -> stations.allows(station, group.guides[g]));
+            if (!some) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** What a layout with a split handle fixes; guides stand the same with a full one. */
     Setting setting(int foot, int count) {
         return settings.computeIfAbsent(foot * 100 + count, any -> {
@@ -86,7 +124,7 @@ final class Site {
         boolean ruled = ground.ruled("guide-train");
         int fewest = GuidePlan.fewestGuides(ground.brief, shape.blank().lengthMm());
         List<Integer> possible = new ArrayList<>();
-        for (int count = Math.max(ruled ? fewest : 3, stations.lastGivenGuide());
+        for (int count = Math.max(ruled ? fewest : FEWEST_GUIDES, stations.lastGivenGuide());
                 count <= Station.MOST_GUIDES;
                 count++) {
             if (!ruled && count <= fewest + 2 || spacedSomewhere(count)) {

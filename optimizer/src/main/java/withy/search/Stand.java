@@ -102,6 +102,12 @@ final class Stand {
         return known.cost;
     }
 
+    /** False where no handle of at least one class goes here, but for the thread of its ends. */
+    boolean holds(Linear k, int leastClass) {
+        boolean may = shelf.seats.length != 1 || seatFits();
+        return may && SomeHandle.on(priced(k), leastClass);
+    }
+
     /** False where the one seat there is does not fit, or no rear grip joins it. */
     boolean seatFits() {
         for (Seats.SeatGroup group : seat(0)) {
