@@ -79,7 +79,8 @@ final class Full {
         String text = head.text(Machine.load(), (System.nanoTime() - startNanos) / 1e9) + body + wrong();
         out.print(text);
         if (settings.whole()) {
-            Files.writeString(home.resolve("benchmarks").resolve("README.md"), text, StandardCharsets.UTF_8);
+            Path page = home.resolve("benchmarks").resolve("README.md");
+            Files.writeString(page, text + "\n" + ByHand.of(page), StandardCharsets.UTF_8);
         }
         return List.copyOf(faults);
     }

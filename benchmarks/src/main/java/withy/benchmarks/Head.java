@@ -13,6 +13,15 @@ import java.util.List;
  * @param shops the catalogues
  */
 record Head(Machine machine, String commit, String command, List<Shop> shops) {
+    private static final String COMMANDS = """
+                benchmarks/bin/run                  # everything, about two hours; writes this page and its plots
+                benchmarks/bin/run --minutes 25 --cap-quality 5 --cap-proof 60     # the same, shorter; the page says so
+                benchmarks/bin/run --only peers,latency,cold,page,front,scale,briefs,features,micro   # some of it, writes nothing
+                benchmarks/bin/run --quick          # every peer once and a few optima, judges no time, writes nothing; mvn verify does the same
+                benchmarks/bin/run --mechanics      # times the mechanics alone, writes nothing
+
+            """;
+
     String text(double loadAfter, double seconds) {
         Table table = new Table("run", "");
         table.row("command", "`" + command + "`");
@@ -26,8 +35,8 @@ record Head(Machine machine, String commit, String command, List<Shop> shops) {
         for (Shop shop : shops) {
             table.row(shop.parts() + " parts", shop.origin());
         }
-        return "# Benchmarks\n\nWritten by the command below; run it again to measure another machine. `benchmarks/bin/run --quick` runs every peer on a few scenarios"
-                + " to the end, judges optima and lost peers, never a time, and writes nothing; `mvn verify` does the same.\n\n"
+        return "# Benchmarks\n\n" + COMMANDS
+                + "Written by the command in the table; what a person wrote comes last.\n\n"
                 + table.text()
                 + (machine.busy() || loadAfter > machine.cores()
                         ? "**The machine was busy with other work meanwhile (see its load): all times are longer than on a free one.** Ratios are of this one run.\n\n"
