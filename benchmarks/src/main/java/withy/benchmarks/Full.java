@@ -35,15 +35,6 @@ final class Full {
     /** Of the time of the peers, what the curated catalogue gets. */
     private static final double CURATED_SHARE = 0.7;
 
-    /** Scenarios that go first, so that a short run sees a light rod, salt, wishes, casting, surf. */
-    private static final List<String> FIRST = List.of(
-            "kayak-estuary",
-            "tiny-stream-ultralight",
-            "quay-squid-nice-wishes",
-            "harbour-jigging",
-            "beach-surf",
-            "sea-trout-travel");
-
     /** Scenarios asked at each size. */
     private static final int SCALED = 4;
 
@@ -149,7 +140,12 @@ final class Full {
         int left = shops.size();
         for (Shop shop : shops) {
             long now = System.nanoTime();
-            rows.addAll(new Warm(home, talk, now + (end - now) / left--).measure(shop, List.of(Job.values())));
+            boolean large = shop.parts() >= Shop.LARGE_SIZE;
+            rows.addAll(new Warm(talk, now + (end - now) / left--)
+                    .measure(
+                            shop,
+                            large ? Job.OF_LARGE : List.of(Job.values()),
+                            large ? inOrder(shop).subList(0, SCALED) : inOrder(shop)));
         }
         draw(
                 "latency.svg",
@@ -180,7 +176,7 @@ final class Full {
         }
         curves.add(new Scale.Curve(
                 "parts",
-                "Rank 1 of " + String.join(", ", FIRST.subList(0, SCALED))
+                "Rank 1 of " + String.join(", ", Scenario.FIRST.subList(0, SCALED))
                         + " (where all their parts are there); the curated catalogue is no sample of the generated ones. Bar: 100,000 parts within 5 s, and a power of at most 1.",
                 sizes));
         List<Scale.Point> wishes = new ArrayList<>();
@@ -253,13 +249,7 @@ final class Full {
     }
 
     private List<Scenario> inOrder(Shop shop) throws IOException {
-        List<Scenario> all = new ArrayList<>(Scenario.all(home, shop.catalog()));
-        List<Scenario> ordered = new ArrayList<>();
-        FIRST.forEach(
-                name -> all.stream().filter(one -> one.name().equals(name)).forEach(ordered::add));
-        all.removeAll(ordered);
-        ordered.addAll(all);
-        return ordered;
+        return Scenario.inOrder(home, shop.catalog());
     }
 
     /** When a section must end. */

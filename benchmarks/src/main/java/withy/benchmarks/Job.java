@@ -23,6 +23,9 @@ enum Job {
     OUT_3("part out, up to three changes", 10, 100, 250),
     PLAN("plan of ten jobs", Job.NO_BAR, Job.NO_BAR, Job.NO_BAR);
 
+    /** What is measured on a large catalogue. */
+    static final List<Job> OF_LARGE = List.of(RANK_1, THREE, BINDING, REASON, LEDGER, CONFLICT, OUT_1);
+
     /** Where the project states none. */
     static final int NO_BAR = 0;
 

@@ -1,8 +1,6 @@
 package withy.benchmarks;
 
-import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,25 +22,21 @@ final class Warm {
     private static final int PLANNED = 10;
 
     /** Most of the time that goes into warming up. */
-    private static final double WARM_UP_SHARE = 0.1;
+    private static final double WARM_UP_SHARE = 0.15;
 
-    private final Path home;
     private final PrintStream talk;
     private final long endNanos;
 
     /**
-     * @param home the project's folder
      * @param talk where progress is told
      * @param endNanos from this {@link System#nanoTime} on, rows are left out and said to be
      */
-    Warm(Path home, PrintStream talk, long endNanos) {
-        this.home = home;
+    Warm(PrintStream talk, long endNanos) {
         this.talk = talk;
         this.endNanos = endNanos;
     }
 
-    List<Row> measure(Shop shop, List<Job> jobs) throws IOException {
-        List<Scenario> scenarios = Scenario.all(home, shop.catalog());
+    List<Row> measure(Shop shop, List<Job> jobs, List<Scenario> scenarios) {
         long start = System.nanoTime();
         warmUp(shop, scenarios, start + Math.round((endNanos - start) * WARM_UP_SHARE));
         List<Row> rows = new ArrayList<>();

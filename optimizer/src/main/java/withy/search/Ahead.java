@@ -9,12 +9,8 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
 import withy.catalog.Check;
-import withy.catalog.Decal;
 import withy.catalog.Grip;
-import withy.catalog.Keeper;
 import withy.rod.Face;
-import withy.rod.Fitter;
-import withy.rod.Placed;
 import withy.rod.SeatSet;
 import withy.rod.Share;
 import withy.rod.Station;
@@ -33,8 +29,6 @@ final class Ahead {
     private final long keeperFloor;
     private final long endFloor;
     private final Map<Long, EndChecks> endChecks = new HashMap<>();
-    private final Map<End, List<Option<Keeper>>> keepers = new HashMap<>();
-    private final Map<End, List<Option<Decal>>> decals = new HashMap<>();
 
     Ahead(Stand stand, PriceList list) {
         this.stand = stand;
@@ -60,12 +54,9 @@ final class Ahead {
         }
     }
 
-    /** A front end dressed with one thread. */
-    private record End(double frontMm, @Nullable Fitter fitter) {}
-
-    /** Takes ways with the cheapest keeper and inscription ahead of each. */
+    /** Takes ways with the cheapest keeper and inscription ahead of each, and the cheapest way behind the seat beside its fore grip. */
     interface Visitor {
-        void way(Way way, long ends);
+        void way(Way way, long ends, long behind);
     }
 
     /** What is asked of the ways of one seat, under one set of prices. */
@@ -75,6 +66,17 @@ final class Ahead {
 
         /** Ways that cost this much and more, ends included, are of no interest; may fall as ways come. */
         long under();
+
+        /**
+         * Cost of the cheapest way behind the seat beside a fore grip; {@link TrainGraph#none} where the two together are of no interest.
+         *
+         * @param fore the grip, or null for none
+         * @param ahead a number nothing ahead of the seat costs less than
+         */
+        long behind(@Nullable Grip fore, long ahead);
+
+        /** The same as {@link #under()} for ways with so much behind the seat. */
+        long under(long behind);
     }
 
     /** A number no way ahead of a seat costs less than, keeper and inscription included. */
@@ -119,9 +121,13 @@ final class Ahead {
         long missed = stand.ground.wishes.foreGrip(false);
         Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
         noGrip.price(k);
+        long behind = asked.behind(null, Math.min(0, foreCheckRanks.least()) + noGrip.cost + endFloor);
+        if (TrainGraph.none(behind)) {
+            return;
+        }
         if (stand.stations.optional(Station.FORE_CHECK)) {
             Face face = Seams.frontOf(set);
-            end(noCheck, noGrip, face, set.seat().frontFinished(), set.toMm(), asked, visitor);
+            end(noCheck, noGrip, face, set.seat().frontFinished(), set.toMm(), behind, asked, visitor);
         }
         for (int c = 0; foreCheckRanks.has(c); c++) {
             if (foreCheckRanks.floor(c) + noGrip.cost + endFloor >= asked.under()) {
@@ -133,7 +139,7 @@ final class Ahead {
                 stand.ground.seams.aheadOfSeat(stand.setting, set, check, null, stand.refusal.reset());
                 if (!stand.refusal.refused()) {
                     Face face = Seams.of(Station.FORE_CHECK, check);
-                    end(option, noGrip, face, true, set.toMm() + option.lengthMm, asked, visitor);
+                    end(option, noGrip, face, true, set.toMm() + option.lengthMm, behind, asked, visitor);
                 }
             }
         }
@@ -149,11 +155,21 @@ final class Ahead {
             if (option != null) {
                 Grip grip = Objects.requireNonNull(option.part);
                 option.price(k);
-                if (foreCheck.cost + option.cost + endFloor < asked.under()) {
+                long least = foreCheck.cost + option.cost + endFloor;
+                long behind = least < asked.under() ? asked.behind(grip, least) : TrainGraph.NONE;
+                if (!TrainGraph.none(behind)) {
                     stand.ground.seams.aheadOfSeat(stand.setting, set, foreCheck.part, grip, stand.refusal.reset());
                     if (!stand.refusal.refused()) {
                         Face face = Seams.frontOf(Station.FORE_GRIP, grip);
-                        end(foreCheck, option, face, grip.frontFinished(), from + option.lengthMm, asked, visitor);
+                        end(
+                                foreCheck,
+                                option,
+                                face,
+                                grip.frontFinished(),
+                                from + option.lengthMm,
+                                behind,
+                                asked,
+                                visitor);
                     }
                 }
             }
@@ -166,18 +182,19 @@ final class Ahead {
             Face face,
             boolean finished,
             double frontMm,
+            long behind,
             Asked asked,
             Visitor visitor) {
         long before = foreCheck.cost + foreGrip.cost;
         if (stand.stations.optional(Station.WINDING_CHECK)) {
             Option<Check> none = new Option<>(null, frontMm, 0, Share.NONE, 0, 0);
-            end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, asked, visitor);
+            end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, behind, asked, visitor);
         }
-        for (Option<Check> check : endChecks(frontMm, asked.under() - before)) {
-            if (before + check.cost + keeperFloor >= asked.under()) {
+        for (Option<Check> check : endChecks(frontMm, asked.under(behind) - before)) {
+            if (before + check.cost + keeperFloor >= asked.under(behind)) {
                 break;
             }
-            end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, asked, visitor);
+            end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, behind, asked, visitor);
         }
     }
 
@@ -204,82 +221,18 @@ final class Ahead {
     /** What was found below a limit. */
     private record EndChecks(List<Option<Check>> list, long under) {}
 
-    private void end(Way way, Face face, boolean finished, Asked asked, Visitor visitor) {
+    private void end(Way way, Face face, boolean finished, long behind, Asked asked, Visitor visitor) {
         long cost = way.cost();
-        if (cost + keeperFloor >= asked.under()) {
+        if (cost + keeperFloor >= asked.under(behind)) {
             return;
         }
         stand.ground.seams.frontEnd(stand.setting, face, finished, way.endCheck.part, stand.refusal.reset());
         if (!stand.refusal.refused()) {
             long ends = asked.ends(way.frontMm);
-            if (!TrainGraph.none(ends) && cost + ends < asked.under()) {
-                visitor.way(way, ends);
+            if (!TrainGraph.none(ends) && cost + ends < asked.under(behind)) {
+                visitor.way(way, ends, behind);
             }
         }
-    }
-
-    /** Keepers ahead of a front end, without thread where none is given; the empty choice first where it is allowed. */
-    List<Option<Keeper>> keepersAheadOf(double frontMm, @Nullable Fitter fitter) {
-        return keepers.computeIfAbsent(new End(frontMm, fitter), k -> {
-            List<Option<Keeper>> all = new ArrayList<>();
-            Wish<Boolean> wish =
-                    stand.ground.handleRule ? stand.ground.brief.handle().keeper() : null;
-            boolean must = wish != null && wish.hard() && wish.value();
-            boolean mustNot = wish != null && wish.hard() && !wish.value();
-            if (stand.stations.optional(Station.KEEPER) && !must) {
-                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, stand.ground.wishes.keeper(false)));
-            }
-            for (Keeper keeper : stand.ground.keepers) {
-                if (!mustNot && stand.stations.allows(Station.KEEPER, keeper)) {
-                    addKeeper(keeper, frontMm, fitter, all);
-                }
-            }
-            return all;
-        });
-    }
-
-    private void addKeeper(Keeper keeper, double frontMm, @Nullable Fitter fitter, List<Option<Keeper>> to) {
-        double x = frontMm + Fitter.KEEPER_AHEAD_MM;
-        Placed placed = new Placed(Station.KEEPER, keeper, x, 0);
-        stand.ground.rules.onPart(stand.setting, placed, stand.refusal.reset());
-        if (!stand.refusal.refused()) {
-            Share share = fitter == null ? stand.fitter.keeperAlone(keeper, frontMm) : fitter.keeper(keeper, frontMm);
-            int n = stand.setting.guideCount();
-            long missed = stand.ground.wishes.keeper(true) + stand.ground.wishes.part(Station.KEEPER, keeper, n);
-            to.add(new Option<>(keeper, x, 0, share, 0, missed));
-        }
-    }
-
-    /** A number no keeper with its thread costs less than at a front end, where weight there is a burden. */
-    long keeperAlone(double frontMm) {
-        long least = TrainGraph.NONE;
-        for (Option<Keeper> option : keepersAheadOf(frontMm, null)) {
-            option.price(k);
-            least = Math.min(least, option.cost);
-        }
-        return least;
-    }
-
-    /** Inscriptions: one where the brief asks for an inscription, else none. */
-    List<Option<Decal>> decalsAheadOf(double frontMm, Fitter fitter) {
-        return decals.computeIfAbsent(new End(frontMm, fitter), k -> {
-            List<Option<Decal>> all = new ArrayList<>();
-            boolean asked = !stand.ground.brief.look().inscription().isEmpty() && !stand.ground.decals.isEmpty();
-            Stations stations = stand.stations;
-            if (stations.optional(Station.DECAL) && (!asked || stations.empty().contains(Station.DECAL))) {
-                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, 0));
-                return all;
-            }
-            for (Decal decal : stand.ground.decals) {
-                if (stations.allows(Station.DECAL, decal)) {
-                    double from = frontMm + Fitter.DECAL_AHEAD_MM;
-                    Share share = fitter.decal(decal, frontMm);
-                    all.add(Work.option(
-                            stand.ground, stand.setting, Station.DECAL, decal, from, decal.widthMm(), share));
-                }
-            }
-            return all;
-        });
     }
 
     private boolean mustHaveForeGrip() {

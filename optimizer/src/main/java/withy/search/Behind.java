@@ -14,8 +14,6 @@ import withy.catalog.ReelSeat;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.SeatSet;
-import withy.rod.Share;
-import withy.rod.Station;
 
 /**
  * Everything behind the seat of one stand under one set of prices: for each rear grip the cheapest way on to the butt end, and for each seat the
@@ -29,14 +27,14 @@ final class Behind {
     private final Stand stand;
     private final Linear k;
     private final Ranked rearRanks;
-    private final Ranked checkRanks;
+    private final Rings rings;
     private final ButtEnd buttEnd;
     private final long dearer;
     private final Map<Long, Rear> rears = new HashMap<>();
     private final GripMasses rearMasses;
     private final double armMm;
     private final Map<Seats.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
-    private final @Nullable Option<Check> noCheck;
+    private @Nullable Likely likely;
 
     Behind(Stand stand, PriceList list) {
         this.stand = stand;
@@ -46,9 +44,8 @@ final class Behind {
         this.rearMasses = stand.shelf.rearMasses(shape);
         this.armMm = stand.setting.footMm() - stand.setting.handMm();
         this.buttEnd = new ButtEnd(stand, list);
-        this.checkRanks = list.rearChecks(shape);
+        this.rings = new Rings(stand, list.rearChecks(shape), k);
         this.dearer = buttEnd.dearer();
-        this.noCheck = stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Share.NONE, 0, 0) : null;
     }
 
     /**
@@ -84,7 +81,7 @@ final class Behind {
     long floor() {
         return !rearRanks.has(0) || !buttEnd.any() || TrainGraph.none(dearer)
                 ? NONE
-                : Math.min(0, checkRanks.least()) + rearRanks.least() + dearer;
+                : rings.least() + rearRanks.least() + dearer;
     }
 
     /**
@@ -96,50 +93,39 @@ final class Behind {
         Map<BitSet, Best> of = best.computeIfAbsent(seat, any -> new IdentityHashMap<>());
         Best known = of.get(match);
         if (known == null || TrainGraph.none(known.cost) && known.under < under) {
-            known = new Best(bestNow(seat.set(), match, under), under);
+            known = new Best(bestNow(seat, match, under), under);
             of.put(match, known);
         }
         return known.cost;
     }
 
-    /** Worked out only where there is one seat, which is then asked about on every blank. */
-    private @Nullable Joins joins(SeatSet set) {
-        return stand.shelf.seats.length == 1 ? stand.shelf.joins(set) : null;
-    }
-
     /** What was found below a limit. */
     private record Best(long cost, long under) {}
 
-    private long bestNow(SeatSet set, BitSet match, long under) {
+    private long bestNow(Seats.SeatGroup seat, BitSet match, long under) {
         long least = Math.min(NONE, under);
-        Likely likely = new Likely(set, match, least);
-        Joins joins = joins(set);
+        SeatSet set = seat.set();
+        Likely likely = likely(seat, least);
+        int first = likely.first(match);
+        if (!likely.has(first)) {
+            return NONE;
+        }
+        Rings.Below below = rings.below(set.fromMm(), least - likely.floor(first));
         boolean found = false;
-        for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
-            if (c >= 0 && checkRanks.floor(c) + likely.least() >= least) {
-                break;
-            }
-            int ring = c < 0 ? -1 : checkRanks.at(c);
-            if (joins != null && !joins.through(ring)) {
+        for (int r = first; likely.has(r) && below.least() + likely.floor(r) < least; r++) {
+            Cut cut = stand.shelf.rears[likely.at(r)];
+            if (!match.get(cut.index())) {
                 continue;
             }
-            Option<Check> check = check(c, set.fromMm());
-            if (check == null || check.cost + likely.least() >= least) {
-                continue;
-            }
-            double front = set.fromMm() - check.lengthMm;
-            for (int r = 0; likely.has(r) && check.cost + likely.floor(r) < least; r++) {
-                Cut cut = stand.shelf.rears[likely.at(r)];
-                boolean asked = joins != null || !rears.containsKey(rearKey(likely.at(r), front));
-                if (asked && !(joins == null ? meets(cut.grip(), check, set) : joins.through(ring, cut))) {
-                    continue;
-                }
-                Rear rear = rear(likely.at(r), front);
-                if (rear.option != null) {
-                    long cost = check.cost + rear.total + pair(set.seat(), rear.option);
-                    if (cost < least && (asked || meets(rear.option.part, check, set))) {
-                        least = cost;
-                        found = true;
+            BitSet joined = likely.joins.through(below.all, cut);
+            for (int ring = joined.nextSetBit(0); ring >= 0; ring = joined.nextSetBit(ring + 1)) {
+                Option<Check> check = below.of(ring);
+                if (check != null && check.cost + likely.floor(r) < least) {
+                    Rear rear = rear(likely.at(r), set.fromMm() - check.lengthMm);
+                    if (rear.option != null) {
+                        long cost = check.cost + rear.total + pair(set.seat(), rear.option);
+                        found |= cost < least;
+                        least = Math.min(least, cost);
                     }
                 }
             }
@@ -147,25 +133,45 @@ final class Behind {
         return found ? least : NONE;
     }
 
+    /** Where there is one seat, it is asked about on every blank. */
+    private boolean oneSeat() {
+        return stand.shelf.seats.length == 1;
+    }
+
+    /** The rear grips of interest below a limit, put in order once while one seat is asked about and the limit does not rise. */
+    private Likely likely(Seats.SeatGroup seat, long under) {
+        Likely known = likely;
+        if (known == null || known.set != seat.set() || known.under < under) {
+            known = new Likely(seat.set(), under);
+            likely = known;
+        }
+        return known;
+    }
+
     /** Rear grips that may matter behind one seat, the likeliest first, each with a number it and its way on do not cost less than there. */
     private final class Likely {
+        private final SeatSet set;
+        private final long under;
+        private final Joins joins;
         private final int[] cuts;
         private final Ranked ranks;
 
-        Likely(SeatSet set, BitSet match, long under) {
+        Likely(SeatSet set, long under) {
+            this.set = set;
+            this.under = under;
+            this.joins = stand.shelf.joins(set);
             long most =
                     k.perStyleCenti() * stand.ground.gripMatch.bestPair(stand.ground.style, set.seat(), stand.split);
-            long room = under - Math.min(0, checkRanks.least());
+            long room = under - rings.least();
             long dear = TrainGraph.none(dearer) ? 0 : dearer;
             double front = set.fromMm() - stand.setting.footMm();
-            Joins joins = joins(set);
             int n = 0;
             int[] kept = new int[stand.shelf.rears.length];
             long[] floors = new long[stand.shelf.rears.length];
             for (int r = 0; rearRanks.floor(r) + dear - most < room && rearRanks.has(r); r++) {
                 int i = rearRanks.at(r);
                 Cut cut = stand.shelf.rears[i];
-                if (match.get(cut.index()) && (joins == null || joins.some(cut))) {
+                if (!oneSeat() || joins.some(cut)) {
                     long on = cut.fills() ? 0 : buttEnd.least(cut);
                     if (TrainGraph.none(on)) {
                         continue;
@@ -202,30 +208,41 @@ final class Behind {
             return ranks.floor(rank);
         }
 
-        long least() {
-            return ranks.least();
+        /** Rank of the first that is one of these. */
+        int first(BitSet match) {
+            int rank = 0;
+            while (has(rank) && !match.get(stand.shelf.rears[at(rank)].index())) {
+                rank++;
+            }
+            return rank;
         }
     }
 
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
-        Likely likely =
-                new Likely(set, stand.ground.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split), under);
+        BitSet match = stand.ground.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split);
+        Likely likely = new Likely(set, under);
+        int first = likely.first(match);
+        BitSet one = new BitSet();
         long limit = under;
-        for (int c = noCheck == null ? 0 : -1; c < 0 || checkRanks.has(c); c++) {
-            if (c >= 0 && checkRanks.floor(c) + likely.least() >= limit) {
+        for (int c = rings.first(); rings.has(c); c++) {
+            if (rings.floor(c) + likely.floor(first) >= limit) {
                 break;
             }
-            Option<Check> check = check(c, set.fromMm());
+            Option<Check> check = rings.check(c, set.fromMm());
             if (check == null) {
                 continue;
             }
             double front = set.fromMm() - check.lengthMm;
-            for (int r = 0; likely.has(r) && check.cost + likely.floor(r) < limit; r++) {
-                Rear rear = rear(likely.at(r), front);
+            one.clear();
+            one.set(rings.at(c));
+            for (int r = first; likely.has(r) && check.cost + likely.floor(r) < limit; r++) {
+                Cut cut = stand.shelf.rears[likely.at(r)];
+                Rear rear = match.get(cut.index()) ? rear(likely.at(r), front) : NO_REAR;
                 if (rear.option != null) {
                     long pair = check.cost + pair(set.seat(), rear.option);
-                    if (pair + rear.total < limit && meets(rear.option.part, check, set)) {
+                    if (pair + rear.total < limit
+                            && likely.joins.through(one, cut).get(rings.at(c))) {
                         Option<Grip> grip = rear.option;
                         limit = buttEnd.ways(grip, pair + grip.cost, limit, (butt, cap, cost) -> {
                             return visitor.way(new Way(check, grip, butt, cap, cost));
@@ -236,25 +253,8 @@ final class Behind {
         }
     }
 
-    /** The check of a rank with its front face at the seat, priced; rank -1 stands for none. */
-    private @Nullable Option<Check> check(int rank, double frontMm) {
-        if (rank < 0) {
-            return noCheck;
-        }
-        Option<Check> check = stand.rearCheck(checkRanks.at(rank), frontMm);
-        if (check != null) {
-            check.price(k);
-        }
-        return check;
-    }
-
     private long pair(ReelSeat seat, Option<Grip> rear) {
         return -k.perStyleCenti() * stand.ground.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
-    }
-
-    private boolean meets(@Nullable Grip rear, Option<Check> check, SeatSet set) {
-        stand.ground.seams.behindSeat(stand.setting, rear, check.part, set, stand.refusal.reset());
-        return !stand.refusal.refused();
     }
 
     private Long rearKey(int i, double frontMm) {

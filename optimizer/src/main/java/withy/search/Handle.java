@@ -3,12 +3,11 @@ package withy.search;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Decal;
+import withy.catalog.Grip;
 import withy.catalog.Keeper;
-import withy.catalog.Part;
 import withy.rod.Fitter;
 
 /**
@@ -25,15 +24,15 @@ final class Handle {
     final Ranked seats;
     final long behindFloor;
     private final long aheadFloor;
-    private final Map<Fitter, Map<Long, Long>> ends = new IdentityHashMap<>();
+    final FrontEnds ends;
     private final Map<Fitter, Map<Integer, Least>> least = new IdentityHashMap<>();
-    private final Map<Long, Long> undressedEnds = new HashMap<>();
 
     Handle(Stand stand, PriceList list) {
         this.stand = stand;
         this.k = list.k;
         this.behind = new Behind(stand, list);
         this.ahead = new Ahead(stand, list);
+        this.ends = new FrontEnds(stand, k);
         this.seats = list.seats(stand.setting.shape());
         this.behindFloor = behind.floor();
         this.aheadFloor = ahead.floor();
@@ -126,7 +125,7 @@ final class Handle {
 
         @Override
         public long ends(double frontMm) {
-            return endsOf(dress, frontMm);
+            return ends.cost(dress, frontMm);
         }
 
         @Override
@@ -135,60 +134,25 @@ final class Handle {
         }
 
         @Override
-        public void way(Ahead.Way way, long ends) {
-            long own = way.cost() + ends;
-            long rest = behind.best(seat, beside(way), best - own);
-            if (!TrainGraph.none(rest) && own + rest < best) {
-                best = own + rest;
-                found = true;
-            }
+        public long behind(@Nullable Grip fore, long ahead) {
+            return behind.best(seat, beside(fore), best - ahead);
+        }
+
+        @Override
+        public long under(long rest) {
+            return best - rest;
+        }
+
+        @Override
+        public void way(Ahead.Way way, long ends, long rest) {
+            best = way.cost() + ends + rest;
+            found = true;
         }
     }
 
-    /** Rear grips that may stand behind the seat of a way. */
-    BitSet beside(Ahead.Way way) {
-        return stand.ground.gripMatch.rearsBeside(stand.setting, way.foreGrip().part, stand.split);
-    }
-
-    /** Cheapest keeper and inscription ahead of a front end; without thread where none is given. */
-    long endsOf(@Nullable Fitter dress, double frontMm) {
-        if (dress == null) {
-            return undressedEnds.computeIfAbsent(Stand.key(frontMm), any -> undressed(frontMm));
-        }
-        Map<Long, Long> of = ends.computeIfAbsent(dress, any -> new HashMap<>());
-        Long known = of.get(Stand.key(frontMm));
-        if (known == null) {
-            long keeper = cheapest(ahead.keepersAheadOf(frontMm, dress));
-            long decal = cheapest(ahead.decalsAheadOf(frontMm, dress));
-            known = TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + decal;
-            of.put(Stand.key(frontMm), known);
-        }
-        return known;
-    }
-
-    private long undressed(double frontMm) {
-        long keeper = ahead.keeperAlone(frontMm);
-        long decal = cheapest(ahead.decalsAheadOf(frontMm, stand.fitter));
-        // finishes differ by less than an inscription weighs
-        long least = ground().finishes.size() > 1 ? Math.min(0, decal) : decal;
-        return TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + least;
-    }
-
-    private Ground ground() {
-        return stand.ground;
-    }
-
-    private <P extends Part> long cheapest(List<Option<P>> options) {
-        long cheapest = NONE / 8;
-        boolean any = false;
-        for (Option<P> option : options) {
-            option.price(k);
-            if (!any || option.cost < cheapest) {
-                cheapest = option.cost;
-                any = true;
-            }
-        }
-        return any ? cheapest : NONE;
+    /** Rear grips that may stand behind beside a fore grip. */
+    BitSet beside(@Nullable Grip fore) {
+        return stand.ground.gripMatch.rearsBeside(stand.setting, fore, stand.split);
     }
 
     /** Takes handles from the seat on ahead with their cost; gives the cost from which on whole handles are of no interest. */
@@ -220,16 +184,15 @@ final class Handle {
 
     /** The rear grips that may stand behind, as one and the same object for the same fore grip. */
     BitSet rearsBeside(Front front) {
-        return beside(front.way());
+        return beside(front.way().foreGrip().part);
     }
 
     /** One walk over the handles below a limit. */
-    private final class Walk implements Ahead.Asked {
+    private final class Walk {
         private final Fitter dress;
         private final int leastClass;
         private final FrontVisitor visitor;
         private long limit;
-        private long before;
 
         Walk(Fitter dress, int leastClass, long limit, FrontVisitor visitor) {
             this.dress = dress;
@@ -260,35 +223,57 @@ final class Handle {
                 option.option().price(k);
                 long back = behind.best(group, all(), limit - option.option().cost - aheadFloor);
                 if (!TrainGraph.none(back)) {
-                    before = option.option().cost + back;
-                    ahead.ways(option.set(), this, (way, ends) -> way(group, option, way, ends));
+                    Around around = new Around(group, option, back);
+                    ahead.ways(option.set(), around, around);
                 }
             }
         }
 
-        @Override
-        public long ends(double frontMm) {
-            return endsOf(dress, frontMm);
-        }
+        /** The ways around one seat. */
+        private final class Around implements Ahead.Asked, Ahead.Visitor {
+            private final Seats.SeatGroup group;
+            private final Seats.SeatOption seat;
+            private final long back;
 
-        @Override
-        public long under() {
-            return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - before;
-        }
-
-        private void way(Seats.SeatGroup group, Seats.SeatOption seat, Ahead.Way way, long ends) {
-            long own = seat.option().cost + way.cost();
-            long back = limit == Long.MIN_VALUE ? NONE : behind.best(group, beside(way), limit - own - ends);
-            if (TrainGraph.none(back)) {
-                return;
+            /** With the cheapest way behind the seat beside any grips. */
+            Around(Seats.SeatGroup group, Seats.SeatOption seat, long back) {
+                this.group = group;
+                this.seat = seat;
+                this.back = back;
             }
-            for (Option<Keeper> keeper : ahead.keepersAheadOf(way.frontMm(), dress)) {
-                for (Option<Decal> decal : ahead.decalsAheadOf(way.frontMm(), dress)) {
-                    keeper.price(k);
-                    decal.price(k);
-                    long soFar = own + keeper.cost + decal.cost;
-                    if (limit != Long.MIN_VALUE && soFar + back < limit) {
-                        limit = Math.min(limit, visitor.front(new Front(seat, way, keeper, decal), soFar));
+
+            @Override
+            public long ends(double frontMm) {
+                return ends.cost(dress, frontMm);
+            }
+
+            @Override
+            public long under() {
+                return under(back);
+            }
+
+            @Override
+            public long under(long rest) {
+                return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - seat.option().cost - rest;
+            }
+
+            @Override
+            public long behind(@Nullable Grip fore, long ahead) {
+                long own = seat.option().cost + ahead;
+                return limit == Long.MIN_VALUE ? NONE : behind.best(group, beside(fore), limit - own);
+            }
+
+            @Override
+            public void way(Ahead.Way way, long beyond, long rest) {
+                long own = seat.option().cost + way.cost();
+                for (Option<Keeper> keeper : ends.keepersAheadOf(way.frontMm(), dress)) {
+                    for (Option<Decal> decal : ends.decalsAheadOf(way.frontMm(), dress)) {
+                        keeper.price(k);
+                        decal.price(k);
+                        long soFar = own + keeper.cost + decal.cost;
+                        if (limit != Long.MIN_VALUE && soFar + rest < limit) {
+                            limit = Math.min(limit, visitor.front(new Front(seat, way, keeper, decal), soFar));
+                        }
                     }
                 }
             }

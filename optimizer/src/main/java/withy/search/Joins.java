@@ -1,6 +1,8 @@
 package withy.search;
 
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Check;
 import withy.rod.SeatSet;
@@ -8,59 +10,73 @@ import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
 
-/** Which rear grips (by {@link Cut#index}) each check, or none, joins to one seat: told by the parts alone, so the same on every blank. */
+/**
+ * Which checks, or none, join which rear grips to one seat: told by the parts alone, so the same on every blank. Each pair is asked of the rules once,
+ * when it is first wanted. Sets of checks hold the index on the shelf plus one; 0 stands for none. Not for several threads at once.
+ */
 final class Joins {
-    private final BitSet[] byCheck;
-    private final BitSet some = new BitSet();
+    private final Shelf shelf;
+    private final SeatSet set;
+    private final Setting setting;
+    private final Refusal refusal = new Refusal();
+    private final BitSet possible = new BitSet();
+    private final Map<Integer, Pairs> byGrip = new HashMap<>();
 
-    private Joins(int checks) {
-        this.byCheck = new BitSet[checks + 1];
-    }
-
-    static Joins of(Shelf shelf, SeatSet set) {
-        Joins joins = new Joins(shelf.checks.length);
-        Setting setting = shelf.ground.anySetting();
-        Refusal refusal = new Refusal();
-        for (int c = -1; c < shelf.checks.length; c++) {
-            Check check = c < 0 ? null : shelf.checks[c];
-            joins.byCheck[c + 1] = beside(shelf, setting, set, check, refusal);
-            joins.some.or(joins.byCheck[c + 1]);
+    Joins(Shelf shelf, SeatSet set) {
+        this.shelf = shelf;
+        this.set = set;
+        this.setting = shelf.ground.anySetting();
+        for (int c = 0; c <= shelf.checks.length; c++) {
+            Check check = part(c);
+            boolean allowed = check == null
+                    ? shelf.stations.optional(Station.REAR_CHECK)
+                    : shelf.stations.allows(Station.REAR_CHECK, check);
+            shelf.ground.seams.behindSeat(setting, null, check, set, refusal.reset());
+            possible.set(c, allowed && !refusal.refused());
         }
-        return joins;
     }
 
-    private static BitSet beside(Shelf shelf, Setting setting, SeatSet set, @Nullable Check check, Refusal refusal) {
-        BitSet may = new BitSet();
-        boolean allowed = check == null
-                ? shelf.stations.optional(Station.REAR_CHECK)
-                : shelf.stations.allows(Station.REAR_CHECK, check);
-        shelf.ground.seams.behindSeat(setting, null, check, set, refusal.reset());
-        if (allowed && !refusal.refused()) {
-            for (Cut cut : shelf.rears) {
-                shelf.ground.seams.behindSeat(setting, cut.grip(), check, set, refusal.reset());
-                may.set(cut.index(), !refusal.refused());
-            }
-        }
-        return may;
-    }
+    /** What is known of one grip: the checks asked about, and those of them that join it. */
+    private record Pairs(BitSet asked, BitSet joined) {}
 
     /** True where no rear grip goes behind the seat. */
     boolean none() {
-        return some.isEmpty();
+        for (Cut cut : shelf.rears) {
+            if (some(cut)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** True where some check, or none, joins a grip to the seat. */
     boolean some(Cut rear) {
-        return some.get(rear.index());
+        return !through(possible, rear).isEmpty();
     }
 
-    /** True where this check of the shelf, or none for -1, joins some grip to the seat. */
-    boolean through(int check) {
-        return !byCheck[check + 1].isEmpty();
+    /** Those that join a grip to the seat, of these and of such as were asked about earlier. */
+    BitSet through(BitSet checks, Cut rear) {
+        Pairs of = byGrip.computeIfAbsent(rear.index(), any -> new Pairs(new BitSet(), new BitSet()));
+        for (int c = checks.nextSetBit(0); c >= 0; c = checks.nextSetBit(c + 1)) {
+            if (!of.asked.get(c)) {
+                of.asked.set(c);
+                if (asked(c, rear)) {
+                    of.joined.set(c);
+                }
+            }
+        }
+        return of.joined;
     }
 
-    /** True where this check of the shelf, or none for -1, joins a grip to the seat. */
-    boolean through(int check, Cut rear) {
-        return byCheck[check + 1].get(rear.index());
+    private boolean asked(int check, Cut rear) {
+        if (!possible.get(check)) {
+            return false;
+        }
+        shelf.ground.seams.behindSeat(setting, rear.grip(), part(check), set, refusal.reset());
+        return !refusal.refused();
+    }
+
+    private @Nullable Check part(int check) {
+        return check == 0 ? null : shelf.checks[check - 1];
     }
 }

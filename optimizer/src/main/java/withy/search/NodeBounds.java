@@ -4,11 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import withy.brief.Brief.HandleForm;
-import withy.catalog.Adhesive;
-import withy.catalog.Blank;
-import withy.catalog.Finish;
-import withy.rod.BlankShape;
-import withy.rod.Consumables;
 import withy.rod.Layout;
 import withy.rod.Setting;
 import withy.rod.Station;
@@ -20,12 +15,10 @@ final class NodeBounds {
     private final Ground ground;
     private final Bounds bounds;
     private final Map<FloorKey, Floors> floors = new HashMap<>();
-    private final long fixedMilli;
 
     NodeBounds(Task task) {
         this.ground = task.ground;
         this.bounds = task.bounds;
-        this.fixedMilli = ground.threads.isEmpty() ? 0 : fixedMilli();
     }
 
     private record FloorKey(Linear prices, int leastClass) {}
@@ -39,7 +32,7 @@ final class NodeBounds {
         boolean exactTrain = TrainFloors.works(k) && node.stage() != Node.Stage.OPENED;
         Setting setting = node.setting();
         if (setting != null) {
-            long blank = blank(node.shape(), setting.footMm(), k);
+            long blank = node.site().blankCost().at(setting.footMm(), k);
             if (node.stage().compareTo(Node.Stage.HANDLED) >= 0) {
                 return handled(node, setting, k, blank, limit);
             }
@@ -58,7 +51,7 @@ final class NodeBounds {
         }
         long blank = TrainGraph.NONE;
         for (int foot : ground.feet) {
-            blank = Math.min(blank, blank(node.shape(), foot, k));
+            blank = Math.min(blank, node.site().blankCost().at(foot, k));
         }
         return sum(sum(handle, train), blank);
     }
@@ -66,13 +59,13 @@ final class NodeBounds {
     /** The same of one layout of a blank that is looked at, before it is a node of its own. */
     long of(Node node, Layout layout, Linear k) {
         long train = TrainFloors.works(k) ? train(node, layout.guideCount(), k) : train(node, k);
-        return sum(sum(blank(node.shape(), layout.reelFootMm(), k), train), handle(node, layout.form(), k));
+        return sum(sum(node.site().blankCost().at(layout.reelFootMm(), k), train), handle(node, layout.form(), k));
     }
 
     /** The same of the builds of a layout with each of the threads worth looking at. */
     long[] dressed(Node node, Setting setting, Stand stand, Linear k, long limit) {
         long[] trains = trains(node, setting.guideCount(), k);
-        long blank = blank(node.shape(), setting.footMm(), k);
+        long blank = node.site().blankCost().at(setting.footMm(), k);
         long least = Arrays.stream(trains).min().orElse(TrainGraph.NONE);
         long handle = stand.leastUndressed(k, node.leastClass(), Math.min(limit, TrainGraph.NONE) - sum(least, blank));
         return Arrays.stream(trains)
@@ -132,7 +125,7 @@ final class NodeBounds {
         for (HandleForm form : HandleForm.values()) {
             handle = Math.min(handle, node.site().shelf(form).priced(money).moneyAnywhere());
         }
-        return sum(sum(handle, train(node, money)), blank(node.shape(), ground.firstFoot(), money));
+        return sum(sum(handle, train(node, money)), node.site().blankCost().at(ground.firstFoot(), money));
     }
 
     /** False where some sum is over its ceiling in every build of a node. */
@@ -192,50 +185,7 @@ final class NodeBounds {
         return TrainGraph.none(a) || TrainGraph.none(b) ? TrainGraph.NONE : a + b;
     }
 
-    /** Blank, reel and fixed consumables at one reel position. */
-    private long blank(BlankShape shape, int foot, Linear k) {
-        double hand = foot - Setting.armMm(ground.brief);
-        double moment = (shape.mass().firstGmm() - shape.mass().massG() * foot) * 1000;
-        double inertia = shape.mass().inertiaGmm2(hand) * 1000;
-        long milli = ground.tariff.partMilli(shape.blank(), 1)
-                + ground.tariff.everyRodMilli(shape.joints().size())
-                + fixedMilli;
-        long style = ground.style.part(shape.blank(), HandleForm.SPLIT, Station.BLANK, shape.blank(), 1);
-        return k.constant()
-                + k.perMg() * shape.blank().massMg()
-                + (long) (k.perMgMm() * moment)
-                + (long) (k.perMgMm2() * inertia)
-                + k.perMilli() * milli
-                - k.perStyleCenti() * style
-                + k.perMilliStep() * missed(shape.blank());
-    }
-
-    /** What every rod on a blank has missed of the nice wishes at least, but for what its other parts are credited, thousandths of a step. */
-    private long missed(Blank blank) {
-        long finish = Long.MAX_VALUE;
-        for (Finish one : ground.finishes) {
-            finish = Math.min(finish, ground.wishes.part(Station.FINISH, one, 1));
-        }
-        long adhesive = Long.MAX_VALUE;
-        for (Adhesive one : ground.adhesives) {
-            adhesive = Math.min(adhesive, ground.wishes.part(Station.ADHESIVE, one, 1));
-        }
-        return ground.wishes.blank(blank) + ground.wishes.part(Station.BLANK, blank, 1) + finish + adhesive;
-    }
-
     private Floors floors(int leastClass, Linear k) {
         return floors.computeIfAbsent(new FloorKey(k, leastClass), key -> new Floors(ground, k, leastClass));
-    }
-
-    /** Cheapest sundries, adhesive and finish. */
-    private long fixedMilli() {
-        long least = Long.MAX_VALUE;
-        for (Finish finish : ground.finishes) {
-            for (Adhesive adhesive : ground.adhesives) {
-                least = Math.min(
-                        least, ground.tariff.fixedMilli(new Consumables(ground.threads.get(0), finish, adhesive), 0));
-            }
-        }
-        return least;
     }
 }

@@ -224,9 +224,9 @@ final class Shelf {
     /** A seat's rear face, which a hood may make another. */
     private record RearFace(ReelSeat seat, double odMm) {}
 
-    /** What joins rear grips to a seat; asked of the rules once a rear face. */
+    /** What joins rear grips to a seat, the same for every set with such a rear face. */
     Joins joins(SeatSet set) {
-        return joins.computeIfAbsent(new RearFace(set.seat(), set.rearFaceMm()), any -> Joins.of(this, set));
+        return joins.computeIfAbsent(new RearFace(set.seat(), set.rearFaceMm()), any -> new Joins(this, set));
     }
 
     GripMasses rearMasses(BlankShape shape) {

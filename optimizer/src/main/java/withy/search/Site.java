@@ -32,6 +32,7 @@ final class Site {
     private final Map<Integer, Setting> settings = new HashMap<>();
     private final Map<Integer, List<Stand>> stands = new HashMap<>();
     private final TrainFloors trains;
+    private @Nullable BlankCost blankCost;
     private @Nullable List<Ends.Group> ends;
     private @Nullable List<Integer> counts;
     private @Nullable List<Consumables> threads;
@@ -57,6 +58,16 @@ final class Site {
 
     Shelf shelf(HandleForm form) {
         return shelves.apply(form);
+    }
+
+    /** What the blank costs under any prices. */
+    BlankCost blankCost() {
+        BlankCost known = blankCost;
+        if (known == null) {
+            known = BlankCost.of(ground, shape);
+            blankCost = known;
+        }
+        return known;
     }
 
     /** Caps and tip-tops that go together; none where no pair makes a rod of the length wanted. */

@@ -1,5 +1,8 @@
 package withy.search;
 
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Grip;
+
 /** Whether any handle goes on one stand, whatever it costs: the first one found ends it. */
 final class SomeHandle {
     private final Handle handle;
@@ -48,7 +51,7 @@ final class SomeHandle {
 
         @Override
         public long ends(double frontMm) {
-            return handle.endsOf(null, frontMm);
+            return handle.ends.cost(null, frontMm);
         }
 
         @Override
@@ -57,8 +60,18 @@ final class SomeHandle {
         }
 
         @Override
-        public void way(Ahead.Way way, long ends) {
-            found = found || !TrainGraph.none(handle.behind.best(seat, handle.beside(way), TrainGraph.NONE));
+        public long under(long behind) {
+            return under();
+        }
+
+        @Override
+        public long behind(@Nullable Grip fore, long ahead) {
+            return found ? TrainGraph.NONE : handle.behind.best(seat, handle.beside(fore), TrainGraph.NONE);
+        }
+
+        @Override
+        public void way(Ahead.Way way, long beyond, long behind) {
+            found = true;
         }
     }
 }

@@ -58,13 +58,53 @@ final class TrainLeast {
         long[] least = new long[graphs.size()];
         Arrays.fill(least, NONE);
         long[][][] wraps = wraps(k);
-        for (int n = 0; n < worthIt.length; n++) {
-            long[][] bare = bare(n, k, leastClass);
+        long[][] fewest = fewest(wraps);
+        long[][][] bare = new long[worthIt.length][][];
+        long[] floors = new long[worthIt.length];
+        for (int n = 0; n < floors.length; n++) {
+            bare[n] = bare(n, k, leastClass);
+            floors[n] = floor(n, bare[n], fewest, k, leastClass);
+        }
+        Ranked groups = new Ranked(floors);
+        for (int r = 0; groups.has(r); r++) {
+            int n = groups.at(r);
             for (int t = 0; t < least.length; t++) {
-                least[t] = Math.min(least[t], through(n, t, bare, wraps[t], k, leastClass));
+                if (floors[n] < least[t]) {
+                    least[t] = Math.min(least[t], through(n, t, bare[n], wraps[t], k, leastClass));
+                }
             }
         }
         return least;
+    }
+
+    /** The least that any thread's wraps cost. */
+    private static long[][] fewest(long[][][] wraps) {
+        long[][] fewest = new long[wraps[0].length][];
+        for (int i = 0; i < fewest.length; i++) {
+            fewest[i] = wraps[0][i].clone();
+            for (long[][] of : wraps) {
+                for (int s = 0; s < fewest[i].length; s++) {
+                    fewest[i][s] = Math.min(fewest[i][s], of[i][s]);
+                }
+            }
+        }
+        return fewest;
+    }
+
+    /** A number no train of a group costs less than: every guide by itself the cheapest, whether or not they go together. */
+    private long floor(int n, long[][] bare, long[][] wraps, Linear k, int leastClass) {
+        TrainGraph.Train train = graphs.get(0).trains().get(n);
+        long sum = TrainGraph.least(tips(train, k, leastClass));
+        for (int i = 0; i < bare.length && !TrainGraph.none(sum); i++) {
+            long least = NONE;
+            for (int j = 0; j < bare[i].length; j++) {
+                if (!TrainGraph.none(bare[i][j])) {
+                    least = Math.min(least, bare[i][j] + wraps[i][train.group.footShape[worthIt[n][i][j]]]);
+                }
+            }
+            sum = TrainGraph.none(least) ? NONE : sum + least;
+        }
+        return sum;
     }
 
     /** Cost of the wraps of one foot: {@code atNought} and so much more a millimetre of foot, less what rounding can save. */
