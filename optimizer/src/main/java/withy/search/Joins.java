@@ -56,7 +56,9 @@ final class Joins {
 
     /** Those that join a grip to the seat, of these and of such as were asked about earlier. */
     BitSet through(BitSet checks, Cut rear) {
-        Pairs of = byGrip.computeIfAbsent(rear.index(), any -> new Pairs(new BitSet(), new BitSet()));
+        Pairs of = byGrip.computeIfAbsent(
+                rear.index(),
+                any -> new Pairs(new BitSet(shelf.checks.length + 1), new BitSet(shelf.checks.length + 1)));
         for (int c = checks.nextSetBit(0); c >= 0; c = checks.nextSetBit(c + 1)) {
             if (!of.asked.get(c)) {
                 of.asked.set(c);
