@@ -1,11 +1,13 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import withy.brief.Brief.HandleForm;
 import withy.catalog.Arbor;
 import withy.catalog.Hood;
+import withy.catalog.Part;
 import withy.catalog.ReelSeat;
 import withy.rod.Fitter;
 import withy.rod.Placed;
@@ -67,11 +69,12 @@ final class Seats {
             double from = setting.footMm() - seat.footCentreMm();
             if (fits(seat, from)) {
                 List<SeatOption> all = new ArrayList<>();
+                Map<Arbor, Share> cut = new IdentityHashMap<>();
                 for (Hood hood : shelf.hoodsFor(seat)) {
-                    arbors(seat, hood, from, all);
+                    arbors(seat, hood, from, cut, all);
                 }
                 if (stations.optional(Station.HOOD)) {
-                    arbors(seat, null, from, all);
+                    arbors(seat, null, from, cut, all);
                 }
                 group(all, groups);
             }
@@ -102,36 +105,60 @@ final class Seats {
         }
     }
 
-    private void arbors(ReelSeat seat, @Nullable Hood hood, double from, List<SeatOption> to) {
+    private void arbors(ReelSeat seat, @Nullable Hood hood, double from, Map<Arbor, Share> cut, List<SeatOption> to) {
         if (stations.optional(Station.SEAT_ARBORS)) {
-            add(new SeatSet(seat, hood, null, from), to);
+            SeatSet bare = new SeatSet(seat, hood, null, from);
+            if (goes(bare)) {
+                add(bare, held(bare), Share.NONE, to);
+            }
         }
+        Held held = null;
         for (Arbor arbor : ground.arborsWorthIt) {
-            if (stations.allows(Station.SEAT_ARBORS, arbor)) {
-                add(new SeatSet(seat, hood, arbor, from), to);
+            SeatSet set = new SeatSet(seat, hood, arbor, from);
+            if (stations.allows(Station.SEAT_ARBORS, arbor) && goes(set)) {
+                held = held == null ? held(set) : held;
+                add(set, held, cut.computeIfAbsent(arbor, any -> fitter.arbors(set)), to);
             }
         }
     }
 
-    private void add(SeatSet set, List<SeatOption> to) {
+    private boolean goes(SeatSet set) {
         ground.rules.onSeat(setting, set, refusal.reset());
-        if (refusal.refused()) {
-            return;
+        return !refusal.refused();
+    }
+
+    /** Seat and hood, the same whichever arbors hold them. */
+    private record Held(Share share, long style, long missed) {}
+
+    private Held held(SeatSet set) {
+        long style = style(Station.SEAT, set.seat());
+        long missed = ground.wishes.seat(set.seat()) + missed(Station.SEAT, set.seat());
+        Hood hood = set.hood();
+        if (hood != null) {
+            style += style(Station.HOOD, hood);
+            missed += missed(Station.HOOD, hood);
         }
-        Share share = fitter.seat(set).plus(fitter.hood(set)).plus(fitter.arbors(set));
-        int n = setting.guideCount();
-        HandleForm form = setting.layout().form();
-        long style = ground.style.part(setting.blank(), form, Station.SEAT, set.seat(), n);
-        long missed = ground.wishes.seat(set.seat()) + ground.wishes.part(Station.SEAT, set.seat(), n);
-        if (set.hood() != null) {
-            style += ground.style.part(setting.blank(), form, Station.HOOD, set.hood(), n);
-            missed += ground.wishes.part(Station.HOOD, set.hood(), n);
+        return new Held(fitter.seat(set).plus(fitter.hood(set)), style, missed);
+    }
+
+    private void add(SeatSet set, Held held, Share arbors, List<SeatOption> to) {
+        long style = held.style;
+        long missed = held.missed;
+        Arbor arbor = set.arbor();
+        if (arbor != null) {
+            style += style(Station.SEAT_ARBORS, arbor);
+            missed += missed(Station.SEAT_ARBORS, arbor);
         }
-        if (set.arbor() != null) {
-            style += ground.style.part(setting.blank(), form, Station.SEAT_ARBORS, set.arbor(), n);
-            missed += ground.wishes.part(Station.SEAT_ARBORS, set.arbor(), n);
-        }
+        Share share = held.share.plus(arbors);
         to.add(new SeatOption(
                 set, new Option<>(set.seat(), set.fromMm(), set.seat().lengthMm(), share, style, missed)));
+    }
+
+    private long style(Station station, Part part) {
+        return ground.style.part(setting.blank(), setting.layout().form(), station, part, setting.guideCount());
+    }
+
+    private long missed(Station station, Part part) {
+        return ground.wishes.part(station, part, setting.guideCount());
     }
 }
