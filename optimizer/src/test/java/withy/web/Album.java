@@ -64,6 +64,13 @@ final class Album {
                 "Page.setFontSizes", Map.of("fontSizes", Map.of("standard", pixels, "fixed", pixels - 3)));
         browser.until(() -> (pixels + "px")
                 .equals(browser.driver.executeScript("return getComputedStyle(document.documentElement).fontSize")));
+        painted();
+    }
+
+    /** Waits until what was laid out is on the screen too. */
+    private void painted() {
+        browser.driver.executeAsyncScript(
+                "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()));");
     }
 
     private void measured(String where) {
