@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param wishes fields of the brief with the part or material they are about
  * @param sentence told as on the phone
  * @param breach what the nearest build breaks, or null where nothing can be built even without the last of them
- * @param nearest that build: the best with the last of the wishes dropped; null likewise
+ * @param nearest that build: the best with the last of the wishes dropped, the cheapest where that is the budget; null likewise
  */
 public record Conflict(
         List<Asked> wishes,

@@ -57,19 +57,21 @@ public record Impossible(
     }
 
     /**
-     * The best build with the last wish of a set given up, measured for a brief that keeps the set. As many of the other wishes are kept as can be:
+     * The best build with the last wish of a set given up, or the cheapest where that is the budget, measured for a brief that keeps the set. As many of the other wishes are kept as can be:
      * all of them, or what tackle and body ask, or none.
      */
     private static @Nullable Found nearest(Inquiry inquiry, Query question, List<Demand> set, List<Demand> demands) {
         Demand last = set.get(set.size() - 1);
+        boolean money = last.key().equals("budgetMinor");
         List<Demand> others = demands.stream().filter(d -> !set.contains(d)).toList();
         List<Demand> loose =
                 others.stream().filter(d -> !BODILY.contains(d.key())).toList();
         for (List<Demand> dropped : List.of(List.<Demand>of(), loose, others)) {
             for (Brief kept : Demands.without(inquiry.brief(), dropped)) {
                 for (Brief without : Demands.without(kept, List.of(last))) {
-                    if (inquiry.possible(question.withBrief(without))) {
-                        Found found = inquiry.best(question.withBrief(without));
+                    Query asked = question.withBrief(without);
+                    if (inquiry.possible(asked)) {
+                        Found found = money ? Repairs.cheapest(inquiry, asked) : inquiry.best(asked);
                         return found == null ? null : inquiry.measuredFor(kept, found.build());
                     }
                 }

@@ -1,6 +1,7 @@
 package withy.explain;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import withy.rules.Sentences;
 
 /** The words of answers, by key, from the one file of the language; facts are already text in the reader's units when they come here. */
@@ -42,6 +43,11 @@ public final class Phrases {
         }
         String most = String.join(", ", words.subList(0, words.size() - 1));
         return of("list.and", most, words.get(words.size() - 1));
+    }
+
+    /** What a sentence says of a thing that it begins with; null where it begins otherwise. */
+    public static @Nullable String saidOf(String name, String sentence) {
+        return sentence.startsWith(name + " ") ? sentence.substring(name.length() + 1) : null;
     }
 
     /** The first letter as at the start of a sentence. */

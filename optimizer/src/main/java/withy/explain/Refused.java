@@ -119,9 +119,12 @@ final class Refused {
 
     private String broken(Breach main, List<Conflict.Asked> forcing) {
         List<String> words = forcing.stream().map(Conflict.Asked::words).toList();
+        String names = inquiry.names(parts);
+        String ofIt = Phrases.saidOf(names, main.sentence());
+        String broken = ofIt == null ? main.sentence() : Phrases.of("whynot.it", ofIt);
         return forcing.isEmpty()
-                ? Phrases.of("whynot.breaks.alone", inquiry.names(parts), main.sentence())
-                : Phrases.of("whynot.breaks", inquiry.names(parts), main.sentence(), Phrases.list(words));
+                ? Phrases.of("whynot.breaks.alone", names, broken)
+                : Phrases.of("whynot.breaks", names, broken, Phrases.list(words));
     }
 
     private String stock(Breach breach) {

@@ -195,7 +195,10 @@ final class Repairs {
     private long leastMoney(Brief brief, Dial dial) {
         Brief plain = plain(brief);
         long now = Math.round(dial.now());
-        long enough = Math.min(dial.steps(), cheapest(plain) - now);
+        Found cheapest = cheapest(inquiry, question.withBrief(plain));
+        long price =
+                cheapest == null ? Long.MAX_VALUE : cheapest.rod().figures().priceMinor();
+        long enough = Math.min(dial.steps(), price - now);
         long tooLittle = 0;
         long step = 1;
         while (enough - tooLittle > 1) {
@@ -205,8 +208,8 @@ final class Repairs {
             if (some == null) {
                 tooLittle = less;
             } else {
-                long price = inquiry.measuredFor(said, some).rod().figures().priceMinor();
-                enough = Math.max(tooLittle + 1, Math.min(less, price - now));
+                long met = inquiry.measuredFor(said, some).rod().figures().priceMinor();
+                enough = Math.max(tooLittle + 1, Math.min(less, met - now));
                 step *= 2;
             }
         }
@@ -225,11 +228,10 @@ final class Repairs {
                 .toList();
     }
 
-    /** A price that something can be built for: that of the build where price counts above all. */
-    private long cheapest(Brief brief) {
-        Brief free = new BriefDraft(brief).budget(null).brief();
-        Found found = inquiry.bestFor(question.withBrief(free).withPriorities(Inquiry.only(Objective.PRICE)));
-        return found == null ? Long.MAX_VALUE : found.rod().figures().priceMinor();
+    /** The build where price counts above all, whatever the budget; null where there is none. */
+    static @Nullable Found cheapest(Inquiry inquiry, Query question) {
+        Brief free = plain(new BriefDraft(question.brief()).budget(null).brief());
+        return inquiry.bestFor(question.withBrief(free).withPriorities(Inquiry.only(Objective.PRICE)));
     }
 
     private boolean possible(Brief brief) {

@@ -14,7 +14,6 @@ import withy.explain.Finding.Outcome;
 import withy.explain.TradeOffs.TradeOff;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Query;
-import withy.objectives.Solver.Solution;
 
 /**
  * Why a part, or several together, are not in the best build. The opponent is the best legal build that contains them. Where nobody would notice
@@ -126,20 +125,31 @@ public final class WhyNot {
                 : Phrases.of("whynot.rodWith", inquiry.names(other));
     }
 
-    /** A build at least as good in all six and not the opponent itself, or null: rank 1 where it will do. */
+    /**
+     * The best build at least as good in all six and not the opponent itself, or null. Only where the best one met so far is worse is that forbidden,
+     * and the best looked for again, until it is worse in nothing or scores no less.
+     */
     private @Nullable Found better(Found first, Found opponent) {
-        if (atLeastAsGood(first.vector(), opponent.vector())) {
-            return first;
-        }
         Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
-        for (Objective objective : Objective.values()) {
-            ceilings.put(objective, opponent.vector().loss(objective));
+        Found best = first;
+        while (best != null && worse(best, opponent, ceilings)) {
+            Query under = inquiry.query().under(ceilings);
+            boolean less = inquiry.solved(under).score() < inquiry.score(opponent.vector());
+            best = less ? inquiry.best(under) : null;
         }
-        Query under = inquiry.query().under(ceilings);
-        Solution solution = inquiry.solved(under);
-        boolean less = solution.build() != null && solution.score() < inquiry.score(opponent.vector());
-        Found found = less ? inquiry.best(under) : null;
-        return found != null && atLeastAsGood(found.vector(), opponent.vector()) ? found : null;
+        return best != null && atLeastAsGood(best.vector(), opponent.vector()) ? best : null;
+    }
+
+    /** True where a build is worse in something; a ceiling is put on each such objective. */
+    private static boolean worse(Found one, Found opponent, Map<Objective, Long> ceilings) {
+        boolean worse = false;
+        for (Objective objective : Objective.values()) {
+            long most = opponent.vector().loss(objective);
+            if (one.vector().loss(objective) > most) {
+                worse |= ceilings.put(objective, most) == null;
+            }
+        }
+        return worse;
     }
 
     /** In all six and in what nice wishes count. */

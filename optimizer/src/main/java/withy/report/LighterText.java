@@ -130,7 +130,11 @@ public final class LighterText {
         }
         for (PartLine line : refused.subList(0, Math.min(MOST_TOLD, refused.size()))) {
             String lighter = units.fineMass(line.partSavesG());
-            page.paragraph("· ", line.name() + ", " + Phrases.of("text.lighter.refused", lighter, line.sentence()));
+            String ofIt = Phrases.saidOf(line.name(), line.sentence());
+            String but = ofIt == null
+                    ? Phrases.of("text.lighter.refused", lighter, line.sentence())
+                    : Phrases.of("text.lighter.refused.it", lighter, ofIt);
+            page.paragraph("· ", line.name() + ", " + but);
         }
         if (refused.size() > MOST_TOLD) {
             List<PartLine> rest = refused.subList(MOST_TOLD, refused.size());

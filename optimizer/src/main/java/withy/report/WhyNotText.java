@@ -3,6 +3,7 @@ package withy.report;
 import java.util.Currency;
 import java.util.List;
 import withy.app.BuildSheet.TradeOffLine;
+import withy.app.BuildSheet.VerdictLine;
 import withy.app.Reasons.BuildLine;
 import withy.app.Reasons.ConflictLine;
 import withy.app.Reasons.FlipLine;
@@ -15,6 +16,9 @@ import withy.units.QuantityText;
 
 /** The answer of {@code whynot} for a terminal of 80 columns. */
 public final class WhyNotText {
+    /** Rules besides the first that are told one by one. */
+    private static final int MOST_ALSO = 3;
+
     private final Page page = new Page();
     private final QuantityText units;
     private final Currency currency;
@@ -34,9 +38,7 @@ public final class WhyNotText {
     private void write(WhyNotAnswer answer) {
         page.paragraph("", answer.brief().path("name").asText());
         page.gap().paragraph("", answer.sentence());
-        answer.breaks().stream()
-                .skip(1)
-                .forEach(also -> page.paragraph("", Phrases.of("text.whynot.also", also.sentence())));
+        also(answer.breaks().stream().skip(1).map(VerdictLine::sentence).toList());
         flips(answer);
         beside(answer);
         if (answer.impossible() != null) {
@@ -44,6 +46,16 @@ public final class WhyNotText {
         }
         if (answer.interrupted()) {
             page.gap().paragraph("", Phrases.of("text.whynot.open"));
+        }
+    }
+
+    /** Further rules broken: a few of them, then how many more. */
+    private void also(List<String> others) {
+        boolean all = others.size() <= MOST_ALSO + 1;
+        List<String> told = all ? others : others.subList(0, MOST_ALSO);
+        told.forEach(also -> page.paragraph("", Phrases.of("text.whynot.also", also)));
+        if (!all) {
+            page.paragraph("", Phrases.of("text.whynot.others", others.size() - MOST_ALSO));
         }
     }
 
