@@ -18,6 +18,9 @@ final class Album {
     private static final double A4_WIDE_IN = 8.27;
     private static final double A4_TALL_IN = 11.69;
 
+    /** Height that most pages have in large letters, pixels. */
+    private static final int TALL = 6000;
+
     private final Browser browser;
     private final List<String> faults = new ArrayList<>();
 
@@ -40,8 +43,9 @@ final class Album {
             emulate("dark");
             shot(name, width, "dark");
             emulate("light");
+            browser.sized(width, TALL);
             letters(32);
-            shot(name, width, "large");
+            shot(name, width, "large", false);
             measured(name + " at " + width + " in large letters");
             letters(16);
         }
@@ -78,10 +82,15 @@ final class Album {
     }
 
     private void shot(String name, int width, String look) {
+        shot(name, width, look, true);
+    }
+
+    /** Only within the window do letters keep the size they were given. */
+    private void shot(String name, int width, String look, boolean beyondTheWindow) {
         kept(
                 name + "-" + width + "-" + look + ".png",
                 browser.driver.executeCdpCommand(
-                        "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "format", "png")));
+                        "Page.captureScreenshot", Map.of("captureBeyondViewport", beyondTheWindow, "format", "png")));
     }
 
     private void printed(String name) {

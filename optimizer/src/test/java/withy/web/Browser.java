@@ -90,9 +90,14 @@ final class Browser implements AutoCloseable {
 
     /** Page width in CSS pixels; below 500 as a phone. */
     Browser width(int pixels) {
+        return sized(pixels, HEIGHT);
+    }
+
+    /** The same with a height. */
+    Browser sized(int pixels, int tall) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
-                Map.of("width", pixels, "height", HEIGHT, "deviceScaleFactor", 1, "mobile", pixels < 500));
+                Map.of("width", pixels, "height", tall, "deviceScaleFactor", 1, "mobile", pixels < 500));
         return this;
     }
 
