@@ -36,6 +36,10 @@ final class ArborChoice {
         List<Arbor> kept = new ArrayList<>();
         for (int i = 0; i < ground.arbors.size(); i++) {
             boolean beaten = false;
+            if (insisted(ground, ground.arbors.get(i))) {
+                kept.add(ground.arbors.get(i));
+                continue;
+            }
             for (int j = 0; j < ground.arbors.size() && !beaten; j++) {
                 Arbor one = ground.arbors.get(i);
                 Arbor other = ground.arbors.get(j);
@@ -46,6 +50,10 @@ final class ArborChoice {
             }
         }
         return kept;
+    }
+
+    private static boolean insisted(Ground ground, Arbor arbor) {
+        return ground.brief.insisted().stream().anyMatch(wish -> wish.partId().equals(arbor.id()));
     }
 
     private static boolean weightMayBeWanted(Aim aim) {
