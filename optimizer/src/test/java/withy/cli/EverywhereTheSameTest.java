@@ -22,7 +22,7 @@ import withy.app.SearchChooser;
 
 /** The same answer byte for byte wherever, whenever and however often it is asked. */
 class EverywhereTheSameTest {
-    private static final String SCENARIO = "brook-trout-cork";
+    private static final String SCENARIO = FewParts.SCENARIO;
 
     /** Dotless i, other digits, another calendar, comma for the decimal, right to left. */
     private static final List<String> LOCALES =
@@ -46,56 +46,80 @@ class EverywhereTheSameTest {
     private static List<List<String>> questions() {
         return List.of(
                 List.of("propose", Terminal.brief(SCENARIO), "--catalog", Terminal.BENCH, "--json"),
-                List.of("propose", Terminal.brief(SCENARIO), "--catalog", Terminal.BENCH),
                 List.of("check", "--catalog", Terminal.BROKEN, "--json"),
                 List.of("check", "--catalog", Terminal.BROKEN),
                 List.of("parts", "--catalog", Terminal.BENCH, "--json"));
     }
 
-    private static List<Terminal.Shown> answers() {
+    private static List<Terminal.Shown> answers(List<List<String>> questions) {
         List<Terminal.Shown> answers = new ArrayList<>();
-        questions().forEach(question -> answers.add(new Terminal().run(question.toArray(String[]::new))));
+        questions.forEach(question -> answers.add(new Terminal().run(question.toArray(String[]::new))));
         return answers;
     }
 
     @Test
-    void inEveryLocaleAndTimeZone() {
-        List<Terminal.Shown> here = answers();
-        assertEquals(Exit.FINE, here.get(0).code(), here.get(0).err());
-        assertEquals(here, answers(), "a second time");
+    void inEveryLocaleAndTimeZone() throws IOException {
+        List<List<String>> questions = new ArrayList<>(questions());
+        questions.addAll(FewParts.questions(folder));
+        List<Terminal.Shown> here = answers(questions);
+        for (int i = 0; i < questions.size(); i++) {
+            boolean broken = questions.get(i).contains(Terminal.BROKEN);
+            assertEquals(
+                    broken,
+                    here.get(i).code() != Exit.FINE,
+                    questions.get(i) + here.get(i).err());
+        }
+        assertEquals(here, answers(questions), "a second time");
         for (int i = 0; i < LOCALES.size(); i++) {
             Locale.setDefault(Locale.forLanguageTag(LOCALES.get(i)));
             TimeZone.setDefault(TimeZone.getTimeZone(ZONES.get(i)));
-            assertEquals(here, answers(), LOCALES.get(i) + ", " + ZONES.get(i));
+            assertEquals(here, answers(questions), LOCALES.get(i) + ", " + ZONES.get(i));
         }
+    }
+
+    /** Every command that chooses: on one processor (on four where there is one here), started anew, with another locale and character set. */
+    @Test
+    void onAnotherNumberOfProcessors() throws IOException, InterruptedException {
+        List<List<String>> questions = FewParts.questions(folder);
+        StringBuilder here = new StringBuilder();
+        answers(questions).forEach(shown -> here.append(shown.out()));
+        int processors = Runtime.getRuntime().availableProcessors() == 1 ? 4 : 1;
+        List<String> arguments = new ArrayList<>();
+        questions.forEach(question -> arguments.add(String.join("|", question)));
+        assertEquals(here.toString(), elsewhere(processors, FewParts.class.getName(), arguments));
     }
 
     /** On one processor, with another character set and locale of the machine, and started anew. */
     @Test
     void inAnotherProcess() throws IOException, InterruptedException {
         List<String> question = questions().get(0);
+        assertEquals(
+                new Terminal().run(question.toArray(String[]::new)).out(),
+                elsewhere(1, Main.class.getName(), question));
+    }
+
+    private String elsewhere(int processors, String main, List<String> arguments)
+            throws IOException, InterruptedException {
         Path out = folder.resolve("out");
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx512m",
-                "-XX:ActiveProcessorCount=1",
+                "-XX:ActiveProcessorCount=" + processors,
                 "-Dfile.encoding=ISO-8859-1",
                 "-Duser.language=tr",
                 "-Duser.timezone=Pacific/Kiritimati",
                 "-Dwithy.home=" + Terminal.HOME,
                 "-cp",
                 HostileInputTest.places(),
-                Main.class.getName()));
-        command.addAll(question);
+                main));
+        command.addAll(arguments);
         Process child = new ProcessBuilder(command)
                 .redirectOutput(out.toFile())
                 .redirectError(folder.resolve("err").toFile())
                 .start();
         assertTrue(child.waitFor(5, TimeUnit.MINUTES));
         assertEquals(0, child.exitValue(), Files.readString(folder.resolve("err")));
-        assertEquals(
-                new Terminal().run(question.toArray(String[]::new)).out(),
-                Files.readString(out, StandardCharsets.UTF_8));
+        return Files.readString(out, StandardCharsets.UTF_8);
     }
 
     @Test
