@@ -85,9 +85,11 @@ public record JobAnswer(
      * @param weightG by the lists and the parts' mean readings, g
      * @param weightOfPiecesG by the readings of the very pieces promised, g
      * @param toleranceG ± of it, g
-     * @param balanceMm balance point with reel, mm ahead of the reel foot
+     * @param balanceMm balance point with reel by the lists and the parts' mean readings, mm ahead of the reel foot
+     * @param balanceOfPiecesMm likewise by the readings of the very pieces promised
      */
-    public record Foretold(double weightG, double weightOfPiecesG, double toleranceG, double balanceMm) {}
+    public record Foretold(
+            double weightG, double weightOfPiecesG, double toleranceG, double balanceMm, double balanceOfPiecesMm) {}
 
     static JobAnswer of(Job.File file, String currency, List<String> warnings) {
         Job job = file.job();
@@ -127,21 +129,9 @@ public record JobAnswer(
     static Foretold foretold(Prediction predicted, List<Piece> pieces) {
         return new Foretold(
                 predicted.weightG(),
-                Sheets.rounded(predicted.weightG() + readings(predicted, pieces), 3),
+                Sheets.rounded(predicted.weightOfG(pieces), 3),
                 predicted.toleranceG(),
-                predicted.balanceMm());
-    }
-
-    /** How much the very pieces are off what was reckoned with, g. Of a part that is cut to fit the whole piece's reading says nothing exact. */
-    static double readings(Prediction predicted, List<Piece> pieces) {
-        double sum = 0;
-        for (Piece piece : pieces) {
-            Double reading = piece.weightG();
-            Double reckoned = predicted.unitsG().get(piece.part());
-            if (reading != null && reckoned != null) {
-                sum += reading - reckoned;
-            }
-        }
-        return sum;
+                predicted.balanceMm(),
+                Sheets.rounded(predicted.balanceOfMm(pieces), 2));
     }
 }

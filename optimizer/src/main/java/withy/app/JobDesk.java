@@ -186,7 +186,7 @@ public final class JobDesk {
             Rod rod = Agreed.rod(workshop, shop, now);
             Set<String> fresh = new TreeSet<>();
             SortedMap<String, Integer> pieces = new TreeMap<>();
-            for (Station station : stations(rod.build(), stations)) {
+            for (Station station : StationWords.of(rod.build(), stations)) {
                 if (!now.glued().contains(station.key())) {
                     fresh.add(station.key());
                     Placed placed = rod.placed().get(station);
@@ -198,27 +198,6 @@ public final class JobDesk {
             shop.jobs().glue(now, fresh, pieces);
             return answer(shop, job, List.of());
         }
-    }
-
-    private static Set<Station> stations(Build build, Set<String> words) {
-        Set<Station> stations = new TreeSet<>();
-        Set<String> known = new TreeSet<>();
-        build.choices().keySet().forEach(station -> known.add(station.key()));
-        known.add(Station.BLANK.key());
-        for (String word : words) {
-            if (word.equals("guides")) {
-                build.choices().keySet().stream().filter(s -> s.number() > 0).forEach(stations::add);
-                continue;
-            }
-            Station station = Station.parse(word);
-            if (station == null || !known.contains(word)) {
-                throw new RefusedBuild(
-                        word + ": nothing stands there; allowed are guides, " + String.join(", ", known) + ".",
-                        List.of("Maybe the station is spelled otherwise."));
-            }
-            stations.add(station);
-        }
-        return stations;
     }
 
     /** The rod is built. */
@@ -235,7 +214,7 @@ public final class JobDesk {
             Job.File file = shop.jobs().file(job);
             String told = file.job().predicted();
             JobAnswer.Foretold foretold = told == null
-                    ? new JobAnswer.Foretold(0, 0, 0, 0)
+                    ? new JobAnswer.Foretold(0, 0, 0, 0, 0)
                     : JobAnswer.foretold(Prediction.read(told), file.pieces());
             shop.jobs()
                     .weighed(

@@ -3,13 +3,17 @@ package withy.app;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.Collections;
+import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import withy.catalog.Catalog;
 import withy.catalog.PartFacts;
 import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.rod.Share;
+import withy.shop.Piece;
 
 /**
  * What was foretold of a rod when its build was accepted.
@@ -20,6 +24,8 @@ import withy.rod.Share;
  * @param balanceMm balance point with reel, mm ahead of the reel foot
  * @param kinds what each kind of part adds, and {@link #WORK}: thread, finish and glue
  * @param unitsG weight of one piece as reckoned with, g, by part
+ * @param hangingG rod with reel and line, g; 0 where it was not kept
+ * @param armsMm where a part that is heavier adds what it is heavier, mm ahead of the reel foot: the mean over its places, by part
  */
 public record Prediction(
         int schema,
@@ -27,15 +33,21 @@ public record Prediction(
         double toleranceG,
         double balanceMm,
         SortedMap<String, Kind> kinds,
-        SortedMap<String, Double> unitsG) {
+        SortedMap<String, Double> unitsG,
+        double hangingG,
+        SortedMap<String, Double> armsMm) {
     /** Key of what is put on at the bench: thread, finish, glue, tape. */
     public static final String WORK = "bench work";
+
+    /** How much heavier each part is taken to find its arm, g. */
+    private static final double HEAVIER_G = 1;
 
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     public Prediction {
         kinds = Collections.unmodifiableSortedMap(new TreeMap<>(kinds));
         unitsG = Collections.unmodifiableSortedMap(new TreeMap<>(unitsG));
+        armsMm = Collections.unmodifiableSortedMap(armsMm == null ? new TreeMap<>() : new TreeMap<>(armsMm));
     }
 
     /**
@@ -76,7 +88,58 @@ public record Prediction(
                 Sheets.rounded(rod.figures().weightToleranceG(), 3),
                 Sheets.rounded(rod.figures().balanceFromReelFootMm(), 2),
                 kinds,
-                units);
+                units,
+                rod.balance().massMg() / 1000.0,
+                arms(rod));
+    }
+
+    private static SortedMap<String, Double> arms(Rod rod) {
+        Catalog catalog = rod.setting().catalog();
+        SortedMap<String, Double> arms = new TreeMap<>();
+        for (Placed placed : rod.placed().values()) {
+            PartFacts facts = placed.part().facts();
+            if (!arms.containsKey(facts.id())) {
+                PartFacts heavier = facts.withScale(facts.massMg() / 1000.0 + HEAVIER_G, facts.weightTolG());
+                Catalog other = catalog.changed(Map.of(facts.id(), heavier), catalog.hash());
+                Share with = Rod.measure(other, rod.brief(), rod.build()).total();
+                long mg = with.massMg() - rod.total().massMg();
+                if (mg != 0) {
+                    double arm = (with.momentMgMm() - rod.total().momentMgMm()) / (double) mg;
+                    arms.put(facts.id(), Sheets.rounded(arm, 2));
+                }
+            }
+        }
+        return arms;
+    }
+
+    /** The finished rod's weight by the readings of the very pieces, g. Of a part that is cut to fit the whole piece's reading says nothing exact. */
+    double weightOfG(List<Piece> pieces) {
+        double sum = weightG;
+        for (Piece piece : pieces) {
+            sum += heavierG(piece);
+        }
+        return sum;
+    }
+
+    /** Its balance point with reel likewise, mm ahead of the reel foot. */
+    double balanceOfMm(List<Piece> pieces) {
+        double mass = hangingG;
+        double moment = hangingG * balanceMm;
+        for (Piece piece : pieces) {
+            Double arm = armsMm.get(piece.part());
+            if (arm != null) {
+                mass += heavierG(piece);
+                moment += heavierG(piece) * arm;
+            }
+        }
+        return hangingG > 0 ? moment / mass : balanceMm;
+    }
+
+    /** How much a piece is heavier than was reckoned with, g. */
+    private double heavierG(Piece piece) {
+        Double reading = piece.weightG();
+        Double reckoned = unitsG.get(piece.part());
+        return reading == null || reckoned == null ? 0 : reading - reckoned;
     }
 
     private static double together(@Nullable SortedMap<String, Double> tolerances) {

@@ -93,7 +93,7 @@ public final class JobText {
                             "text.job.foretold",
                             units.mass(foretold.weightOfPiecesG()),
                             units.mass(foretold.toleranceG()),
-                            units.partLength(foretold.balanceMm())));
+                            units.partLength(foretold.balanceOfPiecesMm())));
         }
         Job.AsBuilt built = answer.asBuilt();
         if (built != null) {

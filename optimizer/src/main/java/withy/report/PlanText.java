@@ -11,6 +11,9 @@ import withy.units.QuantityText;
 
 /** The answer of {@code plan} for a terminal of 80 columns. */
 public final class PlanText {
+    /** A gap as wide as this, in noticeable steps, only says that no bound was worked out. */
+    private static final double NO_BOUND_STEPS = 1_000;
+
     private static final Page.Column[] ORDERS = {
         new Page.Column(42, false), new Page.Column(6, true), new Page.Column(14, true), new Page.Column(15, false)
     };
@@ -75,7 +78,7 @@ public final class PlanText {
                         + (job.kept() ? " " + Phrases.of("text.plan.kept") : ""));
         if (job.oneByOne() == null) {
             page.paragraph("     ", Phrases.of("text.plan.elseNone"));
-        } else if (!job.differs().isEmpty()) {
+        } else if (!job.differs().isEmpty() && shows(job.gain())) {
             String key = job.gain() >= 0 ? "text.plan.gains" : "text.plan.givesWay";
             page.paragraph("     ", Phrases.of(key, number(Math.abs(job.gain())), String.join(", ", job.differs())));
         }
@@ -87,14 +90,22 @@ public final class PlanText {
         }
         if (answer.unservedOneByOne() > answer.unserved()) {
             page.paragraph("", Phrases.of("text.plan.more", answer.unservedOneByOne() - answer.unserved()));
-        } else if (answer.gain() > 0) {
+        } else if (answer.gain() > 0 && shows(answer.gain())) {
             page.paragraph("", Phrases.of("text.plan.gain", number(answer.gain())));
         } else {
             page.paragraph("", Phrases.of("text.plan.same"));
         }
-        page.paragraph(
-                "",
-                answer.proven() ? Phrases.of("text.plan.proven") : Phrases.of("text.plan.gap", number(answer.gap())));
+        page.paragraph("", answer.proven() ? Phrases.of("text.plan.proven") : unproven(answer.gap()));
+    }
+
+    /** How much better a plan could be. */
+    public static String unproven(double gap) {
+        return gap > NO_BOUND_STEPS ? Phrases.of("text.plan.noBound") : Phrases.of("text.plan.gap", number(gap));
+    }
+
+    /** False for what would read as nought. */
+    public static boolean shows(double steps) {
+        return !number(Math.abs(steps)).equals(number(0));
     }
 
     private static String number(double steps) {

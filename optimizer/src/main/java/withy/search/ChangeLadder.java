@@ -5,8 +5,6 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
@@ -15,8 +13,8 @@ import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
 import withy.rod.Build;
-import withy.rod.Build.Choice;
 import withy.rod.Station;
+import withy.search.LadderQuestions.Case;
 import withy.search.LooseParts.Unit;
 
 /**
@@ -26,19 +24,23 @@ import withy.search.LooseParts.Unit;
  * none; a station that was empty counts when it is filled. Guides may become fewer, never more. Where the reel sits and where a grip is cut may
  * follow, unless something is glued.
  *
- * <p>Every set of parts that may change is asked by itself, with all else given; so each rung is as proven as its questions.
+ * <p>With the blank it has, first every other part may change at once: where that gives nothing better, or something better with few changes, it
+ * settles the matter. Else fewer and fewer may, down to single sets. With another blank few sets are left, which are asked one by one. So each rung is as
+ * proven as its questions.
  */
 public final class ChangeLadder {
     private final Situation situation;
     private final Watch watch;
-    private final Replacements replacements;
     private final LooseParts loose;
+    private final LadderQuestions questions;
+    private Rung best = new Rung(0, null, null, Long.MAX_VALUE, 0, true);
 
     private ChangeLadder(Situation situation, Watch watch) {
         this.situation = situation;
         this.watch = watch;
-        this.replacements = Replacements.of(situation);
+        Replacements replacements = Replacements.of(situation);
         this.loose = LooseParts.of(situation, replacements);
+        this.questions = new LadderQuestions(situation, replacements, watch);
     }
 
     /**
@@ -105,83 +107,89 @@ public final class ChangeLadder {
 
     private List<Rung> climb(int most) {
         List<Rung> rungs = new ArrayList<>();
-        Rung best = new Rung(0, null, null, Long.MAX_VALUE, 0, true);
         for (int size = 0; size <= most; size++) {
             best = new Rung(size, best.build(), best.objectives(), best.score(), best.changed(), best.proven());
-            for (List<Unit> wide : loose.blocks(size)) {
-                best = within(wide, best, size);
-                if (watch.interrupted().getAsBoolean()) {
-                    rungs.add(new Rung(size, best.build(), best.objectives(), best.score(), best.changed(), false));
-                    return rungs;
-                }
+            Set<Unit> must = loose.must();
+            if (must.size() <= size) {
+                climb(cases(loose.all(), must, loose.tellingFirst()));
             }
-            rungs.add(best);
+            boolean stopped = watch.interrupted().getAsBoolean();
+            rungs.add(stopped ? unproven() : best);
+            if (stopped) {
+                return rungs;
+            }
         }
         return rungs;
     }
 
-    /** Asks many units at once first: where even all of them together give nothing better, no few of them do. */
-    private Rung within(List<Unit> wide, Rung best, int size) {
-        if (wide.size() <= size) {
-            return better(best, wide, size);
+    private void climb(List<Case> cases) {
+        if (best.build() != null) {
+            questions.ahead(cases, best.score());
         }
-        Solution relaxed = solve(wide, best);
-        Build build = relaxed.build();
-        if (build == null && relaxed.proven()) {
-            return best;
-        }
-        if (build != null && relaxed.proven() && distance(situation.current(), build) <= size) {
-            return new Rung(
-                    size,
-                    build,
-                    relaxed.objectives(),
-                    relaxed.score(),
-                    distance(situation.current(), build),
-                    best.proven());
-        }
-        Rung better = best;
-        for (List<Unit> set : LooseParts.sets(wide, size)) {
-            better = better(better, set, size);
-        }
-        return better;
+        cases.forEach(one -> look(one.free(), one.counted()));
     }
 
-    private Rung better(Rung best, List<Unit> set, int size) {
-        Solution found = solve(set, best);
+    /**
+     * Looks for a better build in which none but these parts change. Where the best of them changes too many, one of those it changes has to stay
+     * in any other: the first, or the first changes and the second stays, and so on.
+     *
+     * @param counted parts of which it is settled that they change
+     */
+    private void look(Set<Unit> free, Set<Unit> counted) {
+        boolean few = free.size() <= best.most();
+        Solution found = questions.best(free, counted, best.score(), few && best.build() == null);
         Build build = found.build();
-        boolean proven = best.proven() && found.proven();
-        return build == null || found.score() >= best.score()
-                ? new Rung(size, best.build(), best.objectives(), best.score(), best.changed(), proven)
-                : new Rung(
-                        size, build, found.objectives(), found.score(), distance(situation.current(), build), proven);
+        boolean fits = build != null && distance(situation.current(), build) <= best.most();
+        if (fits) {
+            take(found);
+        }
+        if (few && !found.proven()) {
+            best = unproven();
+        }
+        boolean settled = few || found.proven() && (fits || build == null);
+        if (settled || watch.interrupted().getAsBoolean()) {
+            return;
+        }
+        if (build == null || !found.proven()) {
+            LooseParts.sets(free, counted, best.most()).forEach(set -> look(set, set));
+            return;
+        }
+        cases(free, counted, loose.ordered(questions.changed(free, build)))
+                .forEach(one -> look(one.free(), one.counted()));
     }
 
-    /** The best build with these units free and all else as it was; none where it is no better than one with as few changes. */
-    private Solution solve(List<Unit> set, Rung best) {
-        Set<Station> free = new HashSet<>();
-        set.forEach(unit -> free.addAll(unit.stations()));
-        Build current = situation.current();
-        boolean glued = !situation.locked().isEmpty();
-        SortedMap<Station, Choice> fixed = new TreeMap<>();
-        Set<Station> empty = new TreeSet<>();
-        if (!free.contains(Station.BLANK)) {
-            fixed.put(Station.BLANK, Choice.of(current.layout().blankId()));
-        }
-        for (Station station : Replacements.stations()) {
-            Choice choice = current.choices().get(station);
-            if (free.contains(station)) {
-                continue;
+    /** The cases: the first of these stays; the first changes and the second stays; and so on; at last all of them change. */
+    private List<Case> cases(Set<Unit> free, Set<Unit> counted, List<Unit> by) {
+        List<Unit> some = new ArrayList<>(by);
+        some.removeAll(counted);
+        some.retainAll(free);
+        int left = best.most() - counted.size();
+        List<Case> cases = new ArrayList<>();
+        for (int change = Math.min(left, some.size()); change >= 0; change--) {
+            Set<Unit> others = new HashSet<>(free);
+            if (change < some.size()) {
+                others.remove(some.get(change));
             }
-            if (choice == null) {
-                empty.add(station);
+            Set<Unit> settled = new HashSet<>(counted);
+            settled.addAll(some.subList(0, change));
+            if (left - change == 1 && loose.withBlank(settled)) {
+                LooseParts.sets(others, settled, best.most()).forEach(set -> cases.add(new Case(set, set)));
             } else {
-                boolean kept = situation.locked().contains(station);
-                fixed.put(station, kept ? choice : Choice.of(choice.partId()));
+                cases.add(new Case(left == change ? settled : others, settled));
             }
         }
-        Query query =
-                situation.query().fixing(fixed, empty, glued ? current.layout().reelFootMm() : null);
-        Search search = replacements.search(free, fixed);
-        return best.build() == null ? search.solve(query, watch) : search.below(best.score(), query, watch);
+        return cases;
+    }
+
+    private void take(Solution found) {
+        Build build = found.build();
+        if (build != null && found.score() < best.score()) {
+            int changes = distance(situation.current(), build);
+            best = new Rung(best.most(), build, found.objectives(), found.score(), changes, best.proven());
+        }
+    }
+
+    private Rung unproven() {
+        return new Rung(best.most(), best.build(), best.objectives(), best.score(), best.changed(), false);
     }
 }

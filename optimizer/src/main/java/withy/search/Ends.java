@@ -10,7 +10,9 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.ButtCap;
 import withy.catalog.TipTop;
+import withy.rod.Placed;
 import withy.rod.Setting;
+import withy.rod.Station;
 import withy.rules.Refusal;
 
 /** Which butt cap goes with which tip-top on a blank: together they make the rod's length. */
@@ -44,8 +46,11 @@ final class Ends {
         }
     }
 
-    /** The groups; none where no pair makes a rod of the length wanted. */
+    /** The groups; none where no tip-top goes on, or no pair makes a rod of the length wanted. */
     List<Group> groups() {
+        if (!anyTipGoesOn()) {
+            return List.of();
+        }
         Map<Double, Set<String>> capsByLength = new LinkedHashMap<>();
         capsByLength.computeIfAbsent(0.0, any -> new TreeSet<>()).add("");
         Map<Double, ButtCap> oneOf = new HashMap<>();
@@ -63,6 +68,17 @@ final class Ends {
         List<Group> groups = new ArrayList<>();
         capsByTips.forEach((tips, caps) -> groups.add(new Group(caps, tips)));
         return groups;
+    }
+
+    private boolean anyTipGoesOn() {
+        double end = setting.blank().lengthMm();
+        for (TipTop tipTop : ground.tipTopsByLength) {
+            ground.rules.onPart(setting, new Placed(Station.TIP_TOP, tipTop, end, tipTop.addedMm()), refusal.reset());
+            if (!refusal.refused()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Set<String> tipsFor(@Nullable ButtCap cap) {

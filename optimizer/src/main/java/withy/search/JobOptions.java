@@ -30,20 +30,28 @@ import withy.rod.Rod;
  * The best build of each job under limits on how many pieces it may take. What is known of a job answers later questions: a build that was best with
  * more to take from is still best where it fits, and any build that fits tells what scores are of no interest.
  *
- * <p>Questions about different jobs do not depend on each other and are worked two at a time; the answers are the same as one after the other.
+ * <p>Questions about different jobs do not depend on each other and are worked some at a time; the answers are the same as one after the other.
  */
 final class JobOptions {
     /** How often a question may ask whether to go on. Hard ones end here with the best so far and what bounds it. */
     private static final long MOST_STEPS = 3_000;
 
+    /** Below the score of any build, and far enough from the least number that bounds of many jobs add up. */
+    private static final long NO_BOUND = Long.MIN_VALUE >> 12;
+
     private final List<PlanJob> jobs;
     private final Watch watch;
+    private final int threads;
     private final List<Known> known = new ArrayList<>();
     private final AtomicInteger asked = new AtomicInteger();
 
-    JobOptions(List<PlanJob> jobs, Watch watch) {
+    /**
+     * @param threads questions worked at a time
+     */
+    JobOptions(List<PlanJob> jobs, Watch watch, int threads) {
         this.jobs = jobs;
         this.watch = watch;
+        this.threads = threads;
         jobs.forEach(job -> known.add(new Known(new LinkedHashMap<>(), new LinkedHashMap<>())));
     }
 
@@ -91,7 +99,7 @@ final class JobOptions {
     List<PlanOption> best(List<Ask> asks) {
         List<Callable<PlanOption>> questions = new ArrayList<>();
         asks.forEach(ask -> questions.add(() -> best(ask)));
-        return Workers.all(questions);
+        return Workers.all(questions, threads);
     }
 
     private PlanOption best(Ask ask) {
@@ -125,7 +133,7 @@ final class JobOptions {
 
     /** Nothing under these limits scores less, as far as is known. */
     private long bound(Ask ask) {
-        long bound = Long.MIN_VALUE;
+        long bound = NO_BOUND;
         for (Map.Entry<SortedMap<String, Integer>, Answer> one :
                 known.get(ask.job()).answers().entrySet()) {
             if (allowsMore(one.getKey(), ask.limits())) {
@@ -164,6 +172,9 @@ final class JobOptions {
             PlanOption keeps = measured(job, kept);
             see(ask.job(), keeps);
             return fits(keeps, ask.limits()) ? keeps : PlanOption.UNSERVED;
+        }
+        if (watch.interrupted().getAsBoolean()) {
+            return bounded(fitting(ask), bound(ask));
         }
         asked.incrementAndGet();
         Search search = new Search(ask.limits().isEmpty() ? job.catalog() : limited(job.catalog(), ask.limits()));

@@ -47,12 +47,12 @@ public final class JobPlanner {
     private final JobOptions builds;
     private final Contention contention;
 
-    private JobPlanner(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions) {
+    private JobPlanner(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions, int threads) {
         this.jobs = List.copyOf(jobs);
         this.supplies = supplies;
         this.watch = watch;
         this.questions = questions;
-        this.builds = new JobOptions(this.jobs, watch);
+        this.builds = new JobOptions(this.jobs, watch, threads);
         this.contention = new Contention(this.jobs, supplies);
     }
 
@@ -84,14 +84,14 @@ public final class JobPlanner {
         }
     }
 
-    /** Plans. */
+    /** Plans. Once it is interrupted nothing more is asked, and the best plan of what is known by then comes back. */
     public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch) {
-        return new JobPlanner(jobs, supplies, watch, STANDARD_QUESTIONS).plan();
+        return plan(jobs, supplies, watch, STANDARD_QUESTIONS, Workers.MOST);
     }
 
-    /** The same with another number of questions. */
-    public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions) {
-        return new JobPlanner(jobs, supplies, watch, questions).plan();
+    /** The same with another number of questions at most, and of threads, which change nothing but the time it takes. */
+    public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions, int threads) {
+        return new JobPlanner(jobs, supplies, watch, questions, threads).plan();
     }
 
     private Plan plan() {
@@ -182,8 +182,11 @@ public final class JobPlanner {
         List<PlanOption> found =
                 keeps && PlanCost.of(together).compareTo(PlanCost.of(oneByOne)) < 0 ? together : oneByOne;
         List<List<PlanOption>> pool = pool(found, oneByOne);
-        SharedShelf shelf = new SharedShelf(jobs, supplies, pool);
-        List<PlanOption> best = Assignment.pick(pool, found, shelf::excess, shelf::orders);
+        List<PlanOption> best = found;
+        if (!watch.interrupted().getAsBoolean()) {
+            SharedShelf shelf = new SharedShelf(jobs, supplies, pool);
+            best = Assignment.pick(pool, found, shelf::excess, shelf::orders);
+        }
         PlanCost cost = PlanCost.of(best);
         PlanCost bound = reached.compareTo(cost) < 0 ? reached : cost;
         return new Plan(

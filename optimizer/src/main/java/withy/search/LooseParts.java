@@ -1,7 +1,9 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,8 +14,7 @@ import withy.search.ChangeLadder.Situation;
 
 /** The parts of a build that may still change, and the sets of them that are asked together. */
 final class LooseParts {
-    /** Neighbours asked together before one by one. */
-    private static final int BLOCK = 4;
+    private static final String EMPTY = "empty ";
 
     private final List<Unit> units;
 
@@ -28,7 +29,27 @@ final class LooseParts {
      * @param stations stations that are not glued
      * @param must true where the part is lost
      */
-    record Unit(String name, Set<Station> stations, boolean must) {}
+    record Unit(String name, Set<Station> stations, boolean must) {
+        /** True where the part stands at the only station that takes it, so that without it the station has another or none. */
+        boolean alone() {
+            Station station = stations.iterator().next();
+            return !name.startsWith(EMPTY)
+                    && switch (station.place()) {
+                        case REAR_CHECK, FORE_CHECK, WINDING_CHECK, GUIDE, FINISH, ADHESIVE -> false;
+                        default -> true;
+                    };
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Unit unit && unit.name.equals(name);
+        }
+
+        @Override
+        public int hashCode() {
+            return name.hashCode();
+        }
+    }
 
     /** Every part that may be another or none as far as it is not glued, and every empty station but guides. */
     static LooseParts of(Situation situation, Replacements replacements) {
@@ -37,7 +58,7 @@ final class LooseParts {
         for (Station station : Replacements.stations()) {
             String id = current.partAt(station);
             if (id == null && station.number() == 0) {
-                groups.put("empty " + station.key(), Set.of(station));
+                groups.put(EMPTY + station.key(), Set.of(station));
             } else if (id != null) {
                 groups.computeIfAbsent(id, part -> new TreeSet<>()).add(station);
             }
@@ -71,55 +92,52 @@ final class LooseParts {
         return false;
     }
 
-    /**
-     * Supersets that together hold every set of exactly so many units with all units that must change among them: all that must, and as many
-     * blocks of neighbours as there are units left to choose.
-     */
-    List<List<Unit>> blocks(int size) {
-        List<Unit> must = units.stream().filter(Unit::must).toList();
-        List<Unit> may = units.stream().filter(unit -> !unit.must()).toList();
-        int left = Math.min(size - must.size(), may.size());
-        if (left < 0) {
-            return List.of();
-        }
-        if (left <= 1) {
-            return sets(units, must.size() + left);
-        }
-        List<List<Unit>> blocks = new ArrayList<>();
-        for (int from = 0; from < may.size(); from += BLOCK) {
-            blocks.add(may.subList(from, Math.min(from + BLOCK, may.size())));
-        }
-        List<List<Unit>> wide = new ArrayList<>();
-        join(wide, new ArrayList<>(must), blocks, 0, Math.min(left, blocks.size()));
-        return wide;
+    /** All of them. */
+    Set<Unit> all() {
+        return new LinkedHashSet<>(units);
     }
 
-    private static void join(List<List<Unit>> wide, List<Unit> soFar, List<List<Unit>> blocks, int from, int left) {
-        if (left == 0) {
-            wide.add(List.copyOf(soFar));
-            return;
-        }
-        for (int i = from; i + left <= blocks.size(); i++) {
-            List<Unit> more = new ArrayList<>(soFar);
-            more.addAll(blocks.get(i));
-            join(wide, more, blocks, i + 1, left - 1);
-        }
+    /** Those that must change. */
+    Set<Unit> must() {
+        Set<Unit> must = new LinkedHashSet<>();
+        units.stream().filter(Unit::must).forEach(must::add);
+        return must;
     }
 
-    /** Sets of exactly so many of these units that hold every unit that must change. */
-    static List<List<Unit>> sets(List<Unit> of, int size) {
-        List<Unit> must = of.stream().filter(Unit::must).toList();
-        List<Unit> may = of.stream().filter(unit -> !unit.must()).toList();
-        List<List<Unit>> sets = new ArrayList<>();
-        if (size >= must.size()) {
-            grow(sets, new ArrayList<>(must), may, 0, Math.min(size, of.size()));
+    /** The blank first, since with it given a question is much smaller; then from butt to tip. */
+    List<Unit> ordered(Set<Unit> some) {
+        List<Unit> ordered = new ArrayList<>(units);
+        ordered.retainAll(some);
+        ordered.sort(Comparator.comparing(unit -> !unit.stations().contains(Station.BLANK)));
+        return ordered;
+    }
+
+    /** Blank and tip-top: with the blank given a question is small, and few other blanks take the tip-top that was there. */
+    List<Unit> tellingFirst() {
+        List<Unit> first = new ArrayList<>();
+        for (Station station : List.of(Station.BLANK, Station.TIP_TOP)) {
+            units.stream().filter(unit -> unit.stations().contains(station)).forEach(first::add);
         }
+        return first;
+    }
+
+    /** True where the blank is among them though it is not lost. */
+    boolean withBlank(Set<Unit> some) {
+        return some.stream().anyMatch(unit -> !unit.must() && unit.stations().contains(Station.BLANK));
+    }
+
+    /** Sets of exactly so many of these that hold every one that is counted already. */
+    static List<Set<Unit>> sets(Set<Unit> of, Set<Unit> counted, int size) {
+        List<Unit> may = new ArrayList<>(of);
+        may.removeAll(counted);
+        List<Set<Unit>> sets = new ArrayList<>();
+        grow(sets, new ArrayList<>(counted), may, 0, Math.min(size, of.size()));
         return sets;
     }
 
-    private static void grow(List<List<Unit>> sets, List<Unit> soFar, List<Unit> may, int from, int size) {
+    private static void grow(List<Set<Unit>> sets, List<Unit> soFar, List<Unit> may, int from, int size) {
         if (soFar.size() == size) {
-            sets.add(List.copyOf(soFar));
+            sets.add(new LinkedHashSet<>(soFar));
             return;
         }
         for (int i = from; i < may.size(); i++) {

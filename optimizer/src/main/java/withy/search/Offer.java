@@ -174,7 +174,7 @@ public final class Offer {
 
     /** Questions that do not depend on each other; what was found joins the pool. */
     private static void ask(List<Callable<List<Proposal>>> questions, Map<String, Proposal> pool) {
-        Workers.all(questions)
+        Workers.all(questions, Workers.MOST)
                 .forEach(found ->
                         found.forEach(one -> pool.putIfAbsent(one.build().signature(), one)));
     }

@@ -29,6 +29,9 @@ final class Proof {
     /** Of the scores between the least a layout may hold and the best known, this part is walked first. */
     private static final int SLICES = 64;
 
+    /** Blanks opened between two looks at whether to go on. */
+    private static final int SITES_UNWATCHED = 32;
+
     private final Task task;
     private final Watch watch;
     /** Least that a layout was known to hold when it was put off, by the node's order. */
@@ -63,13 +66,11 @@ final class Proof {
     }
 
     Solution run() {
-        if (complete) {
-            task.ground.sites().forEach(this::open);
-        }
-        boolean stopped = false;
-        while (!open.isEmpty() && !done() && open.element().bound() < limit()) {
-            if (watch.interrupted().getAsBoolean() || refusedBuilds > MOST_REFUSED) {
-                stopped = true;
+        boolean unopened = complete && !openSites();
+        boolean stopped = unopened;
+        while (!stopped && !open.isEmpty() && !done() && open.element().bound() < limit()) {
+            stopped = watch.interrupted().getAsBoolean() || refusedBuilds > MOST_REFUSED;
+            if (stopped) {
                 break;
             }
             Node node = open.remove();
@@ -84,7 +85,7 @@ final class Proof {
                 work(now);
             }
         }
-        long bound = stopped ? open.element().bound() : limit();
+        long bound = unopened ? Long.MIN_VALUE : stopped ? open.element().bound() : limit();
         bound = Math.min(bound, weakestBound);
         Task.Judged found = best;
         if (found == null) {
@@ -135,6 +136,18 @@ final class Proof {
         long wanted =
                 task.bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + task.bounds.marginClasses();
         return (int) Math.max(task.ground.ruled("durability") ? asked : 0, wanted);
+    }
+
+    /** False where it was interrupted on the way. */
+    private boolean openSites() {
+        int looked = 0;
+        for (Site site : task.ground.sites()) {
+            if (++looked % SITES_UNWATCHED == 0 && watch.interrupted().getAsBoolean()) {
+                return false;
+            }
+            open(site);
+        }
+        return true;
     }
 
     private void open(Site site) {

@@ -37,8 +37,10 @@ final class Replacements {
     /**
      * A search over what stays and what may take the place of the rest: the answer is the same as over the whole catalogue, the question much
      * smaller.
+     *
+     * @param gone parts that are to be replaced
      */
-    Search search(Set<Station> free, Map<Station, Choice> fixed) {
+    Search search(Set<Station> free, Map<Station, Choice> fixed, Set<String> gone) {
         Set<PartKind> kinds = new TreeSet<>();
         free.forEach(station -> kinds.add(kind(station)));
         Set<String> ids = new TreeSet<>();
@@ -52,6 +54,7 @@ final class Replacements {
                 }
             }
         }
+        ids.removeAll(gone);
         ids.add(catalog.rates().houseFinish());
         ids.add(catalog.rates().houseAdhesive());
         return searches.computeIfAbsent(String.join(" ", ids), key -> new Search(catalog.only(ids)));

@@ -9,18 +9,19 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
-/** Works questions that do not depend on each other, two at a time. Each has one answer, so that it does not matter which ends first. */
+/** Works questions that do not depend on each other, some at a time. Each has one answer, so that it does not matter which ends first. */
 final class Workers {
-    private static final int WORKERS = 2;
+    /** Threads that are used at most. */
+    static final int MOST = 2;
 
     private Workers() {}
 
-    /** All answers, in the order of the questions. */
-    static <T> List<T> all(List<? extends Callable<T>> questions) {
-        if (questions.size() < 2) {
+    /** All answers, in the order of the questions, by so many threads. */
+    static <T> List<T> all(List<? extends Callable<T>> questions, int threads) {
+        if (questions.size() < 2 || threads < 2) {
             return alone(questions);
         }
-        ExecutorService workers = Executors.newFixedThreadPool(WORKERS);
+        ExecutorService workers = Executors.newFixedThreadPool(threads);
         try {
             List<T> answers = new ArrayList<>();
             for (Future<T> answer : workers.invokeAll(questions)) {

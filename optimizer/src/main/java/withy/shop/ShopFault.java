@@ -23,7 +23,8 @@ public final class ShopFault extends RuntimeException {
         this.kind = kind;
     }
 
-    static ShopFault refused(String problem, String maybe) {
+    /** What was asked does not go with what is there. */
+    public static ShopFault refused(String problem, String maybe) {
         return new ShopFault(Kind.REFUSED, problem, maybe);
     }
 

@@ -216,7 +216,7 @@ final class JobsPage {
                                 "text.job.foretold",
                                 units.mass(foretold.weightOfPiecesG()),
                                 units.mass(foretold.toleranceG()),
-                                units.partLength(Math.rint(foretold.balanceMm()))),
+                                units.partLength(Math.rint(foretold.balanceOfPiecesMm()))),
                 built(job),
                 stations(job),
                 job.missing().stream()

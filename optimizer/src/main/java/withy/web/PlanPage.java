@@ -8,6 +8,7 @@ import withy.app.OutAnswer.Standing;
 import withy.app.PlanAnswer;
 import withy.app.PlanDesk;
 import withy.explain.Phrases;
+import withy.report.PlanText;
 import withy.web.BuildsView.Cell;
 import withy.web.BuildsView.Line;
 import withy.web.ShopView.PlanView;
@@ -55,7 +56,7 @@ final class PlanPage {
         String with = Phrases.list(
                 job.differs().stream().map(pages.bench().workshop()::name).toList());
         String steps = String.format(Locale.ROOT, "%.2f", Math.abs(job.gain()));
-        return job.gain() == 0 || with.isEmpty()
+        return !PlanText.shows(job.gain()) || with.isEmpty()
                 ? ""
                 : Phrases.of(job.gain() > 0 ? "text.plan.gains" : "text.plan.givesWay", steps, with);
     }
@@ -73,14 +74,11 @@ final class PlanPage {
             lines.add(Phrases.of("text.plan.more", more));
         } else {
             lines.add(
-                    answer.gain() > 0
+                    answer.gain() > 0 && PlanText.shows(answer.gain())
                             ? Phrases.of("text.plan.gain", String.format(Locale.ROOT, "%.2f", answer.gain()))
                             : Phrases.of("text.plan.same"));
         }
-        lines.add(
-                answer.proven()
-                        ? Phrases.of("text.plan.proven")
-                        : Phrases.of("text.plan.gap", String.format(Locale.ROOT, "%.2f", answer.gap())));
+        lines.add(answer.proven() ? Phrases.of("text.plan.proven") : PlanText.unproven(answer.gap()));
         return lines;
     }
 

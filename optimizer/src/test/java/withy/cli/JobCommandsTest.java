@@ -84,6 +84,10 @@ class JobCommandsTest {
                 foretold.path("weightOfPiecesG").asDouble()
                         - foretold.path("weightG").asDouble(),
                 1e-6);
+        // weight at the tip moves the balance point the way it changes
+        double moved = foretold.path("balanceOfPiecesMm").asDouble()
+                - foretold.path("balanceMm").asDouble();
+        assertTrue(moved * heavier > 0 && Math.abs(moved) < 20, foretold.toString());
         JsonNode weighed = answer(0, "job", "job", "1", "--weighed", "85.1g", "--balance", "97mm", "--json");
         assertEquals(85.1, weighed.path("asBuilt").path("weightG").asDouble());
         assertEquals(97, weighed.path("asBuilt").path("balanceMm").asDouble());
@@ -207,6 +211,16 @@ class JobCommandsTest {
                 terminal.run("plan").out().contains("Glued and kept: butt grip"),
                 terminal.run("plan").out());
         narrow("plan");
+    }
+
+    @Test
+    void aSlipOfAGluedStationIsToldWithWhatWasMeant() {
+        answer(0, "job", "job", "1", "--offer", "--json");
+        answer(0, "job", "job", "1", "--accept", "1", "--json");
+        told(3, "\nMaybe buttCap.", "job", "1", "--glue", "cap");
+        told(3, "\nMaybe guides.", "job", "1", "--glue", "guide");
+        told(3, "\nMaybe seat.", "job", "1", "--glue", "saet");
+        told(3, "\nMaybe buttGrip or rearGrip", "job", "1", "--glue", "grip");
     }
 
     private static JsonNode footOf(JsonNode line) {

@@ -14,10 +14,12 @@ import java.util.Map;
 import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import withy.brief.Brief;
 import withy.brief.Objective;
@@ -55,6 +57,31 @@ class PlanTest {
     Stream<DynamicTest> asGoodAsEveryCombination() {
         return LongStream.range(0, SEEDS)
                 .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> compare(seed)));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> oneThreadAndTwoGiveTheSamePlan() {
+        return LongStream.range(0, 6)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+                    Small small = Small.of(seed);
+                    Plan one = JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, 120, 1);
+                    assertEquals(one, JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, 120, 2));
+                }));
+    }
+
+    @Test
+    void onceInterruptedNothingIsAskedAndThePlanKeepsTheShelf() {
+        Small small = Small.of(1);
+        AtomicBoolean stopped = new AtomicBoolean();
+        Watch first = new Watch(stopped::get, (build, objectives, score) -> stopped.set(true));
+        Plan plan = JobPlanner.plan(small.jobs(), small.supplies(), first, 120, 1);
+        assertEquals(1, plan.questions());
+        assertTrue(new Best(small).within(plan.options()));
+        assertEquals(JOBS, plan.options().size());
+        stopped.set(true);
+        assertEquals(
+                0,
+                JobPlanner.plan(small.jobs(), small.supplies(), first, 120, 2).questions());
     }
 
     @AfterAll
