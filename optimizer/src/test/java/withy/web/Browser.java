@@ -14,6 +14,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -109,13 +110,24 @@ final class Browser implements AutoCloseable {
         return driver.findElements(By.cssSelector(css));
     }
 
-    /** Clicks and waits for the page that comes. */
+    /** Clicks; a page that may come is not waited for. */
     Browser click(String css) {
         actions++;
         WebElement element = one(css);
         driver.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
         element.click();
         return this;
+    }
+
+    /** Clicks what leads to another page and waits until that is there and whole. */
+    Browser follow(String css) {
+        driver.executeScript("document.documentElement.dataset.left = 'yes'");
+        click(css);
+        waiting()
+                .ignoring(WebDriverException.class)
+                .until(any -> Boolean.TRUE.equals(driver.executeScript(
+                        "return !document.documentElement.dataset.left && document.readyState === 'complete'")));
+        return settled();
     }
 
     /** Clicks what carries these words. */
