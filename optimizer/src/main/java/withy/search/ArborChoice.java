@@ -35,21 +35,23 @@ final class ArborChoice {
         }
         List<Arbor> kept = new ArrayList<>();
         for (int i = 0; i < ground.arbors.size(); i++) {
-            boolean beaten = false;
-            if (insisted(ground, ground.arbors.get(i))) {
-                kept.add(ground.arbors.get(i));
-                continue;
-            }
-            for (int j = 0; j < ground.arbors.size() && !beaten; j++) {
-                Arbor one = ground.arbors.get(i);
-                Arbor other = ground.arbors.get(j);
-                beaten = i != j && asGood(ground, other, one) && (j < i || !asGood(ground, one, other));
-            }
-            if (!beaten) {
+            if (insisted(ground, ground.arbors.get(i)) || !beaten(ground, i)) {
                 kept.add(ground.arbors.get(i));
             }
         }
         return kept;
+    }
+
+    /** True where another does as well; of two that do as well as each other the later one is beaten. */
+    private static boolean beaten(Ground ground, int i) {
+        Arbor one = ground.arbors.get(i);
+        for (int j = 0; j < ground.arbors.size(); j++) {
+            Arbor other = ground.arbors.get(j);
+            if (i != j && asGood(ground, other, one) && (j < i || !asGood(ground, one, other))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean insisted(Ground ground, Arbor arbor) {
