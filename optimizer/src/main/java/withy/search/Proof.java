@@ -1,9 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Solution;
@@ -26,17 +24,12 @@ final class Proof {
 
     private static final long MOST_STEPS = 20_000_000;
 
-    /** Of the scores between the least a layout may hold and the best known, this part is walked first. */
-    private static final int SLICES = 64;
-
     /** Blanks opened between two looks at whether to go on. */
     private static final int SITES_UNWATCHED = 32;
 
     private final Task task;
     private final Watch watch;
-    /** Least that a layout was known to hold when it was put off, by the node's order. */
-    private final Map<Long, Long> weighedFrom = new HashMap<>();
-
+    private final Slices slices = new Slices();
     private PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
     private final Refusal refusal = new Refusal();
     private final NodeBounds bounds;
@@ -239,12 +232,8 @@ final class Proof {
         }
     }
 
-    /** First only builds that score little more than any can, which are few; where there is none, those of twice that much more, and so on. */
     private void completeInSlices(Node node, Setting setting) {
-        long from = node.bound();
-        long first = weighedFrom.computeIfAbsent(node.order(), any -> from);
-        long width = Math.max((limit() - first) / SLICES, from - first);
-        long most = limit() == Long.MAX_VALUE ? limit() : Math.min(limit(), from + width);
+        long most = slices.end(node, limit());
         long least = complete(node, setting, most, MOST_STEPS);
         if (least == Long.MAX_VALUE && most < limit()) {
             open.add(node.bounded(most, version));

@@ -1,0 +1,24 @@
+package withy.search;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The scores in which a layout that was put off is walked: first only builds that score little more than any can, which are few; where there is none,
+ * those of twice that much more, and so on.
+ */
+final class Slices {
+    /** Of the scores between the least a layout may hold and the limit, this part comes first. */
+    private static final int FIRST_OF = 64;
+
+    /** Least that a layout was known to hold when it was put off, by the node's order. */
+    private final Map<Long, Long> firsts = new HashMap<>();
+
+    /** Where the next slice of a layout ends; the limit for the last. */
+    long end(Node node, long limit) {
+        long from = node.bound();
+        long first = firsts.computeIfAbsent(node.order(), any -> from);
+        long width = Math.max((limit - first) / FIRST_OF, from - first);
+        return limit == Long.MAX_VALUE ? limit : Math.min(limit, from + width);
+    }
+}
