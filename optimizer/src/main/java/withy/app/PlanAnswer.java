@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param unserved jobs without a rod
  * @param unservedOneByOne the same when jobs are taken one by one in order of date
  * @param gain noticeable steps, summed over all jobs, by which the plan beats taking them one by one; where more jobs are served only that counts
- * @param gap steps by which a plan with as few jobs unserved could be better at most
+ * @param gap steps by which a plan with as few jobs unserved could be better at most; null where nothing is known of that
  * @param proven true where no plan is better
  * @param shopping what is to be ordered, by supplier
  * @param interrupted true where it was stopped before its end
@@ -26,7 +26,7 @@ public record PlanAnswer(
         int unserved,
         int unservedOneByOne,
         double gain,
-        double gap,
+        @Nullable Double gap,
         boolean proven,
         List<SupplierList> shopping,
         boolean interrupted) {

@@ -131,7 +131,7 @@ public final class PlanDesk {
         }
         long gain = plan.oneByOneCost().score() - plan.cost().score();
         boolean alike = plan.oneByOneCost().unserved() == plan.cost().unserved();
-        boolean bounded = plan.bound().unserved() == plan.cost().unserved();
+        Long gap = plan.gap();
         return new PlanAnswer(
                 Answer.SCHEMA,
                 snapshot.hash(),
@@ -140,7 +140,7 @@ public final class PlanDesk {
                 plan.cost().unserved(),
                 plan.oneByOneCost().unserved(),
                 alike ? steps(gain) : 0,
-                bounded ? steps(plan.cost().score() - plan.bound().score()) : 0,
+                gap == null ? null : steps(gap),
                 plan.proven(),
                 shopping(shop, asked, toBuild, first),
                 progress.stopped());

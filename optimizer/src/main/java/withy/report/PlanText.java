@@ -1,6 +1,8 @@
 package withy.report;
 
+import java.util.ArrayList;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 import withy.app.OutAnswer.Standing;
 import withy.app.PlanAnswer;
@@ -11,9 +13,6 @@ import withy.units.QuantityText;
 
 /** The answer of {@code plan} for a terminal of 80 columns. */
 public final class PlanText {
-    /** A gap as wide as this, in noticeable steps, only says that no bound was worked out. */
-    private static final double NO_BOUND_STEPS = 1_000;
-
     private static final Page.Column[] ORDERS = {
         new Page.Column(42, false), new Page.Column(6, true), new Page.Column(14, true), new Page.Column(15, false)
     };
@@ -32,7 +31,7 @@ public final class PlanText {
             job(page, job, units, currency);
         }
         page.gap();
-        summary(page, answer);
+        summary(answer).forEach(line -> page.paragraph("", line));
         for (PlanAnswer.SupplierList list : answer.shopping()) {
             String supplier = list.supplier().isEmpty() ? Phrases.of("text.plan.anyone") : list.supplier();
             page.heading(Phrases.of("text.plan.order", supplier, Money.print(list.totalMinor(), currency)));
@@ -78,33 +77,45 @@ public final class PlanText {
                         + (job.kept() ? " " + Phrases.of("text.plan.kept") : ""));
         if (job.oneByOne() == null) {
             page.paragraph("     ", Phrases.of("text.plan.elseNone"));
-        } else if (!job.differs().isEmpty() && shows(job.gain())) {
-            String key = job.gain() >= 0 ? "text.plan.gains" : "text.plan.givesWay";
-            page.paragraph("     ", Phrases.of(key, number(Math.abs(job.gain())), String.join(", ", job.differs())));
-        }
-    }
-
-    private static void summary(Page page, PlanAnswer answer) {
-        if (answer.unserved() > 0) {
-            page.paragraph("", Phrases.of("text.plan.left", answer.unserved()));
-        }
-        if (answer.unservedOneByOne() > answer.unserved()) {
-            page.paragraph("", Phrases.of("text.plan.more", answer.unservedOneByOne() - answer.unserved()));
-        } else if (answer.gain() > 0 && shows(answer.gain())) {
-            page.paragraph("", Phrases.of("text.plan.gain", number(answer.gain())));
         } else {
-            page.paragraph("", Phrases.of("text.plan.same"));
+            String against = against(job, String.join(", ", job.differs()));
+            if (!against.isEmpty()) {
+                page.paragraph("     ", against);
+            }
         }
-        page.paragraph("", answer.proven() ? Phrases.of("text.plan.proven") : unproven(answer.gap()));
     }
 
-    /** How much better a plan could be. */
-    public static String unproven(double gap) {
-        return gap > NO_BOUND_STEPS ? Phrases.of("text.plan.noBound") : Phrases.of("text.plan.gap", number(gap));
+    /** What a job gains or gives way against taking the jobs one by one, with these parts; empty where that would read as nought. */
+    public static String against(JobLine job, String parts) {
+        String key = job.gain() >= 0 ? "text.plan.gains" : "text.plan.givesWay";
+        return parts.isEmpty() || !shows(job.gain()) ? "" : Phrases.of(key, number(Math.abs(job.gain())), parts);
+    }
+
+    /** How good the plan is, line by line. */
+    public static List<String> summary(PlanAnswer answer) {
+        List<String> lines = new ArrayList<>();
+        if (answer.unserved() > 0) {
+            lines.add(Phrases.of("text.plan.left", answer.unserved()));
+        }
+        int more = answer.unservedOneByOne() - answer.unserved();
+        if (more > 0) {
+            lines.add(Phrases.of("text.plan.more", more));
+        } else if (answer.gain() > 0 && shows(answer.gain())) {
+            lines.add(Phrases.of("text.plan.gain", number(answer.gain())));
+        } else {
+            lines.add(Phrases.of("text.plan.same"));
+        }
+        Double gap = answer.gap();
+        if (answer.proven()) {
+            lines.add(Phrases.of("text.plan.proven"));
+        } else {
+            lines.add(gap == null ? Phrases.of("text.plan.noBound") : Phrases.of("text.plan.gap", number(gap)));
+        }
+        return lines;
     }
 
     /** False for what would read as nought. */
-    public static boolean shows(double steps) {
+    private static boolean shows(double steps) {
         return !number(Math.abs(steps)).equals(number(0));
     }
 

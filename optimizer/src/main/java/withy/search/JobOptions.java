@@ -36,8 +36,8 @@ final class JobOptions {
     /** How often a question may ask whether to go on. Hard ones end here with the best so far and what bounds it. */
     private static final long MOST_STEPS = 3_000;
 
-    /** Below the score of any build, and far enough from the least number that bounds of many jobs add up. */
-    private static final long NO_BOUND = Long.MIN_VALUE >> 12;
+    /** Far below the sum of all scores, and far enough from the least number that those of many jobs add up. */
+    static final long NO_BOUND = Long.MIN_VALUE >> 8;
 
     private final List<PlanJob> jobs;
     private final Watch watch;

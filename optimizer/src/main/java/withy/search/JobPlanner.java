@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.PartKind;
 import withy.objectives.Solver.Watch;
 import withy.rod.Build;
@@ -81,6 +82,12 @@ public final class JobPlanner {
             options = List.copyOf(options);
             oneByOne = List.copyOf(oneByOne);
             alone = List.copyOf(alone);
+        }
+
+        /** How much better in score a plan that leaves as few jobs without a rod could be at most; null where nothing is known of that. */
+        public @Nullable Long gap() {
+            boolean known = bound.unserved() == cost.unserved() && bound.score() > JobOptions.NO_BOUND / 2;
+            return known ? cost.score() - bound.score() : null;
         }
     }
 

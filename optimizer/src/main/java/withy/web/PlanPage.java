@@ -1,9 +1,7 @@
 package withy.web;
 
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import withy.app.OutAnswer.Standing;
 import withy.app.PlanAnswer;
 import withy.app.PlanDesk;
@@ -55,31 +53,11 @@ final class PlanPage {
         }
         String with = Phrases.list(
                 job.differs().stream().map(pages.bench().workshop()::name).toList());
-        String steps = String.format(Locale.ROOT, "%.2f", Math.abs(job.gain()));
-        return !PlanText.shows(job.gain()) || with.isEmpty()
-                ? ""
-                : Phrases.of(job.gain() > 0 ? "text.plan.gains" : "text.plan.givesWay", steps, with);
+        return PlanText.against(job, with);
     }
 
     private static List<String> summary(PlanAnswer answer) {
-        List<String> lines = new ArrayList<>();
-        if (answer.jobs().isEmpty()) {
-            return lines;
-        }
-        if (answer.unserved() > 0) {
-            lines.add(Phrases.of("text.plan.left", answer.unserved()));
-        }
-        int more = answer.unservedOneByOne() - answer.unserved();
-        if (more > 0) {
-            lines.add(Phrases.of("text.plan.more", more));
-        } else {
-            lines.add(
-                    answer.gain() > 0 && PlanText.shows(answer.gain())
-                            ? Phrases.of("text.plan.gain", String.format(Locale.ROOT, "%.2f", answer.gain()))
-                            : Phrases.of("text.plan.same"));
-        }
-        lines.add(answer.proven() ? Phrases.of("text.plan.proven") : PlanText.unproven(answer.gap()));
-        return lines;
+        return answer.jobs().isEmpty() ? List.of() : PlanText.summary(answer);
     }
 
     private Supplier supplier(PlanAnswer.SupplierList list) {

@@ -1,6 +1,7 @@
 package withy.oracle;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -79,9 +80,12 @@ class PlanTest {
         assertTrue(new Best(small).within(plan.options()));
         assertEquals(JOBS, plan.options().size());
         stopped.set(true);
-        assertEquals(
-                0,
-                JobPlanner.plan(small.jobs(), small.supplies(), first, 120, 2).questions());
+        Plan none = JobPlanner.plan(small.jobs(), small.supplies(), first, 120, 2);
+        assertEquals(0, none.questions());
+        assertNull(none.gap(), "nothing is known of how much better a plan could be");
+        Plan whole = JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, 120, 2);
+        assertTrue(whole.proven());
+        assertEquals(0L, whole.gap());
     }
 
     @AfterAll
