@@ -9,11 +9,15 @@ import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 
 /** Every library that the program or its tests load stands in {@code DEPENDENCIES.csv} with its licence and its reason, and nothing else does. */
@@ -62,6 +66,36 @@ class SupplyChainTest {
                 assertEquals("tests", entry.in(), name);
             }
         });
+    }
+
+    /** No class stands in two libraries: which of them is loaded would hang on their order. */
+    @Test
+    void noClassIsThereTwice() throws IOException {
+        Map<String, String> first = new HashMap<>();
+        TreeSet<String> twice = new TreeSet<>();
+        for (String place : places()) {
+            if (place.endsWith(".jar") && RUNNERS.stream().noneMatch(place::contains)) {
+                try (ZipFile jar = new ZipFile(place)) {
+                    jar.stream()
+                            .map(ZipEntry::getName)
+                            .filter(SupplyChainTest::loadable)
+                            .forEach(name -> {
+                                String other = first.putIfAbsent(name, place);
+                                if (other != null && !other.equals(place)) {
+                                    twice.add(Path.of(other).getFileName() + " and "
+                                            + Path.of(place).getFileName());
+                                }
+                            });
+                }
+            }
+        }
+        assertTrue(first.size() > 20_000, () -> "classes seen: " + first.size());
+        assertEquals(Set.of(), twice);
+    }
+
+    /** A class that a program names; versions for newer Java and descriptions of modules and packages are none. */
+    private static boolean loadable(String name) {
+        return name.endsWith(".class") && !name.startsWith("META-INF/") && !name.endsWith("-info.class");
     }
 
     private static TreeMap<String, Entry> entries() throws IOException {

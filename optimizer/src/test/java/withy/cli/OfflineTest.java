@@ -22,15 +22,20 @@ class OfflineTest {
         Path shop = Files.createDirectory(folder.resolve("shop"));
         ShopCommandsTest.copySample(shop);
         String brief = Terminal.brief("brook-trout-cork");
-        List<String> lines = List.of(
-                "propose|" + brief + "|--catalog|" + Terminal.BENCH + "|--json",
+        List<String> lines = new ArrayList<>(List.of(
                 "check|--catalog|" + Terminal.BENCH,
                 "parts|--catalog|" + Terminal.BENCH,
                 "stock|--catalog|" + shop,
                 "job|--new|" + brief + "|--catalog|" + shop,
                 "backup|" + folder.resolve("copy.db") + "|--catalog|" + shop,
                 "doctor|--catalog|" + shop,
-                "schema|answer");
+                "schema|answer"));
+        for (List<String> question : FewParts.questions(Files.createDirectory(folder.resolve("few")))) {
+            lines.add(String.join("|", question));
+        }
+        for (String command : List.of("propose", "whynot", "lighter", "plan")) {
+            assertTrue(lines.stream().anyMatch(line -> line.startsWith(command + "|")), command + " is not asked");
+        }
         String told = run(lines);
         assertEquals(
                 lines.size(), told.lines().filter(line -> line.startsWith("0 ")).count(), told);
