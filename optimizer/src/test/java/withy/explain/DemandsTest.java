@@ -113,6 +113,79 @@ class DemandsTest {
                 >= reels);
     }
 
+    /** Said as on the phone, in the order of the brief. */
+    @Test
+    void wordsOfWhatIsAsked() {
+        List<String> words = Demands.of(FewBuilds.shop().inquiry(askingForEverything())).stream()
+                .map(Demand::words)
+                .toList();
+        assertEquals(
+                List.of(
+                        "a rod of 2.05 m to 2.15 m",
+                        "2 pieces",
+                        "1200 mm at most when packed",
+                        "a usual lure of 8.0 g",
+                        "lures up to 14.0 g",
+                        "a main line of 6.8 kg",
+                        "braid",
+                        "a leader of 5.4 kg",
+                        "a leader knot cast through the rings",
+                        "a reel of size 2500",
+                        "sturdiness class 3",
+                        "corrosion class 2 for the water",
+                        "a palm of 80 mm",
+                        "220 mm to 255 mm from reel foot to butt",
+                        "a split handle",
+                        "no fore grip",
+                        "no trigger",
+                        "a moving hood at the rear",
+                        "a hook keeper",
+                        "a fast blank",
+                        "grips of one material",
+                        "no cork anywhere",
+                        "no foam anywhere",
+                        "at most 600.00 EUR to pay",
+                        "the rod ready by 2026-04-01",
+                        "the Tarn cap",
+                        "no Tarn keeper"),
+                words);
+        assertEquals("2 to 4 pieces", second(Changed.with(askingForEverything(), "piecesMax", 4)));
+        assertEquals(
+                "one piece", second(Changed.with(Changed.with(askingForEverything(), "piecesMin", 1), "piecesMax", 1)));
+        Brief foot = Changed.with(askingForEverything(), "reel.sizeClass", 0);
+        assertTrue(Demands.of(FewBuilds.shop().inquiry(foot)).stream()
+                .anyMatch(one -> one.words().equals("a reel with a foot of 55 mm")));
+    }
+
+    private static String second(Brief brief) {
+        return Demands.of(FewBuilds.shop().inquiry(brief)).get(1).words();
+    }
+
+    /** One question for each value that would do, and one for all hands: then the rules ask for nobody's. */
+    @Test
+    void theQuestionWithoutAHand() {
+        Inquiry inquiry = FewBuilds.shop().inquiry(askingForEverything());
+        List<Demand> demands = Demands.of(inquiry);
+        Demand hand = demands.stream()
+                .filter(one -> one.key().equals("hand"))
+                .findFirst()
+                .orElseThrow();
+        Demand keeper = demands.stream()
+                .filter(one -> one.key().equals("handle.keeper"))
+                .findFirst()
+                .orElseThrow();
+        var plain = Demands.without(inquiry, inquiry.query(), List.of(keeper));
+        assertEquals(1, plain.size());
+        assertEquals(inquiry.query().rulebook(), plain.iterator().next().rulebook());
+        var anyHand = Demands.without(inquiry, inquiry.query(), List.of(keeper, hand));
+        assertEquals(1, anyHand.size());
+        assertEquals(
+                inquiry.anyHand(inquiry.query().rulebook()),
+                anyHand.iterator().next().rulebook());
+        assertFalse(inquiry.query().rulebook().equals(anyHand.iterator().next().rulebook()));
+        assertEquals(plain.iterator().next().brief(), anyHand.iterator().next().brief());
+    }
+
     /** What a lifted fish asks: its own weight and landing; a main line without a leader must hold it. */
     @Test
     void whatTackleAsks() {
@@ -146,6 +219,17 @@ class DemandsTest {
         assertEquals(0.03, fine.diameterMm());
         assertEquals(0.05, fine.strengthKg());
         Brief bare = Changed.with(Fixtures.legal().theBrief(), "leader", null);
+        Brief swung = Changed.with(Changed.with(bare, "landing", Brief.Landing.LIFTED), "largestFishKg", 2.0);
+        double needed = withy.rules.DeadLoad.leaderNeedsKg(swung);
+        assertTrue(needed > 1, "needs " + needed);
+        Demand alone = Demands.of(FewBuilds.shop().inquiry(swung)).stream()
+                .filter(one -> one.key().equals("line.strength"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                Math.min(6.8, needed),
+                Demands.without(swung, List.of(alone)).iterator().next().line().strengthKg(),
+                1e-9);
         assertTrue(Demands.of(FewBuilds.shop().inquiry(bare)).stream()
                 .noneMatch(one -> one.key().startsWith("leader")));
         Brief easy = Changed.with(Changed.with(bare, "durabilityClass", 1), "corrosionClass", 1);

@@ -43,9 +43,14 @@ final class FewBuilds {
         this.builds = List.of(fixture.build());
     }
 
+    /** One build, the fixture's. */
+    static FewBuilds of(Fixtures fixture) {
+        return new FewBuilds(fixture);
+    }
+
     /**
      * Two blanks, caps, seats and keepers in every combination, and parts that never go in. Light parts are dear; the gilded cap is the cap again, but dear;
-     * the twin is the cap again at its price; the sold cap comes after the day; the loose tip is far too wide.
+     * the twin is the cap again at its price; the sold cap is lightest of all and comes after the day; the loose tip is far too wide.
      */
     static FewBuilds shop() {
         Fixtures f = Fixtures.legal();
@@ -53,7 +58,10 @@ final class FewBuilds {
         f.part("cap-light", "facts.priceMinor", 1_900);
         f.copy("cap", "cap-gilded").part("cap-gilded", "facts.priceMinor", 8_000);
         f.copy("cap", "cap-twin");
-        f.copy("cap", "cap-sold").part("cap-sold", "facts.stock", 0).part("cap-sold", "facts.leadDays", 45);
+        f.copy("cap", "cap-sold")
+                .part("cap-sold", "facts.stock", 0)
+                .part("cap-sold", "facts.weightG", 0.5)
+                .part("cap-sold", "facts.leadDays", 45);
         f.copy("seat", "seat-light")
                 .part("seat-light", "facts.weightG", 9.0)
                 .part("seat-light", "facts.priceMinor", 9_500);
@@ -82,7 +90,7 @@ final class FewBuilds {
     }
 
     /** Each build so far also with other parts at a station. */
-    private FewBuilds or(Station station, String... parts) {
+    FewBuilds or(Station station, String... parts) {
         List<Build> more = new ArrayList<>(builds);
         for (Build build : builds) {
             for (String part : parts) {

@@ -7,16 +7,20 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.explain.FewBuilds.Weighed;
 import withy.fixture.Changed;
+import withy.fixture.Fixtures;
 import withy.objectives.Scoring;
 import withy.rod.Build;
 import withy.rod.Build.Choice;
@@ -38,30 +42,45 @@ class LighterTest {
         return SHOP.legal(SHOP.catalog(), BRIEF);
     }
 
+    /** A gram counts as much as before. */
+    private static Brief noticing(double grams) {
+        Map<Objective, Double> steps = new EnumMap<>(BRIEF.steps());
+        steps.put(Objective.WEIGHT, grams);
+        Brief brief = FewBuilds.weighing(BRIEF, Map.of(Objective.WEIGHT, grams / 3));
+        return Changed.with(brief, "steps", steps);
+    }
+
     private static Found first(Inquiry inquiry) {
         Found first = inquiry.first();
         assertNotNull(first);
         return first;
     }
 
-    /** Steps of 3 g from the best down to the lightest, at each the best within it; where a step brings nothing there is no point. */
-    @Test
-    void theCurveIsTheBestAtEachWeight() {
+    /**
+     * Steps from the best down to the lightest of what is noticed, or a twelfth of the way where that is more; at each the best within it. Where a step
+     * brings nothing there is no point, and the last is the lightest.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {3, 0.5, 5, 7.3, 50})
+    void theCurveIsTheBestAtEachWeight(double noticed) {
+        Brief brief = noticing(noticed);
         List<Curve.Point> told = new ArrayList<>();
-        Lighter lighter = Lighter.of(SHOP.inquiry(BRIEF), told::add);
+        Lighter lighter = Lighter.of(SHOP.inquiry(brief), told::add);
         assertNotNull(lighter);
-        long lightest =
-                legal().stream().mapToLong(one -> one.vector().weightMg()).min().orElseThrow();
+        long lightest = legal(brief).stream()
+                .mapToLong(one -> one.vector().weightMg())
+                .min()
+                .orElseThrow();
         assertEquals(lightest, lighter.lightest().vector().weightMg());
         assertEquals(told, lighter.curve());
         long from = lighter.first().vector().weightMg();
         assertTrue(from - lightest > 15_000, "worth a curve: " + (from - lightest));
         List<Long> expected = new ArrayList<>(List.of(from));
-        long step = Math.max(3_000, (from - lightest + 11) / 12);
+        long step = Math.max(Math.round(noticed * 1000), (from - lightest + 11) / 12);
         long now = from;
         for (long most = from - step; most > lightest; most -= step) {
             if (now > most) {
-                now = best(most).vector().weightMg();
+                now = best(brief, most).vector().weightMg();
                 expected.add(now);
             }
         }
@@ -71,13 +90,16 @@ class LighterTest {
         assertEquals(
                 expected,
                 lighter.curve().stream().map(p -> p.found().vector().weightMg()).toList());
-        assertTrue(lighter.curve().size() >= 3, "points: " + lighter.curve().size());
+        assertTrue(
+                lighter.curve().size() >= (noticed > 10 ? 2 : 3),
+                "points: " + lighter.curve().size());
+        Scoring scoring = Scoring.of(brief, SHOP.catalog().rates());
         for (int i = 1; i < lighter.curve().size(); i++) {
             Curve.Point point = lighter.curve().get(i);
             Found before = lighter.curve().get(i - 1).found();
             assertEquals(
-                    scoring().score(best(Math.round(point.mostG() * 1000)).vector()),
-                    scoring().score(point.found().vector()));
+                    scoring.score(best(brief, Math.round(point.mostG() * 1000)).vector()),
+                    scoring.score(point.found().vector()));
             double saved = (before.vector().weightMg() - point.found().vector().weightMg()) / 1000.0;
             String words = SHOP.inquiry(BRIEF).units().mass(saved);
             assertTrue(point.sentence().startsWith("the next " + words + ": "), point.sentence());
@@ -91,10 +113,34 @@ class LighterTest {
         assertTrue(lighter.sentence().contains("dearer"), lighter.sentence());
     }
 
-    private static Weighed best(long mostMg) {
-        Weighed best = FewBuilds.best(legal(), scoring(), one -> one.vector().weightMg() <= mostMg);
+    private static List<Weighed> legal(Brief brief) {
+        return SHOP.legal(SHOP.catalog(), brief);
+    }
+
+    private static Weighed best(Brief brief, long mostMg) {
+        Scoring scoring = Scoring.of(brief, SHOP.catalog().rates());
+        Weighed best = FewBuilds.best(legal(brief), scoring, one -> one.vector().weightMg() <= mostMg);
         assertNotNull(best);
         return best;
+    }
+
+    /** A milligram is worth less than a thousand euros even where weight alone counts; the lightest is asked for all the same. */
+    @Test
+    void theLightestIsLighterByAMilligram() {
+        Fixtures fixture = Fixtures.legal().copy("cap", "cap-dear").brief("budgetMinor", null);
+        fixture.part("cap-dear", "facts.measuredG", 3.999).part("cap-dear", "facts.priceMinor", 300_000);
+        FewBuilds two = FewBuilds.of(fixture).or(Station.BUTT_CAP, "cap-dear");
+        Inquiry inquiry = two.inquiry(fixture.theBrief());
+        Found plain = inquiry.best(inquiry.query().withPriorities(Inquiry.only(Objective.WEIGHT)));
+        assertNotNull(plain);
+        assertEquals("cap", plain.build().partAt(Station.BUTT_CAP), "the price breaks the tie first");
+        Lighter lighter = Lighter.of(inquiry, point -> {});
+        assertNotNull(lighter);
+        assertEquals("cap-dear", lighter.lightest().build().partAt(Station.BUTT_CAP));
+        assertEquals(
+                1,
+                lighter.first().vector().weightMg()
+                        - lighter.lightest().vector().weightMg());
     }
 
     @Test
@@ -142,6 +188,11 @@ class LighterTest {
             }
         }
         assertTrue(expected.size() >= 3 && told.containsAll(expected), told + " has all of " + expected);
+        List<String> caps = ledger.stream()
+                .filter(line -> line.station().equals(Station.BUTT_CAP))
+                .map(Ledger.Line::part)
+                .toList();
+        assertEquals(List.of("cap-light", "cap-sold"), caps, "what can be had comes first, though it saves less");
         for (int i = 1; i < ledger.size(); i++) {
             Ledger.Line a = ledger.get(i - 1);
             Ledger.Line b = ledger.get(i);

@@ -69,7 +69,7 @@ final class Planted {
     }
 
     static Inquiry inquiry(Brief brief, Predicate<Brief> buildable, Watch watch) {
-        Catalog catalog = Fixtures.legal().catalog();
+        Catalog catalog = Fixtures.legal().part("blank", "liftKg", 9.0).catalog();
         Build build = Fixtures.legal().build();
         Solver planted = (query, seen) -> solution(catalog, build, query, buildable);
         return new Inquiry(catalog, brief, other -> planted, watch, new QuantityText(UnitSystem.METRIC));

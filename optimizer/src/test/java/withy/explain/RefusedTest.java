@@ -134,7 +134,7 @@ class RefusedTest {
     @Test
     void everyPartUnderManyBudgets() {
         List<Outcome> seen = new ArrayList<>();
-        for (long budget = 44_000; budget <= 84_000; budget += 10_000) {
+        for (long budget = 44_000; budget <= 84_000; budget += 20_000) {
             Brief brief = Changed.with(BRIEF, "budgetMinor", budget);
             List<Weighed> all = legal(brief);
             for (String part : List.of("cap-light", "cap-gilded", "seat-light", "blank-light", "keeper")) {

@@ -86,6 +86,60 @@ class RepairsTest {
                 late.catalog(), Planted.brief(), other -> planted, Watch.NONE, new QuantityText(UnitSystem.METRIC));
     }
 
+    private static String sentence(Predicate<Brief> buildable) {
+        return Impossible.of(Planted.inquiry(Planted.brief(), buildable))
+                .repairs()
+                .get(0)
+                .sentence();
+    }
+
+    /** Turned numbers are told by how much and to what, in the reader's units; one of something in the singular. */
+    @Test
+    void whatGivesWayInWords() {
+        assertEquals(
+                "40 mm longer when packed, 1240 mm in all",
+                sentence(b -> b.packedMaxMm() == null || b.packedMaxMm() >= 1237));
+        assertEquals("sturdiness class 2 instead of 3", sentence(b -> b.durabilityClass() <= 2));
+        assertEquals("corrosion class 1 instead of 2", sentence(b -> b.corrosionClass() <= 1));
+        assertEquals("lures up to 11.0 g only", sentence(b -> b.lure().heaviestG() <= 11.2));
+        assertEquals("a usual lure of 9.5 g", sentence(b -> b.lure().usualG() >= 9.1));
+        assertEquals("a main line of 5.0 kg", sentence(b -> b.line().strengthKg() <= 5.0));
+        assertEquals("a leader of 4.9 kg", sentence(b -> b.leader().strengthKg() <= 4.95));
+        assertEquals("4 pieces", sentence(b -> b.piecesMax() >= 4));
+        assertEquals("one piece", sentence(b -> b.piecesMin() == 1));
+        assertEquals("15 mm less from reel foot to butt, from 205 mm", sentence(b -> b.reachMinMm() <= 207));
+        assertEquals("a rod 0.05 m longer, up to 2.20 m", sentence(b -> b.lengthMaxMm() >= 2191));
+        Impossible day =
+                Impossible.of(soon(b -> b.wantedBy() == null || b.wantedBy().isAfter(Fixtures.TODAY.plusDays(30))));
+        assertEquals("one day more to wait", day.repairs().get(0).sentence());
+        Impossible days =
+                Impossible.of(soon(b -> b.wantedBy() == null || b.wantedBy().isAfter(Fixtures.TODAY.plusDays(33))));
+        assertEquals("4 days more to wait", days.repairs().get(0).sentence());
+    }
+
+    /** A leader too weak to swing the largest fish aboard: told to the tenth that is enough. */
+    @Test
+    void aStrongerLeader() {
+        Brief swung =
+                Changed.with(Changed.with(Planted.brief(), "landing", Brief.Landing.LIFTED), "largestFishKg", 3.0);
+        double needed = withy.rules.DeadLoad.leaderNeedsKg(swung);
+        assertTrue(needed > 5.4, "needs " + needed);
+        double told = Math.ceil(needed * 10 - 1e-9) / 10;
+        Impossible weak = Impossible.of(
+                Planted.inquiry(swung, b -> b.leader().strengthKg() >= withy.rules.DeadLoad.leaderNeedsKg(b) - 1e-9));
+        Repair.Change change = weak.repairs().stream()
+                .flatMap(one -> one.changes().stream())
+                .filter(one -> one.field().equals("leader.strength"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(needed + ": " + weak));
+        assertEquals("a leader of " + withy.explain.Turning.number(told) + " kg", change.words());
+        Impossible fine =
+                Impossible.of(Planted.inquiry(Planted.brief(), b -> b.leader().strengthKg() >= 6));
+        assertTrue(
+                fine.repairs().isEmpty(),
+                "where the leader is strong enough nothing asks for another: " + fine.repairs());
+    }
+
     /** Where one wish is not enough two give way, each as far as it must; what is given up as a whole counts 1. */
     @Test
     void twoGiveWayWhereOneIsNotEnough() {

@@ -176,6 +176,45 @@ class TradeOffsTest {
                 TradeOffs.gist(TradeOffs.between(side(2, exact(4)), side(1, exact(4)), METRIC)));
     }
 
+    /** What is worse and what is better, each in the order of what the customer ranks first; what is the same goes unsaid. */
+    @Test
+    void whatAnotherRodCosts() {
+        Fixtures wished = Fixtures.legal().brief("handle.keeper", new Wish<>(true, false, 1));
+        Inquiry inquiry = FewBuilds.of(wished).inquiry(wished.theBrief());
+        assertEquals("the same in every figure", costs(inquiry, wished, wished));
+        Fixtures tip = Fixtures.legal().part("tip-top", "facts.measuredG", 8.0).part("cap", "facts.priceMinor", 5_000);
+        String worse = costs(inquiry, tip, Fixtures.legal());
+        assertTrue(worse.contains("heavier") && worse.contains("dearer") && worse.contains("more tip-heavy"), worse);
+        assertFalse(worse.contains("but") || worse.contains("sturdy") || worse.contains("looks"), worse);
+        String better = costs(inquiry, Fixtures.legal(), tip);
+        assertTrue(better.contains("lighter") && better.contains("cheaper") && !better.contains("but"), better);
+        Fixtures dear = Fixtures.legal().part("cap", "facts.priceMinor", 9_000);
+        String both = costs(inquiry, dear, tip);
+        assertTrue(
+                both.indexOf("lighter") < both.indexOf(", but ") && both.indexOf(", but ") < both.indexOf("dearer"),
+                both);
+        Brief purse = FewBuilds.weighing(wished.theBrief(), java.util.Map.of(Objective.PRICE, 3.0));
+        String first = costs(FewBuilds.of(wished).inquiry(purse), tip, Fixtures.legal());
+        assertTrue(first.indexOf("dearer") < first.indexOf("heavier"), first);
+        assertTrue(worse.indexOf("heavier") < worse.indexOf("dearer"), worse);
+        Fixtures kept = Fixtures.legal()
+                .brief("handle.keeper", new Wish<>(true, false, 1))
+                .put(Station.KEEPER, "keeper");
+        assertTrue(
+                costs(inquiry, kept, wished).contains("has a hook keeper, which would be nice"),
+                costs(inquiry, kept, wished));
+        assertTrue(costs(inquiry, wished, kept).contains("without a hook keeper, which would be nice"));
+    }
+
+    private static String costs(Inquiry inquiry, Fixtures found, Fixtures build) {
+        return Ledger.costs(
+                inquiry, found(build), found(found), TradeOffs.between(side(0, found), side(1, build), METRIC));
+    }
+
+    private static Found found(Fixtures fixture) {
+        return new Found(fixture.build(), fixture.rod(), side(0, fixture).objectives(), true, 0);
+    }
+
     /** Nice wishes a rod misses, told field by field; hard ones and those met are none. */
     @Test
     void nobodyMissesWhatIsThere() {
@@ -199,6 +238,13 @@ class TradeOffsTest {
         assertEquals(
                 List.of("a full handle", "a trigger", "a hook keeper", "the Tarn hood", "the nowhere", "no Tarn seat"),
                 missed.stream().map(Missed::words).toList());
+        Fixtures other = Fixtures.legal()
+                .brief("handle.action", new Wish<>(withy.catalog.Action.SLOW, false, 1))
+                .brief("handle.movingHood", new Wish<>(withy.catalog.SeatEnd.FRONT, false, 1))
+                .brief("handle.foreGrip", new Wish<>(true, false, 1));
+        assertEquals(
+                List.of("a slow blank", "a moving hood at the front", "a fore grip"),
+                Missed.of(other.rod()).stream().map(Missed::words).toList());
         Rod kept = wished.put(Station.KEEPER, "keeper").rod();
         Rod bare = wished.empty(Station.KEEPER).rod();
         assertEquals(

@@ -160,6 +160,24 @@ class BendPartsTest {
         return new PointLoad(L, 0.8 + forward, -1.5, 300 + couple);
     }
 
+    /** What bends the rod at each node is the weight times its lever there, and the curvature between two nodes is the moment over EI. */
+    @Test
+    void theMomentAtEachNode() {
+        Bent shape = bent(new BendCase(even(), 200, 0.4, null, List.of(PointLoad.hung(L, 150))));
+        assertTrue(shape.nodes().size() > 30, "nodes: " + shape.nodes().size());
+        double newtons = 150 * 9.80665e-3;
+        for (int i = 0; i < shape.nodes().size(); i++) {
+            Node node = shape.nodes().get(i);
+            assertEquals(-newtons * (shape.tip().xMm() - node.xMm()), node.momentNmm(), 1e-3, "at " + node.sMm());
+            if (i > 0) {
+                Node before = shape.nodes().get(i - 1);
+                double mean = (node.momentNmm() + before.momentNmm()) / 2;
+                double turn = mean * (node.sMm() - before.sMm()) / EI;
+                assertEquals(turn, node.angleRad() - before.angleRad(), 2e-5, "at " + node.sMm());
+            }
+        }
+    }
+
     /** A circle of 1,000 mm: cubic between nodes a tenth of a radian apart it is met to 1e-6 of its radius, normal and all. */
     @Test
     void theAxisOfACircle() {

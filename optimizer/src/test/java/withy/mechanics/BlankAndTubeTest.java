@@ -118,7 +118,7 @@ class BlankAndTubeTest {
     void theStartOfAFit() {
         double free = 1700;
         List<Reading> readings =
-                List.of(new Reading(80, 160), new Reading(50, 100), new Reading(20, 1700), new Reading(60, 90));
+                List.of(new Reading(80, 175), new Reading(50, 100), new Reading(20, 1700), new Reading(60, 90));
         double newtons = 50 * 9.80665e-3;
         double cube = Math.pow(free, 3);
         TaperProfile even = TaperProfile.straight(2000, 10, 10);

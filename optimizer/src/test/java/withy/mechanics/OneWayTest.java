@@ -95,7 +95,9 @@ class OneWayTest {
                     Parts rod = Parts.of(tipLoad(tapered(p, r), alpha, 0));
                     double tip = present(rod.way().guessed()).tip().angleRad() + Math.PI / 2;
                     double off = Math.abs(rod.way().guessLn() - Math.log(tip / rod.turn()));
-                    assertTrue(off < Math.log(2.0), "p " + p + ", r " + r + ", load " + alpha + ": off by " + off);
+                    assertTrue(
+                            off < (alpha < 1 ? 0.2 : Math.log(2.0)),
+                            "p " + p + ", r " + r + ", load " + alpha + ": off by " + off);
                 }
             }
         }
@@ -158,11 +160,15 @@ class OneWayTest {
     /** A rod ten times as thick at its tip needs a far smaller angle there than its growth tells: the scan goes down to it. */
     @Test
     void theScanGoesBelowItsFirstPlace() {
-        Parts rod = Parts.of(tipLoad(tapered(4, 10), 4, 0));
+        BendCase held = tipLoad(tapered(4, 10), 900, 0);
+        Parts rod = Parts.of(held);
         List<Double> scanned = rod.way().scanned();
         assertEquals(1, scanned.size());
+        double ln = Math.log(scanned.get(0) / rod.turn());
+        double growth = new LoadedStretches(held, held.clampAngleRad() - rod.turn()).growth();
+        assertTrue(ln < -growth - 0.6, ln + " below " + -growth);
         assertEquals(rod.turn(), rod.shooter().clampAngle(scanned.get(0)), 1e-9);
-        present(rod.way().shape(Math.log(scanned.get(0) / rod.turn())));
+        present(rod.way().shape(ln));
     }
 
     /** A long rod can be held in other ways, bent to and fro: in equilibrium, of more energy, and not handed out as one way. */
