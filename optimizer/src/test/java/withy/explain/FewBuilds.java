@@ -102,7 +102,7 @@ final class FewBuilds {
     }
 
     /** Each build so far also on other blanks. */
-    private FewBuilds onBlanks(String... blanks) {
+    FewBuilds onBlanks(String... blanks) {
         List<Build> more = new ArrayList<>(builds);
         for (Build build : builds) {
             for (String blank : blanks) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -198,5 +199,66 @@ class WhyNotTest {
         assertTrue(finding.sentence().contains("without no Tarn seat-light, which would be nice"), finding.sentence());
         assertTrue(finding.grounds().contains(Evidence.wish("refused")));
         assertTrue(best(nice, "").holds("keeper"), "the wish is worth a keeper");
+    }
+
+    /** What the shop pays more is a third dearer to the customer (10 % and 20 %, together 1.32): 70 EUR are 92.40. Losses first, by what is ranked first. */
+    @Test
+    void sentencesByHand() {
+        assertEquals(
+                "Tarn seat-light: it can be built in, but the best rod with it is 92.40 EUR dearer and more tip-heavy by 10 N·mm"
+                        + " (too little to notice). In return it is 9.0 g lighter.",
+                why(BRIEF, "seat-light").sentence());
+        assertEquals(
+                "Tarn blank-light: it can be built in, but the best rod with it is 224.40 EUR dearer. In return it is 11.0 g lighter,"
+                        + " lighter to swing by 0.0066 kg·m² and less tip-heavy by 1 N·mm (too little to notice).",
+                why(BRIEF, "blank-light").sentence());
+        assertEquals(
+                "Tarn cap-gilded: the rod with Tarn cap instead is at least as good in everything, and 102.96 EUR cheaper.",
+                why(BRIEF, "cap-gilded").sentence());
+        Brief swing = FewBuilds.weighing(BRIEF, Map.of(Objective.SWING_WEIGHT, 1.5, Objective.BALANCE, 2.5));
+        String ranked = why(swing, "blank-light").sentence();
+        assertTrue(
+                ranked.contains("dearer. In return it is lighter to swing by 0.0066 kg·m², 11.0 g lighter and"),
+                ranked);
+    }
+
+    /** Two parts at once are outdone by a rod with one of them, though the best rod is worse than theirs in weight. */
+    @Test
+    void aRodThatIsNotTheBestMayOutdoThem() {
+        Finding finding = WhyNot.of(SHOP.inquiry(BRIEF), Set.of("seat-light", "cap-gilded"));
+        assertEquals(Outcome.DOMINATED, finding.outcome(), finding.sentence());
+        assertNotNull(finding.better());
+        assertTrue(Inquiry.holds(finding.better().build(), Set.of("seat-light", "cap")));
+        assertTrue(finding.first().vector().weightMg()
+                > finding.opponent().vector().weightMg());
+        assertTrue(
+                finding.flips().stream().noneMatch(flip -> flip.kind() == Flip.Kind.PRICE),
+                "whose price it would be is open");
+        assertEquals(
+                "Tarn cap-gilded and Tarn seat-light: the rod with Tarn cap instead is at least as good in everything, and 102.96 EUR"
+                        + " cheaper.",
+                finding.sentence());
+    }
+
+    /** The same in all six figures, but for a wish that would be nice. */
+    @Test
+    void aNiceWishAloneMayOutdoATwin() {
+        Brief nice = Changed.with(BRIEF, "refused", List.of(new PartWish("cap-twin", false, 0.5)));
+        Finding finding = why(nice, "cap-twin");
+        assertEquals(Outcome.DOMINATED, finding.outcome());
+        assertEquals(
+                "Tarn cap-twin: the rod with Tarn cap instead is at least as good in everything, and has no Tarn cap-twin, which would"
+                        + " be nice.",
+                finding.sentence());
+        Brief wished = Changed.with(BRIEF, "insisted", List.of(new PartWish("cap-twin", false, 0.5)));
+        assertEquals(Outcome.CHOSEN, why(wished, "cap-twin").outcome());
+    }
+
+    /** A part that alone makes a rod possible is chosen, since without it there is none. */
+    @Test
+    void theOnlyRodThereIs() {
+        Brief brief = Changed.with(BRIEF, "insisted", List.of(new PartWish("cap-sold", true, 0)));
+        Finding finding = why(Changed.with(brief, "wantedBy", LocalDate.of(2026, 5, 30)), "cap-sold");
+        assertEquals(Outcome.CHOSEN, finding.outcome(), finding.sentence());
     }
 }

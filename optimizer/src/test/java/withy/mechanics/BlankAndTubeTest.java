@@ -256,4 +256,37 @@ class BlankAndTubeTest {
         assertEquals(1.25, GuideSpacing.reach(420, 3, 100, 200).orElseThrow().ratio(), 0.25);
         assertTrue(GuideSpacing.reach(400, 3, 100, 100).isEmpty());
     }
+
+    /** What has no sense is refused where it is handed in, with what it is. */
+    @Test
+    void whatHasNoSenseIsRefused() {
+        assertRefused(
+                "distance from counterweight", () -> MassSum.point(10, 500).counterweightG(200, 200, 0));
+        assertRefused(
+                "distance from counterweight", () -> MassSum.point(10, 500).counterweightG(200, 300, 0));
+        assertRefused("wall at the butt end", () -> new Frustum(100, 20, 24, 21, 10));
+        assertRefused("wall at the tip end", () -> new Frustum(100, 20, 24, 10, 25));
+        assertRefused("range of the first space", () -> GuideSpacing.reach(1400, 8, 100, 90));
+        TaperProfile even = TaperProfile.straight(1000, 8, 8);
+        StiffnessProfile stiffness = StiffnessProfile.OfDiameter.withButt(even, 1e6, 0);
+        TubeMass tube = TubeMass.of(even, 40, 1, List.of());
+        assertRefused("free length", () -> NaturalFrequency.lowest(stiffness, 1000, tube, List.of(), 8, 1));
+        assertRefused(
+                "gives 1–8 frequencies, not 9", () -> NaturalFrequency.lowest(stiffness, 100, tube, List.of(), 8, 9));
+        assertRefused("not 0", () -> NaturalFrequency.lowest(stiffness, 100, tube, List.of(), 8, 0));
+        assertInstanceOf(
+                NaturalFrequency.Outcome.Modes.class, NaturalFrequency.lowest(stiffness, 100, tube, List.of(), 8, 8));
+    }
+
+    private static void assertRefused(String told, org.junit.jupiter.api.function.Executable asked) {
+        String message = assertThrows(IllegalArgumentException.class, asked).getMessage();
+        assertTrue(message.contains(told), message);
+    }
+
+    /** 0.16 mm of nylon, 1,140 kg/m³ of it six tenths fibre: ρ·share·π/4·d² = 13.75 g a km. A grip bored away has its middle for a centre. */
+    @Test
+    void threadAndHollowGrip() {
+        assertEquals(13.752, ThreadWrap.texOf(0.16, 1140, 0.6), 1e-3);
+        assertEquals(40, new Frustum(80, 20, 24, 20, 24).centreMm());
+    }
 }
