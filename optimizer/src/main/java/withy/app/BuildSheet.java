@@ -47,11 +47,11 @@ public record BuildSheet(
         warnings = List.copyOf(warnings);
     }
 
-    /** The same compared with others. */
-    BuildSheet compared(List<TradeOffLine> lines, List<Summary> gists) {
+    /** The same compared with others, called by a name that tells it from them. */
+    BuildSheet compared(String called, List<TradeOffLine> lines, List<Summary> gists) {
         return new BuildSheet(
-                rank, name, layout, parts, materials, labour, weight, price, figures, verdicts, lines, gists, warnings,
-                proof);
+                rank, called, layout, parts, materials, labour, weight, price, figures, verdicts, lines, gists,
+                warnings, proof);
     }
 
     /**

@@ -94,9 +94,10 @@ final class Offers {
         return rod;
     }
 
-    /** Every build compared with every other. */
+    /** Every build compared with every other and called by a name of its own. */
     List<BuildSheet> compared(List<Weighed> all) {
         List<BuildSheet> sheets = new ArrayList<>();
+        List<String> names = BuildNames.of(all.stream().map(Weighed::side).toList());
         for (Weighed mine : all) {
             List<TradeOffLine> lines = new ArrayList<>();
             List<Summary> summaries = new ArrayList<>();
@@ -107,7 +108,7 @@ final class Offers {
                     summaries.add(new Summary(other.side().rank(), TradeOffs.gist(tradeOffs)));
                 }
             }
-            sheets.add(mine.sheet().compared(lines, summaries));
+            sheets.add(mine.sheet().compared(names.get(sheets.size()), lines, summaries));
         }
         return sheets;
     }

@@ -2,17 +2,9 @@ package withy.report;
 
 import java.util.ArrayList;
 import java.util.Currency;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
-import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet;
-import withy.app.BuildSheet.LabourLine;
-import withy.app.BuildSheet.MaterialLine;
 import withy.app.BuildSheet.PartLine;
-import withy.app.BuildSheet.Place;
 import withy.explain.Phrases;
 import withy.report.SideBySide.Group;
 import withy.units.Money;
@@ -26,9 +18,6 @@ final class BuildsText {
     private static final int PRICE_LABEL = 26;
     private static final int NAME_LABEL = 16;
 
-    /** Smallest weight that is worth a line of its own, g. */
-    private static final double WORTH_A_LINE_G = 0.05;
-
     private static final Page.Column[] PART_COLUMNS = {
         new Page.Column(16, false), new Page.Column(33, false), new Page.Column(18, true), new Page.Column(10, true)
     };
@@ -39,6 +28,7 @@ final class BuildsText {
     private final QuantityText units;
     private final Currency currency;
     private final SideBySide sides;
+    private final LineByLine lines;
     private int label = FIGURE_LABEL;
 
     BuildsText(Page page, List<String> titles, List<BuildSheet> builds, QuantityText units) {
@@ -48,6 +38,7 @@ final class BuildsText {
         this.units = units;
         this.currency = Currency.getInstance(builds.get(0).figures().currency());
         this.sides = new SideBySide(builds, units);
+        this.lines = new LineByLine(builds, units);
     }
 
     /** All of it. */
@@ -105,98 +96,12 @@ final class BuildsText {
 
     private void weights() {
         table(Phrases.of("text.weights"), FIGURE_LABEL);
-        row(
-                Phrases.of("text.weight.parts"),
-                cells(b -> units.fineMass(b.weight().partsG())));
-        for (String what : materials()) {
-            row(Phrases.of("text.material." + what), cells(b -> materialWeight(b, what)));
-            for (String where : wheres(what)) {
-                row("  " + Phrases.of("text.where." + where), cells(b -> placeWeight(b, what, where)));
-            }
-        }
-        row(Phrases.of("text.weight.all"), cells(b -> units.fineMass(b.weight().totalG())));
-    }
-
-    private String materialWeight(BuildSheet build, String what) {
-        MaterialLine line = material(build, what);
-        return line == null ? "–" : units.fineMass(line.weightG());
-    }
-
-    private String placeWeight(BuildSheet build, String what, String where) {
-        MaterialLine line = material(build, what);
-        if (line != null) {
-            for (Place place : line.ofWhich()) {
-                if (place.where().equals(where)) {
-                    return units.fineMass(place.weightG());
-                }
-            }
-        }
-        return "–";
-    }
-
-    /** Places of a material that lies at more than one. */
-    private Set<String> wheres(String what) {
-        Set<String> wheres = new LinkedHashSet<>();
-        for (BuildSheet build : builds) {
-            MaterialLine line = material(build, what);
-            if (line != null && line.ofWhich().size() > 1) {
-                line.ofWhich().stream()
-                        .filter(p -> p.weightG() >= WORTH_A_LINE_G)
-                        .forEach(p -> wheres.add(p.where()));
-            }
-        }
-        return wheres;
-    }
-
-    private static @Nullable MaterialLine material(BuildSheet build, String what) {
-        return build.materials().stream()
-                .filter(m -> m.what().equals(what))
-                .findFirst()
-                .orElse(null);
-    }
-
-    private Set<String> materials() {
-        Set<String> whats = new LinkedHashSet<>();
-        builds.forEach(b -> b.materials().forEach(m -> whats.add(m.what())));
-        return whats;
+        lines.weights().forEach(row -> row(row.label(), row.cells()));
     }
 
     private void costs() {
         table(Phrases.of("text.costs", currency.getCurrencyCode()), PRICE_LABEL);
-        row(Phrases.of("text.cost.parts"), cells(b -> amount(b.price().partsMinor())));
-        for (String what : materials()) {
-            row(Phrases.of("text.material." + what), cells(b -> materialPrice(b, what)));
-        }
-        row(Phrases.of("text.cost.sundries"), cells(b -> amount(b.price().sundriesMinor())));
-        Set<String> operations = new LinkedHashSet<>();
-        builds.forEach(b -> b.labour().forEach(l -> operations.add(l.operation())));
-        row(Phrases.of("text.cost.labour"), cells(b -> amount(b.price().labourMinor())));
-        row(Phrases.of("text.cost.minutes"), cells(b -> time(b.price().labourMinutes())));
-        for (String operation : operations) {
-            row("  " + operation, cells(b -> labour(b, operation)));
-        }
-        row(Phrases.of("text.cost.margin"), cells(b -> amount(b.price().marginMinor())));
-        row(Phrases.of("text.cost.tax"), cells(b -> amount(b.price().taxMinor())));
-        row(Phrases.of("text.price"), cells(b -> amount(b.price().totalMinor())));
-    }
-
-    private static String time(double minutes) {
-        long whole = Math.round(minutes);
-        return Phrases.of("text.time", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
-    }
-
-    private String materialPrice(BuildSheet build, String what) {
-        MaterialLine line = material(build, what);
-        return line == null ? "–" : amount(line.priceMinor());
-    }
-
-    private String labour(BuildSheet build, String operation) {
-        for (LabourLine line : build.labour()) {
-            if (line.operation().equals(operation)) {
-                return amount(line.priceMinor());
-            }
-        }
-        return "–";
+        lines.costs().forEach(row -> row(row.label(), row.cells()));
     }
 
     private void table(String title, int labelWidth) {
@@ -204,10 +109,6 @@ final class BuildsText {
         page.gap();
         row(title, titles);
         page.rule();
-    }
-
-    private List<String> cells(Function<BuildSheet, String> cell) {
-        return builds.stream().map(cell).toList();
     }
 
     /** Names stand at the left of their column, figures at the right. */
@@ -224,13 +125,9 @@ final class BuildsText {
         page.row(columns, texts);
     }
 
-    private String money(long minor) {
-        return Money.print(minor, currency);
-    }
-
     /** The amount without its code, which the heading tells. */
     private String amount(long minor) {
-        String text = money(minor);
+        String text = Money.print(minor, currency);
         return text.substring(0, text.indexOf(' '));
     }
 }

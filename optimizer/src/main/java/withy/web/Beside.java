@@ -62,6 +62,16 @@ final class Beside {
         return lines;
     }
 
+    /** Lines of figures as they are. */
+    static List<Line> plain(List<SideBySide.Row> rows) {
+        return rows.stream()
+                .map(row -> new Line(
+                        Phrases.sentence(row.label().strip()),
+                        row.cells().stream().map(cell -> new Cell(cell, "")).toList(),
+                        row.label().startsWith(" ")))
+                .toList();
+    }
+
     private static boolean tied(BuildSheet build, String objective) {
         for (TradeOffLine line : build.tradeOffs()) {
             if (line.against() == 1 && line.objective().equals(objective)) {

@@ -14,6 +14,7 @@ import withy.app.MachineSheet.Outline;
 import withy.app.Outlines;
 import withy.brief.Brief;
 import withy.explain.Phrases;
+import withy.report.LineByLine;
 import withy.report.SideBySide;
 import withy.web.Bench.Asked;
 import withy.web.BuildsView.Card;
@@ -85,6 +86,7 @@ final class BuildsPage {
         Brief brief = asked.told();
         List<BuildSheet> builds = answer.builds();
         SideBySide sides = builds.isEmpty() ? null : new SideBySide(builds, bench.units());
+        LineByLine lines = builds.isEmpty() ? null : new LineByLine(builds, bench.units());
         List<String> warnings = new ArrayList<>();
         if (sides != null) {
             sides.warnings()
@@ -102,6 +104,9 @@ final class BuildsPage {
                 builds.stream().map(b -> Words.say("builds.head", b.rank())).toList(),
                 sides == null ? List.of() : Beside.differences(sides),
                 sides == null ? List.of() : Beside.figures(sides, builds),
+                lines == null ? List.of() : Beside.plain(lines.weights()),
+                lines == null ? List.of() : Beside.plain(lines.costs()),
+                builds.isEmpty() ? "" : builds.get(0).figures().currency(),
                 priorities(step.brief(), asked),
                 wishes(brief),
                 answer.reasons(),

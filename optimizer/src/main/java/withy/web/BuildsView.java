@@ -14,6 +14,9 @@ import java.util.List;
  * @param heads titles of the builds, over columns
  * @param differences where they differ
  * @param figures what a builder reads of each
+ * @param weights how the weight of each comes about
+ * @param costs how the price of each comes about
+ * @param currency code of its currency, or empty
  * @param priorities sliders
  * @param wishes parts that are kept or refused, each with the way to let go
  * @param reasons why there are fewer than three
@@ -37,6 +40,9 @@ public record BuildsView(
         List<String> heads,
         List<Line> differences,
         List<Line> figures,
+        List<Line> weights,
+        List<Line> costs,
+        String currency,
         List<BriefView.FieldView> priorities,
         List<Wish> wishes,
         List<String> reasons,
@@ -54,6 +60,8 @@ public record BuildsView(
         heads = List.copyOf(heads);
         differences = List.copyOf(differences);
         figures = List.copyOf(figures);
+        weights = List.copyOf(weights);
+        costs = List.copyOf(costs);
         priorities = List.copyOf(priorities);
         wishes = List.copyOf(wishes);
         reasons = List.copyOf(reasons);
@@ -111,10 +119,21 @@ public record BuildsView(
     public record Part(
             String place, String station, String id, String name, String weight, String price, boolean kept) {}
 
-    /** A line of a table. */
-    public record Line(String label, List<Cell> cells) {
+    /**
+     * A line of a table.
+     *
+     * @param label what it is about
+     * @param cells one a column
+     * @param within true where it is part of the line above it
+     */
+    public record Line(String label, List<Cell> cells, boolean within) {
         public Line {
             cells = List.copyOf(cells);
+        }
+
+        /** A line that stands by itself. */
+        public Line(String label, List<Cell> cells) {
+            this(label, cells, false);
         }
     }
 
