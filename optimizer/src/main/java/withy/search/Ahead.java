@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -30,13 +31,13 @@ final class Ahead {
     private final long endFloor;
     private final Map<Long, EndChecks> endChecks = new HashMap<>();
 
-    Ahead(Stand stand, PriceList list) {
+    Ahead(Stand stand, BlankPrices prices) {
         this.stand = stand;
-        this.k = list.k;
-        this.foreRanks = list.fores(stand.setting.shape());
-        this.foreCheckRanks = list.foreChecks(stand.setting.shape());
-        this.endRanks = list.endChecks(stand.setting.shape());
-        this.keeperFloor = list.keeperFloor();
+        this.k = prices.list.k;
+        this.foreRanks = prices.fores();
+        this.foreCheckRanks = prices.foreChecks();
+        this.endRanks = prices.endChecks();
+        this.keeperFloor = prices.list.keeperFloor;
         this.endFloor = Math.min(0, endRanks.least()) + keeperFloor;
     }
 
@@ -68,12 +69,12 @@ final class Ahead {
         long under();
 
         /**
-         * Cost of the cheapest way behind the seat beside a fore grip; {@link TrainGraph#none} where the two together are of no interest.
+         * Cost of the cheapest way behind the seat; {@link TrainGraph#none} where the two together are of no interest.
          *
-         * @param fore the grip, or null for none
+         * @param beside rear grips that go beside the fore grip
          * @param ahead a number nothing ahead of the seat costs less than
          */
-        long behind(@Nullable Grip fore, long ahead);
+        long behind(BitSet beside, long ahead);
 
         /** The same as {@link #under()} for ways with so much behind the seat. */
         long under(long behind);
@@ -121,7 +122,8 @@ final class Ahead {
         long missed = stand.ground.wishes.foreGrip(false);
         Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
         noGrip.price(k);
-        long behind = asked.behind(null, Math.min(0, foreCheckRanks.least()) + noGrip.cost + endFloor);
+        long behind = asked.behind(
+                stand.shelf.neighbours.rears(null), Math.min(0, foreCheckRanks.least()) + noGrip.cost + endFloor);
         if (TrainGraph.none(behind)) {
             return;
         }
@@ -156,7 +158,9 @@ final class Ahead {
                 Grip grip = Objects.requireNonNull(option.part);
                 option.price(k);
                 long least = foreCheck.cost + option.cost + endFloor;
-                long behind = least < asked.under() ? asked.behind(grip, least) : TrainGraph.NONE;
+                long behind = least < asked.under()
+                        ? asked.behind(stand.shelf.neighbours.rears(foreRanks.at(i)), least)
+                        : TrainGraph.NONE;
                 if (!TrainGraph.none(behind)) {
                     stand.ground.seams.aheadOfSeat(stand.setting, set, foreCheck.part, grip, stand.refusal.reset());
                     if (!stand.refusal.refused()) {

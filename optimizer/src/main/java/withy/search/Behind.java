@@ -36,15 +36,15 @@ final class Behind {
     private final Map<Seats.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
     private @Nullable Likely likely;
 
-    Behind(Stand stand, PriceList list) {
+    Behind(Stand stand, BlankPrices prices) {
         this.stand = stand;
-        this.k = list.k;
+        this.k = prices.list.k;
         BlankShape shape = stand.setting.shape();
-        this.rearRanks = list.rears(shape);
+        this.rearRanks = prices.rears();
         this.rearMasses = stand.shelf.rearMasses(shape);
         this.armMm = stand.setting.footMm() - stand.setting.handMm();
-        this.buttEnd = new ButtEnd(stand, list);
-        this.rings = new Rings(stand, list.rearChecks(shape), k);
+        this.buttEnd = new ButtEnd(stand, prices);
+        this.rings = new Rings(stand, prices.rearChecks(), k);
         this.dearer = buttEnd.dearer();
     }
 
@@ -123,7 +123,7 @@ final class Behind {
                 if (check != null && check.cost + likely.floor(r) < least) {
                     Rear rear = rear(likely.at(r), set.fromMm() - check.lengthMm);
                     if (rear.option != null) {
-                        long cost = check.cost + rear.total + pair(set.seat(), rear.option);
+                        long cost = check.cost + rear.total + likely.pair(cut);
                         found |= cost < least;
                         least = Math.min(least, cost);
                     }
@@ -153,6 +153,7 @@ final class Behind {
         private final SeatSet set;
         private final long under;
         private final Joins joins;
+        private final Neighbours.Pairs pairs;
         private final int[] cuts;
         private final Ranked ranks;
 
@@ -160,8 +161,8 @@ final class Behind {
             this.set = set;
             this.under = under;
             this.joins = stand.shelf.joins(set);
-            long most =
-                    k.perStyleCenti() * stand.ground.gripMatch.bestPair(stand.ground.style, set.seat(), stand.split);
+            this.pairs = stand.shelf.neighbours.pairs(set.seat());
+            long most = k.perStyleCenti() * pairs.most();
             long room = under - rings.least();
             long dear = TrainGraph.none(dearer) ? 0 : dearer;
             double front = set.fromMm() - stand.setting.footMm();
@@ -185,15 +186,20 @@ final class Behind {
                                             front - cut.lengthMm(),
                                             k,
                                             armMm);
-                    long pair = k.perStyleCenti() * stand.ground.style.gripAndSeat(cut.grip(), set.seat());
-                    if (floor - pair < room) {
+                    long pair = pair(cut);
+                    if (floor + pair < room) {
                         kept[n] = i;
-                        floors[n++] = floor - pair;
+                        floors[n++] = floor + pair;
                     }
                 }
             }
             this.cuts = Arrays.copyOf(kept, n);
             this.ranks = new Ranked(Arrays.copyOf(floors, n));
+        }
+
+        /** Cost of seat and grip side by side, not above nought. */
+        long pair(Cut cut) {
+            return -k.perStyleCenti() * pairs.each()[cut.index()];
         }
 
         boolean has(int rank) {
@@ -220,7 +226,7 @@ final class Behind {
 
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
-        BitSet match = stand.ground.gripMatch.rearsBeside(stand.setting, foreGrip, stand.split);
+        BitSet match = stand.shelf.neighbours.rears(foreGrip);
         Likely likely = new Likely(set, under);
         int first = likely.first(match);
         BitSet one = new BitSet();
@@ -240,7 +246,7 @@ final class Behind {
                 Cut cut = stand.shelf.rears[likely.at(r)];
                 Rear rear = match.get(cut.index()) ? rear(likely.at(r), front) : NO_REAR;
                 if (rear.option != null) {
-                    long pair = check.cost + pair(set.seat(), rear.option);
+                    long pair = check.cost + likely.pair(cut);
                     if (pair + rear.total < limit
                             && likely.joins.through(one, cut).get(rings.at(c))) {
                         Option<Grip> grip = rear.option;
@@ -251,10 +257,6 @@ final class Behind {
                 }
             }
         }
-    }
-
-    private long pair(ReelSeat seat, Option<Grip> rear) {
-        return -k.perStyleCenti() * stand.ground.style.gripAndSeat(Objects.requireNonNull(rear.part), seat);
     }
 
     private Long rearKey(int i, double frontMm) {

@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -16,27 +17,31 @@ import withy.rod.Station;
 /** What leads on from the rear grips of one stand to its butt end under one set of prices: a cap, in a split handle a butt grip before it. */
 final class ButtEnd {
     private static final long NONE = TrainGraph.NONE;
+    private static final long UNKNOWN = Long.MIN_VALUE;
     private static final Butt NO_BUTT = new Butt(null, NONE);
 
     private final Stand stand;
     private final Linear k;
-    private final PriceList list;
+    private final BlankPrices prices;
     private final List<Option<ButtCap>> caps;
     private final int[] capPlaces;
     private final Ranked ranks;
     private final @Nullable Butt[] butts;
-    private final Map<String, Long> capFloors = new HashMap<>();
+    private final long[] capFloors;
     private final Map<BitSet, Long> floors = new IdentityHashMap<>();
     private final Map<BitSet, Matching> matching = new IdentityHashMap<>();
     private final Map<String, List<Option<ButtCap>>> capsOf = new HashMap<>();
 
-    ButtEnd(Stand stand, PriceList list) {
+    ButtEnd(Stand stand, BlankPrices prices) {
         this.stand = stand;
-        this.k = list.k;
-        this.list = list;
+        this.k = prices.list.k;
+        this.prices = prices;
         this.caps = stand.caps();
         caps.forEach(cap -> cap.price(k));
         this.capPlaces = capPlaces();
+        Ground ground = stand.ground;
+        this.capFloors = new long[(stand.split ? ground.buttGrips : ground.fullGrips).size()];
+        Arrays.fill(capFloors, UNKNOWN);
         double foot = stand.setting.footMm();
         double armMm = foot - stand.setting.handMm();
         this.ranks = stand.shelf.buttMasses(stand.setting.shape()).rankedAt(-foot, k, armMm, this::cheapestCap);
@@ -63,29 +68,35 @@ final class ButtEnd {
 
     /** What the way on from any rear grip costs more here than wherever the reel stands. */
     long dearer() {
-        Map<Object, Long> asked = new IdentityHashMap<>();
         long least = NONE;
-        for (Cut cut : stand.shelf.rears) {
-            Object key = stand.split ? list.buttsBeside(cut) : cut.grip();
-            least = Math.min(least, asked.computeIfAbsent(key, any -> {
-                long here = least(cut);
-                long anywhere = list.onward(stand.setting.shape(), cut);
-                return TrainGraph.none(here) || TrainGraph.none(anywhere) ? NONE : here - anywhere;
-            }));
+        if (stand.split) {
+            for (BitSet may : stand.shelf.neighbours.buttSets()) {
+                least = Math.min(least, dearer(least(may), prices.onward(may)));
+            }
+        } else {
+            for (Cut cut : stand.shelf.rears) {
+                least = Math.min(least, dearer(cheapestCap(cut), prices.onward(cut)));
+            }
         }
         return TrainGraph.none(least) ? NONE : Math.max(0, least);
     }
 
+    private static long dearer(long here, long anywhere) {
+        return TrainGraph.none(here) || TrainGraph.none(anywhere) ? NONE : here - anywhere;
+    }
+
     /** A number no way on from a rear grip costs less than. */
     long least(Cut rear) {
-        return stand.split
-                ? floors.computeIfAbsent(list.buttsBeside(rear), may -> list.least(ranks, may))
-                : cheapestCap(rear);
+        return stand.split ? least(stand.shelf.neighbours.butts(rear)) : cheapestCap(rear);
+    }
+
+    private long least(BitSet may) {
+        return floors.computeIfAbsent(may, any -> prices.least(ranks, may));
     }
 
     /** Cheapest cap that may go beside a grip. */
     private long cheapestCap(Cut cut) {
-        return capFloors.computeIfAbsent(cut.grip().id(), id -> {
+        if (capFloors[cut.index()] == UNKNOWN) {
             BitSet may = stand.shelf.capsBeside(stand.setting.shape(), cut.grip());
             long least = NONE;
             for (int c = 0; c < capPlaces.length; c++) {
@@ -93,8 +104,9 @@ final class ButtEnd {
                     least = Math.min(least, caps.get(c).cost);
                 }
             }
-            return least;
-        });
+            capFloors[cut.index()] = least;
+        }
+        return capFloors[cut.index()];
     }
 
     /** Where each cap stands among those of the blank ({@link Shelf#capsOn}), which keep their order; behind the last for none. */

@@ -5,11 +5,8 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Grip;
-import withy.catalog.ReelSeat;
-import withy.objectives.Style;
 import withy.rod.Setting;
 import withy.rules.Refusal;
 import withy.rules.Rulebook;
@@ -27,7 +24,6 @@ final class GripMatch {
 
     private final Map<Grip, BitSet> besideFull = new IdentityHashMap<>();
     private final Map<BitSet, BitSet> sets = new HashMap<>();
-    private final Map<String, Long> pairs = new ConcurrentHashMap<>();
     private final BitSet allSplit;
     private final BitSet allFull;
 
@@ -56,17 +52,6 @@ final class GripMatch {
             throw new IllegalStateException("not a candidate: " + rear.id() + (splitHandle ? " split" : " full"));
         }
         return i;
-    }
-
-    /** Most that a seat can be worth beside any rear grip. */
-    long bestPair(Style style, ReelSeat seat, boolean splitHandle) {
-        return pairs.computeIfAbsent(seat.id() + splitHandle, key -> {
-            long most = 0;
-            for (Grip grip : splitHandle ? split : full) {
-                most = Math.max(most, style.gripAndSeat(grip, seat));
-            }
-            return most;
-        });
     }
 
     /** Rear grips that go with a fore grip, or all where there is none; equal sets are one object. */

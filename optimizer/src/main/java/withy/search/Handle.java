@@ -6,7 +6,6 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Decal;
-import withy.catalog.Grip;
 import withy.catalog.Keeper;
 import withy.rod.Fitter;
 
@@ -27,13 +26,13 @@ final class Handle {
     final FrontEnds ends;
     private final Map<Fitter, Map<Integer, Least>> least = new IdentityHashMap<>();
 
-    Handle(Stand stand, PriceList list) {
+    Handle(Stand stand, BlankPrices prices) {
         this.stand = stand;
-        this.k = list.k;
-        this.behind = new Behind(stand, list);
-        this.ahead = new Ahead(stand, list);
+        this.k = prices.list.k;
+        this.behind = new Behind(stand, prices);
+        this.ahead = new Ahead(stand, prices);
         this.ends = new FrontEnds(stand, k);
-        this.seats = list.seats(stand.setting.shape());
+        this.seats = prices.seats();
         this.behindFloor = behind.floor();
         this.aheadFloor = ahead.floor();
     }
@@ -104,7 +103,7 @@ final class Handle {
 
     /** Every rear grip. */
     BitSet all() {
-        return stand.ground.gripMatch.rearsBeside(stand.setting, null, stand.split);
+        return stand.shelf.neighbours.rears(null);
     }
 
     /** Keeps the cheapest way around a seat. */
@@ -134,8 +133,8 @@ final class Handle {
         }
 
         @Override
-        public long behind(@Nullable Grip fore, long ahead) {
-            return behind.best(seat, beside(fore), best - ahead);
+        public long behind(BitSet beside, long ahead) {
+            return behind.best(seat, beside, best - ahead);
         }
 
         @Override
@@ -148,11 +147,6 @@ final class Handle {
             best = way.cost() + ends + rest;
             found = true;
         }
-    }
-
-    /** Rear grips that may stand behind beside a fore grip. */
-    BitSet beside(@Nullable Grip fore) {
-        return stand.ground.gripMatch.rearsBeside(stand.setting, fore, stand.split);
     }
 
     /** Takes handles from the seat on ahead with their cost; gives the cost from which on whole handles are of no interest. */
@@ -184,7 +178,7 @@ final class Handle {
 
     /** The rear grips that may stand behind, as one and the same object for the same fore grip. */
     BitSet rearsBeside(Front front) {
-        return beside(front.way().foreGrip().part);
+        return stand.shelf.neighbours.rears(front.way().foreGrip().part);
     }
 
     /** One walk over the handles below a limit. */
@@ -258,9 +252,9 @@ final class Handle {
             }
 
             @Override
-            public long behind(@Nullable Grip fore, long ahead) {
+            public long behind(BitSet beside, long ahead) {
                 long own = seat.option().cost + ahead;
-                return limit == Long.MIN_VALUE ? NONE : behind.best(group, beside(fore), limit - own);
+                return limit == Long.MIN_VALUE ? NONE : behind.best(group, beside, limit - own);
             }
 
             @Override

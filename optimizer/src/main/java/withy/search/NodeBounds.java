@@ -162,7 +162,7 @@ final class NodeBounds {
     }
 
     private static long handle(Node node, HandleForm form, Linear k) {
-        return node.site().shelf(form).priced(k).handle(node.shape());
+        return node.site().shelf(form).priced(k).on(node.shape()).handle();
     }
 
     private long train(Node node, Linear k) {

@@ -1,11 +1,8 @@
 package withy.search;
 
-import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
 import withy.catalog.ButtCap;
@@ -19,8 +16,8 @@ import withy.rod.Setting;
 import withy.rod.Station;
 
 /**
- * What the parts on a shelf cost at least under one set of prices, wherever on a blank the reel stands; station by station, the least first. What a
- * milligram costs depends on where it lies ({@link Linear#leastPerMg}), so a part that stands at the seat is looked at there.
+ * What the parts on a shelf cost at least under one set of prices, on any blank and wherever the reel stands; {@link BlankPrices} puts them in order for one
+ * blank. What a milligram costs depends on where it lies ({@link Linear#leastPerMg}), so a part that stands at the seat is looked at there.
  */
 final class PriceList {
     /** Furthest the front of a handle reaches ahead of the reel foot, mm. */
@@ -33,19 +30,16 @@ final class PriceList {
     private static final double CAP_GLUE_MM = 20;
 
     final Linear k;
-    private final Shelf shelf;
+    final Shelf shelf;
+    final double armMm;
+    final SeatFloors seats;
+    /** A number no keeper and inscription cost less than. */
+    final long keeperFloor;
+
     private final Ground ground;
-    private final double armMm;
-    private final Map<String, Ranked> seats = new HashMap<>();
-    private final Map<String, Ranked> rears = new HashMap<>();
-    private final Map<String, Ranked> butts = new HashMap<>();
-    private final Map<String, Ranked> fores = new HashMap<>();
-    private final Map<String, Map<Object, Long>> onward = new HashMap<>();
-    private final Map<String, Long> handles = new HashMap<>();
-    private final Map<String, Ranked> rearChecks = new HashMap<>();
-    private final Map<String, Ranked> foreChecks = new HashMap<>();
-    private final Map<String, Ranked> endChecks = new HashMap<>();
-    private final long keeperFloor;
+    private final Map<String, BlankPrices> blanks = new HashMap<>();
+    private final Map<ButtCap, Long> caps = new IdentityHashMap<>();
+    private final Map<Station, long[]> checks = new HashMap<>();
     private @Nullable Long moneyAnywhere;
 
     PriceList(Shelf shelf, Linear k) {
@@ -54,98 +48,33 @@ final class PriceList {
         this.k = k;
         this.armMm = Setting.armMm(ground.brief);
         this.keeperFloor = keeper();
+        this.seats = new SeatFloors(this);
     }
 
-    /** Checks between grip and seat. */
-    Ranked rearChecks(BlankShape shape) {
-        double behind = shelf.deepestMm + shelf.widestCheckMm;
-        return rearChecks.computeIfAbsent(
-                shape.blank().id(), id -> checks(Station.REAR_CHECK, shape, -behind, -shelf.shallowestMm));
+    /** The same on one blank. */
+    BlankPrices on(BlankShape shape) {
+        return blanks.computeIfAbsent(shape.blank().id(), id -> new BlankPrices(this, shape));
     }
 
-    /** Checks between seat and fore grip. */
-    Ranked foreChecks(BlankShape shape) {
-        double furthest = shelf.longestFrontMm + shelf.widestCheckMm;
-        return foreChecks.computeIfAbsent(
-                shape.blank().id(), id -> checks(Station.FORE_CHECK, shape, shelf.shortestFrontMm, furthest));
-    }
-
-    /** Checks that end the handle. */
-    Ranked endChecks(BlankShape shape) {
-        double furthest = shelf.longestFrontMm + shelf.widestCheckMm + shelf.longestForeMm;
-        return endChecks.computeIfAbsent(
-                shape.blank().id(), id -> checks(Station.WINDING_CHECK, shape, shelf.shortestFrontMm, furthest));
-    }
-
-    /** Seats with hood and arbors, what the best grip behind them is worth beside them credited. */
-    Ranked seats(BlankShape shape) {
-        SeatFloors floors = new SeatFloors(this, shelf);
-        return seats.computeIfAbsent(shape.blank().id(), id -> ranked(shelf.seats, seat -> floors.of(seat, shape)));
-    }
-
-    /** Rear or full grips, each with the least way on to the butt end. */
-    Ranked rears(BlankShape shape) {
-        return rears.computeIfAbsent(shape.blank().id(), id -> {
-            return shelf.rearMasses(shape).ranked(k, armMm, cut -> onward(shape, cut));
+    /** A cap, wherever the reel stands. */
+    long cap(ButtCap cap) {
+        return caps.computeIfAbsent(cap, any -> {
+            double from = -ground.lastFoot() - cap.addedMm();
+            return small(cap, Station.BUTT_CAP, from, -ground.firstFoot() + CAP_GLUE_MM);
         });
     }
 
-    /** A number no way on from a rear grip to the butt end costs less than, wherever the reel stands. */
-    long onward(BlankShape shape, Cut cut) {
-        Map<Object, Long> known = onward.computeIfAbsent(shape.blank().id(), id -> new IdentityHashMap<>());
-        Object key = shelf.split ? buttsBeside(cut) : cut.grip();
-        Long floor = known.get(key);
-        if (floor == null) {
-            floor = shelf.split ? least(butts(shape), buttsBeside(cut)) : cap(shape, cut, new HashMap<>());
-            known.put(key, floor);
-        }
-        return floor;
-    }
-
-    /** Butt grips, each with its cheapest cap. */
-    Ranked butts(BlankShape shape) {
-        return butts.computeIfAbsent(shape.blank().id(), id -> {
-            Map<String, Long> caps = new HashMap<>();
-            return shelf.buttMasses(shape).ranked(k, armMm, cut -> cap(shape, cut, caps));
-        });
-    }
-
-    /** Butt grips that go with a rear grip. */
-    BitSet buttsBeside(Cut rear) {
-        return ground.gripMatch.buttsBeside(ground.anySetting(), rear.grip());
-    }
-
-    /** Least floor of those that go with a rear grip. */
-    long least(Ranked butts, BitSet may) {
-        for (int b = 0; butts.has(b); b++) {
-            if (may.get(shelf.butts[butts.at(b)].index())) {
-                return butts.floor(b);
+    /** Every check of the shelf at a station that lies between two places told from the reel foot; {@link TrainGraph#NONE} where it may not stand there. */
+    long[] checks(Station station, double fromMm, double toMm) {
+        return checks.computeIfAbsent(station, any -> {
+            long[] floors = new long[shelf.checks.length];
+            for (int i = 0; i < floors.length; i++) {
+                Check check = shelf.checks[i];
+                boolean allowed = shelf.stations.allows(station, check);
+                floors[i] = allowed ? small(check, station, fromMm, toMm) : TrainGraph.NONE;
             }
-        }
-        return TrainGraph.NONE;
-    }
-
-    private long cap(BlankShape shape, Cut cut, Map<String, Long> known) {
-        return known.computeIfAbsent(cut.grip().id(), id -> {
-            List<ButtCap> all = shelf.capsOn(shape);
-            BitSet may = shelf.capsBeside(shape, cut.grip());
-            long least = may.get(all.size()) ? 0 : TrainGraph.NONE;
-            for (int c = may.nextSetBit(0); c >= 0 && c < all.size(); c = may.nextSetBit(c + 1)) {
-                double from = -ground.lastFoot() - all.get(c).addedMm();
-                least = Math.min(least, small(all.get(c), Station.BUTT_CAP, from, -ground.firstFoot() + CAP_GLUE_MM));
-            }
-            return least;
+            return floors;
         });
-    }
-
-    Ranked fores(BlankShape shape) {
-        return fores.computeIfAbsent(
-                shape.blank().id(), id -> shelf.foreMasses(shape).ranked(k, armMm, cut -> 0));
-    }
-
-    /** A number no keeper and inscription cost less than. */
-    long keeperFloor() {
-        return keeperFloor;
     }
 
     /** A number no handle costs less than on any blank, under prices of money alone. */
@@ -168,59 +97,6 @@ final class PriceList {
             seats = Math.min(seats, money(seat));
         }
         return TrainGraph.none(rear) || TrainGraph.none(seats) ? TrainGraph.NONE : rear + seats;
-    }
-
-    /** A number no handle on the blank costs less than. */
-    long handle(BlankShape shape) {
-        return handles.computeIfAbsent(shape.blank().id(), id -> {
-            Ranked rear = rears(shape);
-            Ranked seat = seats(shape);
-            if (!rear.has(0) || !seat.has(0)) {
-                return TrainGraph.NONE;
-            }
-            long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores(shape).least());
-            long bare = Math.min(0, k.perMilliStep() * ground.wishes.foreGrip(false));
-            return seatAndRear(seat, rear)
-                    + Math.min(0, rearChecks(shape).least())
-                    + Math.min(bare, grip)
-                    + Math.min(0, endChecks(shape).least())
-                    + Math.min(0, foreChecks(shape).least())
-                    + keeperFloor;
-        });
-    }
-
-    /** Cheapest seat with a grip behind it, the two side by side. */
-    private long seatAndRear(Ranked seats, Ranked rears) {
-        long least = TrainGraph.NONE;
-        for (int r = 0; rears.floor(r) + seats.least() < least; r++) {
-            for (int s = 0; rears.floor(r) + seats.floor(s) < least; s++) {
-                ReelSeat seat = shelf.seats[seats.at(s)];
-                long pair = ground.style.gripAndSeat(shelf.rears[rears.at(r)].grip(), seat);
-                long missed = ground.gripMatch.bestPair(ground.style, seat, shelf.split) - pair;
-                least = Math.min(least, rears.floor(r) + seats.floor(s) + k.perStyleCenti() * missed);
-            }
-        }
-        return least;
-    }
-
-    private static <P> Ranked ranked(P[] parts, ToLongFunction<P> floor) {
-        long[] floors = new long[parts.length];
-        for (int i = 0; i < parts.length; i++) {
-            floors[i] = floor.applyAsLong(parts[i]);
-        }
-        return new Ranked(floors);
-    }
-
-    /** Those that go somewhere between two places told from the reel foot, wherever the reel stands on the blank. */
-    private Ranked checks(Station station, BlankShape shape, double fromMm, double toMm) {
-        long[] floors = new long[shelf.checks.length];
-        for (int i = 0; i < floors.length; i++) {
-            Check check = shelf.checks[i];
-            floors[i] = shelf.stations.allows(station, check) ? small(check, station, fromMm, toMm) : TrainGraph.NONE;
-        }
-        double thickest = Math.max(0, ground.firstFoot() + fromMm - shelf.widestCheckMm);
-        double thinnest = Math.max(thickest, ground.lastFoot() + toMm + shelf.widestCheckMm);
-        return new Ranked(floors, i -> shelf.goes(station, i, shape, thickest, thinnest));
     }
 
     private long keeper() {

@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Arbor;
 import withy.catalog.Hood;
@@ -19,22 +20,30 @@ final class SeatFloors {
     /** What an arbor may be off its bore and its blank, mm. */
     private static final double ARBOR_PLAY_MM = 0.1;
 
+    private static final long UNKNOWN = Long.MIN_VALUE;
+
     private final PriceList list;
     private final Shelf shelf;
     private final Ground ground;
     private final Linear k;
     private final double armMm;
+    /** Seat and the cheapest hood, the same on every blank. */
+    private final long[] parts;
 
-    SeatFloors(PriceList list, Shelf shelf) {
+    /** Of the seats on the list's shelf. */
+    SeatFloors(PriceList list) {
         this.list = list;
-        this.shelf = shelf;
+        this.shelf = list.shelf;
+        this.parts = new long[shelf.seats.length];
+        Arrays.fill(parts, UNKNOWN);
         this.ground = shelf.ground;
         this.k = list.k;
         this.armMm = Setting.armMm(ground.brief);
     }
 
-    /** A number the seat with hood and arbors costs no less than on a blank; {@link TrainGraph#NONE} where it does not go on it. */
-    long of(ReelSeat seat, BlankShape shape) {
+    /** A number a seat of the shelf with hood and arbors costs no less than on a blank; {@link TrainGraph#NONE} where it does not go on it. */
+    long of(int place, BlankShape shape) {
+        ReelSeat seat = shelf.seats[place];
         double rear = -seat.footCentreMm();
         double front = rear + seat.lengthMm();
         double thin = Math.min(
@@ -44,13 +53,10 @@ final class SeatFloors {
             return TrainGraph.NONE;
         }
         long style = ground.style.part(shape.blank(), shelf.form, Station.SEAT, seat, 1)
-                + ground.gripMatch.bestPair(ground.style, seat, shelf.split);
-        long parts = shelf.stations.optional(Station.HOOD) ? own(seat, null) : TrainGraph.NONE;
-        for (Hood hood : shelf.hoodsFor(seat)) {
-            parts = Math.min(parts, own(seat, hood));
-        }
-        if (TrainGraph.none(parts)) {
-            return parts;
+                + shelf.neighbours.pairs(seat).most();
+        long own = parts(place);
+        if (TrainGraph.none(own)) {
+            return own;
         }
         // what fills a seat lies around its middle
         double c = k.perMgAt((rear + front) / 2, armMm);
@@ -58,7 +64,19 @@ final class SeatFloors {
         long filled = c < 0
                 ? (long) Math.floor(c * mostFillingMg(seat, shape)) + arbors(seat, shape, 0)
                 : arbors(seat, shape, c);
-        return parts + filled + wished - k.perStyleCenti() * style;
+        return own + filled + wished - k.perStyleCenti() * style;
+    }
+
+    private long parts(int place) {
+        if (parts[place] == UNKNOWN) {
+            ReelSeat seat = shelf.seats[place];
+            long least = shelf.stations.optional(Station.HOOD) ? own(seat, null) : TrainGraph.NONE;
+            for (Hood hood : shelf.hoodsFor(seat)) {
+                least = Math.min(least, own(seat, hood));
+            }
+            parts[place] = least;
+        }
+        return parts[place];
     }
 
     /** Seat and hood at their places. */

@@ -49,6 +49,8 @@ final class Shelf {
     final double widestCheckMm;
     /** Longest fore grip, mm. */
     final double longestForeMm;
+    /** Which grips go beside which. */
+    final Neighbours neighbours;
 
     private final Map<String, byte[]> checksThatGo = new HashMap<>();
     private final Map<String, List<ButtCap>> caps = new HashMap<>();
@@ -99,6 +101,7 @@ final class Shelf {
                 ground.foreGrips.stream().mapToDouble(Grip::lengthMm).max().orElse(0);
         this.widestCheckMm =
                 ground.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
+        this.neighbours = new Neighbours(this);
     }
 
     private Cut[] cuts(Station station, List<Grip> grips, Refusal refusal) {

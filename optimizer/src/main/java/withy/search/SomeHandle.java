@@ -1,7 +1,6 @@
 package withy.search;
 
-import org.jspecify.annotations.Nullable;
-import withy.catalog.Grip;
+import java.util.BitSet;
 
 /** Whether any handle goes on one stand, whatever it costs: the first one found ends it. */
 final class SomeHandle {
@@ -65,8 +64,8 @@ final class SomeHandle {
         }
 
         @Override
-        public long behind(@Nullable Grip fore, long ahead) {
-            return found ? TrainGraph.NONE : handle.behind.best(seat, handle.beside(fore), TrainGraph.NONE);
+        public long behind(BitSet beside, long ahead) {
+            return found ? TrainGraph.NONE : handle.behind.best(seat, beside, TrainGraph.NONE);
         }
 
         @Override

@@ -82,7 +82,7 @@ final class Stand {
     Handle priced(Linear k) {
         Handle known = priced;
         if (known == null || !known.k.equals(k.withoutConstant())) {
-            known = new Handle(this, shelf.priced(k));
+            known = new Handle(this, shelf.priced(k).on(setting.shape()));
             priced = known;
         }
         return known;

@@ -114,7 +114,8 @@ class BoundsHoldTest {
         Costs costs = new Costs(task, rod, k);
         Floors floors = new Floors(task.ground, k, leastClass);
         Stations any = new Stations(Map.of(), Set.of(), Set.of());
-        long handle = new Shelf(task.ground, any, layout.form()).priced(k).handle(shape);
+        long handle =
+                new Shelf(task.ground, any, layout.form()).priced(k).on(shape).handle();
         assertTrue(handle <= costs.handle(), () -> told + ": handle " + handle + " above " + costs.handle());
         long cheap = floors.train(shape);
         assertTrue(cheap <= costs.train(), () -> told + ": cheap train " + cheap + " above " + costs.train());

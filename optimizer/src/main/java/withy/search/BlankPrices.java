@@ -1,0 +1,189 @@
+package withy.search;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.ButtCap;
+import withy.catalog.ReelSeat;
+import withy.rod.BlankShape;
+import withy.rod.Station;
+
+/**
+ * What the parts on a shelf cost at least on one blank under one set of prices, wherever the reel stands: station by station, the least first. Each
+ * station is put in order when it is first asked for.
+ */
+final class BlankPrices {
+    private static final long UNKNOWN = Long.MIN_VALUE;
+
+    final PriceList list;
+    private final Linear k;
+    private final Shelf shelf;
+    private final Ground ground;
+    private final BlankShape shape;
+    private final Map<Station, Ranked> checks = new HashMap<>();
+    private final Map<BitSet, Long> onward = new IdentityHashMap<>();
+    private final long[] caps;
+    private @Nullable Ranked seats;
+    private @Nullable Ranked rears;
+    private @Nullable Ranked butts;
+    private @Nullable Ranked fores;
+    private @Nullable Long handle;
+
+    BlankPrices(PriceList list, BlankShape shape) {
+        this.list = list;
+        this.k = list.k;
+        this.shelf = list.shelf;
+        this.ground = shelf.ground;
+        this.shape = shape;
+        this.caps = new long[(shelf.split ? ground.buttGrips : ground.fullGrips).size()];
+        Arrays.fill(caps, UNKNOWN);
+    }
+
+    /** Checks between grip and seat. */
+    Ranked rearChecks() {
+        double behind = shelf.deepestMm + shelf.widestCheckMm;
+        return checks(Station.REAR_CHECK, -behind, -shelf.shallowestMm);
+    }
+
+    /** Checks between seat and fore grip. */
+    Ranked foreChecks() {
+        double furthest = shelf.longestFrontMm + shelf.widestCheckMm;
+        return checks(Station.FORE_CHECK, shelf.shortestFrontMm, furthest);
+    }
+
+    /** Checks that end the handle. */
+    Ranked endChecks() {
+        double furthest = shelf.longestFrontMm + shelf.widestCheckMm + shelf.longestForeMm;
+        return checks(Station.WINDING_CHECK, shelf.shortestFrontMm, furthest);
+    }
+
+    /** Those that go somewhere between two places told from the reel foot, wherever the reel stands on the blank. */
+    private Ranked checks(Station station, double fromMm, double toMm) {
+        return checks.computeIfAbsent(station, any -> {
+            double thickest = Math.max(0, ground.firstFoot() + fromMm - shelf.widestCheckMm);
+            double thinnest = Math.max(thickest, ground.lastFoot() + toMm + shelf.widestCheckMm);
+            long[] floors = list.checks(station, fromMm, toMm);
+            return new Ranked(floors, i -> shelf.goes(station, i, shape, thickest, thinnest));
+        });
+    }
+
+    /** Seats with hood and arbors, what the best grip behind them is worth beside them credited. */
+    Ranked seats() {
+        Ranked known = seats;
+        if (known == null) {
+            long[] floors = new long[shelf.seats.length];
+            for (int i = 0; i < floors.length; i++) {
+                floors[i] = list.seats.of(i, shape);
+            }
+            known = new Ranked(floors);
+            seats = known;
+        }
+        return known;
+    }
+
+    /** Rear or full grips, each with the least way on to the butt end. */
+    Ranked rears() {
+        Ranked known = rears;
+        if (known == null) {
+            known = shelf.rearMasses(shape).ranked(k, list.armMm, this::onward);
+            rears = known;
+        }
+        return known;
+    }
+
+    /** Butt grips, each with its cheapest cap. */
+    Ranked butts() {
+        Ranked known = butts;
+        if (known == null) {
+            known = shelf.buttMasses(shape).ranked(k, list.armMm, this::cap);
+            butts = known;
+        }
+        return known;
+    }
+
+    /** Fore grips. */
+    Ranked fores() {
+        Ranked known = fores;
+        if (known == null) {
+            known = shelf.foreMasses(shape).ranked(k, list.armMm, cut -> 0);
+            fores = known;
+        }
+        return known;
+    }
+
+    /** A number no way on from a rear grip to the butt end costs less than, wherever the reel stands. */
+    long onward(Cut rear) {
+        return shelf.split ? onward(shelf.neighbours.butts(rear)) : cap(rear);
+    }
+
+    /** The same of a split handle, from any rear grip that goes with certain butt grips. */
+    long onward(BitSet may) {
+        return onward.computeIfAbsent(may, any -> least(butts(), may));
+    }
+
+    /** Least floor of butt grips that are among these. */
+    long least(Ranked ranks, BitSet may) {
+        for (int b = 0; ranks.has(b); b++) {
+            if (may.get(shelf.butts[ranks.at(b)].index())) {
+                return ranks.floor(b);
+            }
+        }
+        return TrainGraph.NONE;
+    }
+
+    /** Cheapest cap beside a grip at the butt. */
+    private long cap(Cut cut) {
+        if (caps[cut.index()] == UNKNOWN) {
+            List<ButtCap> all = shelf.capsOn(shape);
+            BitSet may = shelf.capsBeside(shape, cut.grip());
+            long least = may.get(all.size()) ? 0 : TrainGraph.NONE;
+            for (int c = may.nextSetBit(0); c >= 0 && c < all.size(); c = may.nextSetBit(c + 1)) {
+                least = Math.min(least, list.cap(all.get(c)));
+            }
+            caps[cut.index()] = least;
+        }
+        return caps[cut.index()];
+    }
+
+    /** A number no handle on the blank costs less than. */
+    long handle() {
+        Long known = handle;
+        if (known == null) {
+            known = handleNow();
+            handle = known;
+        }
+        return known;
+    }
+
+    private long handleNow() {
+        if (!rears().has(0) || !seats().has(0)) {
+            return TrainGraph.NONE;
+        }
+        long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores().least());
+        long bare = Math.min(0, k.perMilliStep() * ground.wishes.foreGrip(false));
+        return seatAndRear(seats(), rears())
+                + Math.min(0, rearChecks().least())
+                + Math.min(bare, grip)
+                + Math.min(0, endChecks().least())
+                + Math.min(0, foreChecks().least())
+                + list.keeperFloor;
+    }
+
+    /** Cheapest seat with a grip behind it, the two side by side. */
+    private long seatAndRear(Ranked seats, Ranked rears) {
+        long least = TrainGraph.NONE;
+        for (int r = 0; rears.floor(r) + seats.least() < least; r++) {
+            for (int s = 0; rears.floor(r) + seats.floor(s) < least; s++) {
+                ReelSeat seat = shelf.seats[seats.at(s)];
+                Neighbours.Pairs pairs = shelf.neighbours.pairs(seat);
+                long missed = pairs.most() - pairs.each()[shelf.rears[rears.at(r)].index()];
+                least = Math.min(least, rears.floor(r) + seats.floor(s) + k.perStyleCenti() * missed);
+            }
+        }
+        return least;
+    }
+}

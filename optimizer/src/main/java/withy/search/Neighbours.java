@@ -1,0 +1,96 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Grip;
+import withy.catalog.ReelSeat;
+
+/**
+ * Which grips of a shelf go beside which, and what seat and rear grip are worth side by side: told by the parts alone, looked up by their places on the
+ * shelf. Equal sets are one object. Not for several threads at once.
+ */
+final class Neighbours {
+    private final Shelf shelf;
+    private final Ground ground;
+    private final @Nullable BitSet[] butts;
+    private final @Nullable BitSet[] rears;
+    private final Map<ReelSeat, Pairs> pairs = new IdentityHashMap<>();
+    private @Nullable List<BitSet> buttSets;
+
+    Neighbours(Shelf shelf) {
+        this.shelf = shelf;
+        this.ground = shelf.ground;
+        this.butts = new BitSet[(shelf.split ? ground.rearGrips : ground.fullGrips).size()];
+        this.rears = new BitSet[shelf.fores.length];
+    }
+
+    /**
+     * What a seat is worth beside rear grips, hundredths of a style point.
+     *
+     * @param each by the grip's index ({@link Cut#index})
+     * @param most beside any rear grip of the shelf
+     */
+    record Pairs(long[] each, long most) {}
+
+    /** Butt grips that go with a rear grip of a split handle, by their indexes. */
+    BitSet butts(Cut rear) {
+        BitSet known = butts[rear.index()];
+        if (known == null) {
+            known = ground.gripMatch.buttsBeside(ground.anySetting(), rear.grip());
+            butts[rear.index()] = known;
+        }
+        return known;
+    }
+
+    /** The sets that {@link #butts} gives for the rear grips of the shelf, each once. */
+    List<BitSet> buttSets() {
+        List<BitSet> known = buttSets;
+        if (known == null) {
+            Map<BitSet, Boolean> seen = new IdentityHashMap<>();
+            known = new ArrayList<>();
+            for (Cut rear : shelf.rears) {
+                if (seen.put(butts(rear), true) == null) {
+                    known.add(butts(rear));
+                }
+            }
+            buttSets = known;
+        }
+        return known;
+    }
+
+    /** Rear grips that go beside a fore grip of the shelf, by their indexes. */
+    BitSet rears(int fore) {
+        BitSet known = rears[fore];
+        if (known == null) {
+            known = rears(shelf.fores[fore].grip());
+            rears[fore] = known;
+        }
+        return known;
+    }
+
+    /** The same beside a fore grip, or beside none. */
+    BitSet rears(@Nullable Grip fore) {
+        return ground.gripMatch.rearsBeside(ground.anySetting(), fore, shelf.split);
+    }
+
+    /** What a seat is worth beside each rear grip. */
+    Pairs pairs(ReelSeat seat) {
+        return pairs.computeIfAbsent(seat, any -> {
+            long[] each = new long[butts.length];
+            Arrays.fill(each, -1);
+            long most = 0;
+            for (Cut rear : shelf.rears) {
+                if (each[rear.index()] < 0) {
+                    each[rear.index()] = ground.style.gripAndSeat(rear.grip(), seat);
+                    most = Math.max(most, each[rear.index()]);
+                }
+            }
+            return new Pairs(each, most);
+        });
+    }
+}
