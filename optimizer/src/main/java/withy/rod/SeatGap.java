@@ -59,6 +59,11 @@ public record SeatGap(
 
     /** Pieces of an arbor as sold that are cut up for it. */
     public int pieces(Arbor arbor) {
+        return pieces(arbor, rings);
+    }
+
+    /** Pieces of an arbor as sold that are cut up for so many rings. */
+    public static int pieces(Arbor arbor, int rings) {
         int ringsAPiece = Math.max(1, (int) Math.floor(arbor.lengthMm() / RING_MM));
         return (rings + ringsAPiece - 1) / ringsAPiece;
     }

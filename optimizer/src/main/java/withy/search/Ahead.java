@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import withy.brief.Brief.Wish;
 import withy.catalog.Check;
 import withy.catalog.Grip;
 import withy.rod.Face;
@@ -80,21 +79,14 @@ final class Ahead {
         long under(long behind);
     }
 
-    /** A number no way ahead of a seat costs less than, keeper and inscription included. */
-    long floor() {
-        long fore = Math.min(0, foreRanks.least());
-        long bare = Math.min(0, k.perMilliStep() * stand.ground.wishes.foreGrip(false));
-        return endFloor + Math.min(0, foreCheckRanks.least()) + Math.min(fore, bare);
-    }
-
     /** Every legal way ahead of a seat that may cost less than is asked. */
     void ways(SeatSet set, Asked asked, Visitor visitor) {
         Option<Check> noCheck = new Option<>(null, set.toMm(), 0, Share.NONE, 0, 0);
         Stations stations = stand.stations;
-        if (stations.optional(Station.FORE_GRIP) && !mustHaveForeGrip()) {
+        if (!stand.shelf.mustHaveForeGrip()) {
             noForeGrip(set, noCheck, asked, visitor);
         }
-        if (mayHaveForeGrip()) {
+        if (stand.shelf.mayHaveForeGrip()) {
             if (stations.optional(Station.FORE_CHECK)) {
                 foreGrip(set, noCheck, asked, visitor);
             }
@@ -237,19 +229,5 @@ final class Ahead {
                 visitor.way(way, ends, behind);
             }
         }
-    }
-
-    private boolean mustHaveForeGrip() {
-        Wish<Boolean> wish = foreGripWish();
-        return wish != null && wish.hard() && wish.value();
-    }
-
-    private boolean mayHaveForeGrip() {
-        Wish<Boolean> wish = foreGripWish();
-        return wish == null || !wish.hard() || wish.value();
-    }
-
-    private @Nullable Wish<Boolean> foreGripWish() {
-        return stand.ground.handleRule ? stand.ground.brief.handle().foreGrip() : null;
     }
 }

@@ -40,12 +40,13 @@ final class Behind {
         this.stand = stand;
         this.k = prices.list.k;
         BlankShape shape = stand.setting.shape();
-        this.rearRanks = prices.rears();
         this.rearMasses = stand.shelf.rearMasses(shape);
         this.armMm = stand.setting.footMm() - stand.setting.handMm();
         this.buttEnd = new ButtEnd(stand, prices);
         this.rings = new Rings(stand, prices.rearChecks(), k);
-        this.dearer = buttEnd.dearer();
+        this.rearRanks =
+                stand.split ? prices.rears() : rearMasses.filledAt(stand.setting.footMm(), k, armMm, buttEnd::least);
+        this.dearer = stand.split ? buttEnd.dearer() : 0;
     }
 
     /**
@@ -173,12 +174,12 @@ final class Behind {
                 int i = rearRanks.at(r);
                 Cut cut = stand.shelf.rears[i];
                 if (!oneSeat() || joins.some(cut)) {
-                    long on = cut.fills() ? 0 : buttEnd.least(cut);
+                    long on = buttEnd.least(cut);
                     if (TrainGraph.none(on)) {
                         continue;
                     }
                     long floor = cut.fills()
-                            ? rearRanks.floor(r) + dear
+                            ? rearRanks.floor(r)
                             : on
                                     + rearMasses.near(
                                             i,

@@ -25,13 +25,14 @@ final class BlankPrices {
     private final Ground ground;
     private final BlankShape shape;
     private final Map<Station, Ranked> checks = new HashMap<>();
+    private final Map<Integer, Ranked> seats = new HashMap<>();
+    private final Map<Integer, Long> handles = new HashMap<>();
     private final Map<BitSet, Long> onward = new IdentityHashMap<>();
     private final long[] caps;
-    private @Nullable Ranked seats;
     private @Nullable Ranked rears;
     private @Nullable Ranked butts;
     private @Nullable Ranked fores;
-    private @Nullable Long handle;
+    private @Nullable Long edge;
 
     BlankPrices(PriceList list, BlankShape shape) {
         this.list = list;
@@ -71,18 +72,56 @@ final class BlankPrices {
         });
     }
 
-    /** Seats with hood and arbors, what the best grip behind them is worth beside them credited. */
-    Ranked seats() {
-        Ranked known = seats;
-        if (known == null) {
+    /**
+     * Seats of at least one class with hood and arbors, what the best grip behind them is worth beside them credited, with what covers an edge that is not
+     * finished.
+     */
+    Ranked seats(int leastClass) {
+        return seats.computeIfAbsent(leastClass, any -> {
             long[] floors = new long[shelf.seats.length];
             for (int i = 0; i < floors.length; i++) {
-                floors[i] = list.seats.of(i, shape);
+                floors[i] = seat(i, leastClass, ground.firstFoot(), ground.lastFoot());
             }
-            known = new Ranked(floors);
-            seats = known;
+            return new Ranked(floors);
+        });
+    }
+
+    /** The same of one seat with the reel foot between two places, mm from the butt; {@link TrainGraph#NONE} where it does not go there. */
+    long seat(int place, int leastClass, int firstMm, int lastMm) {
+        long floor = list.seats.of(place, leastClass, shape, firstMm, lastMm);
+        return TrainGraph.none(floor) ? TrainGraph.NONE : floor + (shelf.seats[place].frontFinished() ? 0 : edge());
+    }
+
+    /** What an edge of the seat that is not finished costs more than a finished one: a check or a fore grip must stand before it. */
+    private long edge() {
+        Long known = edge;
+        if (known == null) {
+            long end = endChecks().least();
+            long ring = foreChecks().least();
+            long grip = shelf.mayHaveForeGrip() ? fores().least() : TrainGraph.NONE;
+            long more = Math.min(end - Math.min(0, end), ring - Math.min(0, ring));
+            more = Math.min(more, grip - Math.min(fore(), grip));
+            known = ground.ruled("ring-fit") ? Math.min(more, TrainGraph.NONE) : 0;
+            edge = known;
         }
         return known;
+    }
+
+    /** A number a fore grip, or none, costs no less than; {@link TrainGraph#NONE} where there must be one and none goes on. */
+    private long fore() {
+        long bare = shelf.mustHaveForeGrip() ? TrainGraph.NONE : k.perMilliStep() * ground.wishes.foreGrip(false);
+        return shelf.mayHaveForeGrip() ? Math.min(bare, fores().least()) : bare;
+    }
+
+    /** A number nothing ahead of a seat with a finished edge costs less than, keeper and inscription included. */
+    long ahead() {
+        long fore = fore();
+        return TrainGraph.none(fore)
+                ? fore
+                : fore
+                        + Math.min(0, foreChecks().least())
+                        + Math.min(0, endChecks().least())
+                        + list.keeperFloor;
     }
 
     /** Rear or full grips, each with the least way on to the butt end. */
@@ -127,12 +166,7 @@ final class BlankPrices {
 
     /** Least floor of butt grips that are among these. */
     long least(Ranked ranks, BitSet may) {
-        for (int b = 0; ranks.has(b); b++) {
-            if (may.get(shelf.butts[ranks.at(b)].index())) {
-                return ranks.floor(b);
-            }
-        }
-        return TrainGraph.NONE;
+        return ranks.least(b -> may.get(shelf.butts[b].index()));
     }
 
     /** Cheapest cap beside a grip at the butt. */
@@ -149,28 +183,16 @@ final class BlankPrices {
         return caps[cut.index()];
     }
 
-    /** A number no handle on the blank costs less than. */
-    long handle() {
-        Long known = handle;
-        if (known == null) {
-            known = handleNow();
-            handle = known;
-        }
-        return known;
+    /** A number no handle on the blank costs less than whose seat and hood are of at least one class. */
+    long handle(int leastClass) {
+        return handles.computeIfAbsent(leastClass, this::handleNow);
     }
 
-    private long handleNow() {
-        if (!rears().has(0) || !seats().has(0)) {
-            return TrainGraph.NONE;
-        }
-        long grip = shelf.fores.length == 0 ? 0 : Math.min(0, fores().least());
-        long bare = Math.min(0, k.perMilliStep() * ground.wishes.foreGrip(false));
-        return seatAndRear(seats(), rears())
-                + Math.min(0, rearChecks().least())
-                + Math.min(bare, grip)
-                + Math.min(0, endChecks().least())
-                + Math.min(0, foreChecks().least())
-                + list.keeperFloor;
+    private long handleNow(int leastClass) {
+        Ranked seats = seats(leastClass);
+        return !rears().has(0) || !seats.has(0) || TrainGraph.none(ahead())
+                ? TrainGraph.NONE
+                : seatAndRear(seats, rears()) + Math.min(0, rearChecks().least()) + ahead();
     }
 
     /** Cheapest seat with a grip behind it, the two side by side. */

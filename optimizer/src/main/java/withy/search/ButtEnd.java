@@ -66,17 +66,11 @@ final class ButtEnd {
         return !caps.isEmpty() && (!stand.split || ranks.has(0));
     }
 
-    /** What the way on from any rear grip costs more here than wherever the reel stands. */
+    /** What the way on from any rear grip of a split handle costs more here than wherever the reel stands. */
     long dearer() {
         long least = NONE;
-        if (stand.split) {
-            for (BitSet may : stand.shelf.neighbours.buttSets()) {
-                least = Math.min(least, dearer(least(may), prices.onward(may)));
-            }
-        } else {
-            for (Cut cut : stand.shelf.rears) {
-                least = Math.min(least, dearer(cheapestCap(cut), prices.onward(cut)));
-            }
+        for (BitSet may : stand.shelf.neighbours.buttSets()) {
+            least = Math.min(least, dearer(least(may), prices.onward(may)));
         }
         return TrainGraph.none(least) ? NONE : Math.max(0, least);
     }

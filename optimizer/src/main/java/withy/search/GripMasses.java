@@ -6,6 +6,7 @@ import withy.catalog.Grip;
 import withy.mechanics.ArborRings;
 import withy.mechanics.Frustum;
 import withy.mechanics.MassSum;
+import withy.mechanics.TaperProfile;
 import withy.rod.BlankShape;
 import withy.rod.Fitter;
 import withy.rod.GripFit;
@@ -187,6 +188,47 @@ final class GripMasses {
             floors[i] = TrainGraph.none(on) ? on : near(i, rearMm, rearMm, k, armMm) + on;
         }
         return new Ranked(floors, this::possible);
+    }
+
+    /** Full grips that fill what lies between the butt and a seat whose reel foot stands at one place, mm from the butt. */
+    Ranked filledAt(int footMm, Linear k, double armMm, ToLongFunction<Cut> onward) {
+        double shortest = Math.max(0, footMm - behindMm);
+        double longest = Math.max(shortest, footMm - shallowMm);
+        TaperProfile profile = any.shape().profile();
+        double thick = profile.largestBetween(0, longest);
+        double thin = profile.at(longest);
+        long[] floors = new long[cuts.length];
+        for (int i = 0; i < floors.length; i++) {
+            long on = onward.applyAsLong(cuts[i]);
+            floors[i] = TrainGraph.none(on)
+                    ? on
+                    : (long) Math.floor(filled(i, new Stretch(footMm, shortest, longest, thick, thin), k, armMm))
+                            + besides(i, k)
+                            + on;
+        }
+        return new Ranked(floors, this::possible);
+    }
+
+    /** What a full grip fills: from the butt on, at least and at most so long, over a blank so thick and so thin. */
+    private record Stretch(int footMm, double shortestMm, double longestMm, double thickMm, double thinMm) {}
+
+    private double filled(int i, Stretch on, Linear k, double arm) {
+        double front = on.longestMm - on.footMm;
+        if (k.leastPerMg(-on.footMm, front, arm) < 0) {
+            return mass(i, k, arm);
+        }
+        Cut cut = cuts[i];
+        double length = Math.max(cut.grip().shortestMm(), on.shortestMm);
+        double[] slices = cut.slicesG(length, cut.widestBoreMm(on.thickMm, ground.reamRuled));
+        double glueMg = 1000 * glue(ground.thinnestGlueGMl, on.thinMm, length).massG() / slices.length;
+        double sum = 0;
+        for (int s = 0; s < slices.length; s++) {
+            double from = (double) s / slices.length * length - on.footMm;
+            double to = (s + 1.0) / slices.length * Math.max(length, on.longestMm) - on.footMm;
+            sum += (1000 * slices[s] + glueMg) * k.leastPerMg(from, to, arm);
+        }
+        double dearest = Math.max(k.perMgAt(-on.footMm, arm), k.perMgAt(front, arm));
+        return sum - ROUNDING_MG * dearest - Math.abs(k.perMgMm()) - Math.abs(k.perMgMm2());
     }
 
     /** Floor of a grip of fixed length with its rear end between two places told from the reel foot. */

@@ -20,9 +20,10 @@ final class Handle {
     final Linear k;
     final Behind behind;
     final Ahead ahead;
-    final Ranked seats;
-    final long behindFloor;
+    private final BlankPrices prices;
+    private final long behindFloor;
     private final long aheadFloor;
+    private final long besidesFloor;
     final FrontEnds ends;
     private final Map<Fitter, Map<Integer, Least>> least = new IdentityHashMap<>();
 
@@ -32,9 +33,10 @@ final class Handle {
         this.behind = new Behind(stand, prices);
         this.ahead = new Ahead(stand, prices);
         this.ends = new FrontEnds(stand, k);
-        this.seats = prices.seats();
+        this.prices = prices;
         this.behindFloor = behind.floor();
-        this.aheadFloor = ahead.floor();
+        this.aheadFloor = prices.ahead();
+        this.besidesFloor = none() ? 0 : behindFloor + aheadFloor;
     }
 
     /** What was found below a limit. */
@@ -67,10 +69,14 @@ final class Handle {
 
     private long leastNow(@Nullable Fitter dress, int leastClass, long under) {
         long best = Math.min(under, NONE);
-        if (TrainGraph.none(behindFloor)) {
+        if (none()) {
             return NONE;
         }
-        for (int s = 0; seats.has(s) && seats.floor(s) + behindFloor + aheadFloor < best; s++) {
+        Ranked seats = seats(leastClass);
+        for (int s = 0; seats.has(s) && seats.floor(s) + besidesFloor < best; s++) {
+            if (floorHere(seats.at(s), leastClass) >= best) {
+                continue;
+            }
             for (Seats.SeatGroup group : stand.seat(seats.at(s))) {
                 long seat = cheapest(group, leastClass);
                 if (TrainGraph.none(seat)) {
@@ -87,6 +93,23 @@ final class Handle {
             }
         }
         return best;
+    }
+
+    /** True where nothing goes behind a seat, or nothing ahead of it. */
+    boolean none() {
+        return TrainGraph.none(behindFloor) || TrainGraph.none(aheadFloor);
+    }
+
+    /** Seats of at least one class, by what each costs at least wherever on the blank the reel stands. */
+    Ranked seats(int leastClass) {
+        return prices.seats(leastClass);
+    }
+
+    /** A number no handle here with one seat costs less than. */
+    private long floorHere(int seat, int leastClass) {
+        int foot = stand.setting.footMm();
+        long floor = prices.seat(seat, leastClass, foot, foot);
+        return TrainGraph.none(floor) ? NONE : floor + besidesFloor;
     }
 
     /** Cost of the cheapest seat of a group of at least one class, or {@link TrainGraph#none}. */
@@ -196,10 +219,14 @@ final class Handle {
         }
 
         void go() {
-            if (TrainGraph.none(behindFloor)) {
+            if (none()) {
                 return;
             }
-            for (int s = 0; seats.has(s) && seats.floor(s) + behindFloor + aheadFloor < limit; s++) {
+            Ranked seats = seats(leastClass);
+            for (int s = 0; seats.has(s) && seats.floor(s) + besidesFloor < limit; s++) {
+                if (floorHere(seats.at(s), leastClass) >= limit) {
+                    continue;
+                }
                 for (Seats.SeatGroup group : stand.seat(seats.at(s))) {
                     seat(group);
                 }

@@ -155,14 +155,15 @@ final class NodeBounds {
             if (works) {
                 least = Math.min(least, sum(besides, stand.leastUndressed(k, node.leastClass(), under)));
             } else {
-                least = Math.min(least, besides + handle(node, setting.layout().form(), k));
+                least = Math.min(
+                        least, sum(besides, handle(node, setting.layout().form(), k)));
             }
         }
         return least;
     }
 
     private static long handle(Node node, HandleForm form, Linear k) {
-        return node.site().shelf(form).priced(k).on(node.shape()).handle();
+        return node.site().shelf(form).priced(k).on(node.shape()).handle(node.leastClass());
     }
 
     private long train(Node node, Linear k) {

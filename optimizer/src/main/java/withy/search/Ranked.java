@@ -74,6 +74,23 @@ final class Ranked {
         return floor(0);
     }
 
+    /** Least floor of the candidates that are among some; {@link TrainGraph#NONE} where there is none. None is put in order for it. */
+    long least(IntPredicate among) {
+        for (int rank = 0; rank < sorted; rank++) {
+            if (among.test(ordered[rank])) {
+                return floors[ordered[rank]];
+            }
+        }
+        long least = TrainGraph.NONE;
+        for (int i = 0; i < size; i++) {
+            int candidate = heap[i];
+            if (floors[candidate] < least && among.test(candidate) && possible.test(candidate)) {
+                least = floors[candidate];
+            }
+        }
+        return least;
+    }
+
     private void sink(int from, int size) {
         int i = from;
         while (2 * i + 1 < size) {

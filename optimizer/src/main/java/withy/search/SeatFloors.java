@@ -1,6 +1,8 @@
 package withy.search;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Arbor;
 import withy.catalog.Hood;
@@ -18,7 +20,10 @@ final class SeatFloors {
     private static final double FILLING_ROUNDING_MG = 5;
 
     /** What an arbor may be off its bore and its blank, mm. */
-    private static final double ARBOR_PLAY_MM = 0.1;
+    private static final double ARBOR_PLAY_MM = 0.01;
+
+    /** Rounding of arbors and of glue, mg. */
+    private static final double ROUNDING_MG = 2;
 
     private static final long UNKNOWN = Long.MIN_VALUE;
 
@@ -27,56 +32,89 @@ final class SeatFloors {
     private final Ground ground;
     private final Linear k;
     private final double armMm;
-    /** Seat and the cheapest hood, the same on every blank. */
-    private final long[] parts;
+    /** By class: seat and the cheapest hood, the same on every blank. */
+    private final Map<Integer, long[]> parts = new HashMap<>();
+
+    /** Price of the arbors for one seat that takes so many rings. */
+    private final long[][] arborMoney;
+    /** Most that wished arbors are credited, as a number not above nought. */
+    private final long wished;
 
     /** Of the seats on the list's shelf. */
     SeatFloors(PriceList list) {
         this.list = list;
         this.shelf = list.shelf;
-        this.parts = new long[shelf.seats.length];
-        Arrays.fill(parts, UNKNOWN);
         this.ground = shelf.ground;
         this.k = list.k;
         this.armMm = Setting.armMm(ground.brief);
+        this.arborMoney = new long[ArborRings.MOST + 1][ground.arbors.size()];
+        for (int rings = 1; rings <= ArborRings.MOST; rings++) {
+            for (int i = 0; i < arborMoney[rings].length; i++) {
+                Arbor arbor = ground.arbors.get(i);
+                arborMoney[rings][i] = k.perMilli() * ground.tariff.partMilli(arbor, SeatGap.pieces(arbor, rings));
+            }
+        }
+        long credit = 0;
+        for (Arbor arbor : ground.arbors) {
+            credit = Math.min(credit, list.missed(arbor, Station.SEAT_ARBORS));
+        }
+        this.wished = credit;
     }
 
-    /** A number a seat of the shelf with hood and arbors costs no less than on a blank; {@link TrainGraph#NONE} where it does not go on it. */
-    long of(int place, BlankShape shape) {
+    /**
+     * A number a seat of the shelf with hood and arbors costs no less than on a blank; {@link TrainGraph#NONE} where it does not go on it.
+     *
+     * @param leastClass class of the weaker of seat and hood
+     * @param firstMm reel foot nearest the butt, mm
+     * @param lastMm reel foot furthest from it, mm
+     */
+    long of(int place, int leastClass, BlankShape shape, double firstMm, double lastMm) {
         ReelSeat seat = shelf.seats[place];
         double rear = -seat.footCentreMm();
         double front = rear + seat.lengthMm();
         double thin = Math.min(
-                shape.profile().at(Math.max(0, ground.lastFoot() + rear)),
-                shape.profile().at(Math.max(0, ground.firstFoot() + rear)));
+                shape.profile().at(Math.max(0, lastMm + rear)), shape.profile().at(Math.max(0, firstMm + rear)));
         if (ground.boreRuled && seat.boreMm() < thin - 0.01) {
             return TrainGraph.NONE;
         }
         long style = ground.style.part(shape.blank(), shelf.form, Station.SEAT, seat, 1)
                 + shelf.neighbours.pairs(seat).most();
-        long own = parts(place);
+        long own = parts(place, leastClass);
         if (TrainGraph.none(own)) {
             return own;
         }
         // what fills a seat lies around its middle
         double c = k.perMgAt((rear + front) / 2, armMm);
-        long wished = k.perMilliStep() * ground.wishes.seat(seat) + list.missed(seat, Station.SEAT);
+        long seatWished = k.perMilliStep() * ground.wishes.seat(seat) + list.missed(seat, Station.SEAT);
         long filled = c < 0
-                ? (long) Math.floor(c * mostFillingMg(seat, shape)) + arbors(seat, shape, 0)
-                : arbors(seat, shape, c);
-        return own + filled + wished - k.perStyleCenti() * style;
+                ? (long) Math.floor(c * mostFillingMg(seat, shape)) + arbors(seat, shape, 0, firstMm, lastMm)
+                : arbors(seat, shape, c, firstMm, lastMm);
+        return own + filled + seatWished - k.perStyleCenti() * style;
     }
 
-    private long parts(int place) {
-        if (parts[place] == UNKNOWN) {
-            ReelSeat seat = shelf.seats[place];
-            long least = shelf.stations.optional(Station.HOOD) ? own(seat, null) : TrainGraph.NONE;
-            for (Hood hood : shelf.hoodsFor(seat)) {
+    private long parts(int place, int leastClass) {
+        long[] of = parts.computeIfAbsent(leastClass, any -> {
+            long[] unknown = new long[shelf.seats.length];
+            Arrays.fill(unknown, UNKNOWN);
+            return unknown;
+        });
+        if (of[place] == UNKNOWN) {
+            of[place] = partsNow(shelf.seats[place], leastClass);
+        }
+        return of[place];
+    }
+
+    private long partsNow(ReelSeat seat, int leastClass) {
+        if (seat.facts().durabilityClass() < leastClass) {
+            return TrainGraph.NONE;
+        }
+        long least = shelf.stations.optional(Station.HOOD) ? own(seat, null) : TrainGraph.NONE;
+        for (Hood hood : shelf.hoodsFor(seat)) {
+            if (hood.facts().durabilityClass() >= leastClass) {
                 least = Math.min(least, own(seat, hood));
             }
-            parts[place] = least;
         }
-        return parts[place];
+        return least;
     }
 
     /** Seat and hood at their places. */
@@ -111,14 +149,11 @@ final class SeatFloors {
         return (filled + glued) * 1000 + FILLING_ROUNDING_MG;
     }
 
-    /** Least that fills the gap between seat and blank where the reel stands nearest the butt: it only gets wider further up. */
-    private long arbors(ReelSeat seat, BlankShape shape, double c) {
-        double rear = Math.max(0, ground.firstFoot() - seat.footCentreMm());
-        double thick = shape.profile().largestBetween(rear, Math.max(rear, ground.lastFoot() + seat.lengthMm()));
-        long wished = 0;
-        for (Arbor arbor : ground.arbors) {
-            wished = Math.min(wished, list.missed(arbor, Station.SEAT_ARBORS));
-        }
+    /** Least that fills the gap between seat and blank, with its glue, where the blank is thickest: elsewhere the gap is wider. */
+    private long arbors(ReelSeat seat, BlankShape shape, double c, double firstMm, double lastMm) {
+        double rear = Math.max(0, firstMm - seat.footCentreMm());
+        double front = Math.max(rear, lastMm + seat.lengthMm());
+        double thick = shape.profile().largestBetween(rear, front);
         if ((seat.boreMm() - thick) / 2 < ArborRings.TAPE_UP_TO_MM + 0.01 || !ground.boreRuled) {
             return wished;
         }
@@ -126,11 +161,17 @@ final class SeatFloors {
         double inner = thick + SeatGap.OVER_BLANK_MM + ARBOR_PLAY_MM;
         int rings = ArborRings.count(seat.lengthMm(), ground.brief.durabilityClass());
         double volume = Math.PI / 4 * (outer * outer - inner * inner) * rings * SeatGap.RING_MM;
+        double glueMg = glueMg(seat.boreMm() + shape.profile().at(front), rings * SeatGap.RING_MM);
         long least = TrainGraph.NONE;
-        for (Arbor arbor : ground.arbors) {
-            double mg = Math.max(0, volume * arbor.densityGMm3() * 1000 - 1);
-            least = Math.min(least, (long) (c * mg) + list.money(arbor));
+        for (int i = 0; i < arborMoney[rings].length; i++) {
+            double mg = Math.max(0, volume * ground.arbors.get(i).densityGMm3() * 1000 + glueMg - ROUNDING_MG);
+            least = Math.min(least, (long) (c * mg) + arborMoney[rings][i]);
         }
         return TrainGraph.none(least) ? TrainGraph.NONE / 4 : least + wished;
+    }
+
+    private double glueMg(double diametersMm, double lengthMm) {
+        double film = ground.catalog.rates().adhesiveFilmMm();
+        return 1000 * ArborRings.adhesiveMassG(diametersMm, lengthMm, film, ground.thinnestGlueGMl);
     }
 }

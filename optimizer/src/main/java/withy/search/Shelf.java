@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
+import withy.brief.Brief.Wish;
 import withy.catalog.ButtCap;
 import withy.catalog.Check;
 import withy.catalog.Grip;
@@ -184,6 +186,22 @@ final class Shelf {
             }
             return fitting;
         });
+    }
+
+    /** True where a handle must have a fore grip. */
+    boolean mustHaveForeGrip() {
+        Wish<Boolean> wish = foreGripWish();
+        return !stations.optional(Station.FORE_GRIP) || wish != null && wish.hard() && wish.value();
+    }
+
+    /** True where a handle may have one. */
+    boolean mayHaveForeGrip() {
+        Wish<Boolean> wish = foreGripWish();
+        return fores.length > 0 && (wish == null || !wish.hard() || wish.value());
+    }
+
+    private @Nullable Wish<Boolean> foreGripWish() {
+        return ground.handleRule ? ground.brief.handle().foreGrip() : null;
     }
 
     /** Caps that fit the blank's butt, whatever else stands where. */

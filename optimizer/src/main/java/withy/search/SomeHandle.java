@@ -18,9 +18,9 @@ final class SomeHandle {
     }
 
     private boolean some() {
-        boolean none = TrainGraph.none(handle.behindFloor);
-        for (int s = 0; !none && handle.seats.has(s); s++) {
-            for (Seats.SeatGroup group : handle.stand.seat(handle.seats.at(s))) {
+        Ranked seats = handle.seats(leastClass);
+        for (int s = 0; !handle.none() && seats.has(s); s++) {
+            for (Seats.SeatGroup group : handle.stand.seat(seats.at(s))) {
                 if (around(group)) {
                     return true;
                 }

@@ -115,7 +115,7 @@ class BoundsHoldTest {
         Floors floors = new Floors(task.ground, k, leastClass);
         Stations any = new Stations(Map.of(), Set.of(), Set.of());
         long handle =
-                new Shelf(task.ground, any, layout.form()).priced(k).on(shape).handle();
+                new Shelf(task.ground, any, layout.form()).priced(k).on(shape).handle(leastClass);
         assertTrue(handle <= costs.handle(), () -> told + ": handle " + handle + " above " + costs.handle());
         long cheap = floors.train(shape);
         assertTrue(cheap <= costs.train(), () -> told + ": cheap train " + cheap + " above " + costs.train());
