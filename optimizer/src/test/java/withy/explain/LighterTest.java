@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import withy.brief.Brief;
+import withy.brief.Brief.Wish;
 import withy.brief.Objective;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
@@ -227,6 +228,18 @@ class LighterTest {
                 assertEquals(inquiry.measured(with).vector(), line.found().vector());
             }
         }
+        for (Drawer.Line line : drawer.lines()) {
+            if (!line.here()) {
+                List<TradeOffs.TradeOff> tradeOffs = line.breach() != null
+                        ? List.of()
+                        : TradeOffs.between(line.found().side(0), first.side(1), inquiry.units());
+                assertEquals(tradeOffs, line.tradeOffs());
+                String sentence = line.breach() != null
+                        ? line.breach().sentence()
+                        : Ledger.costs(inquiry, first, line.found(), tradeOffs);
+                assertEquals(sentence, line.sentence());
+            }
+        }
         Drawer.Line here =
                 drawer.lines().stream().filter(Drawer.Line::here).findFirst().orElseThrow();
         assertEquals(first.build().partAt(Station.BUTT_CAP), here.part());
@@ -259,6 +272,12 @@ class LighterTest {
                         .findFirst()
                         .orElseThrow()
                         .name());
+        Inquiry kept = SHOP.inquiry(Changed.with(BRIEF, "handle.keeper", new Wish<>(true, false, 9)));
+        Found withKeeper = first(kept);
+        assertEquals("keeper", withKeeper.build().partAt(Station.KEEPER));
+        Drawer.Line emptied = Drawer.of(kept, withKeeper, Station.KEEPER).lines().get(1);
+        assertEquals(List.of("", Phrases.of("drawer.empty")), List.of(emptied.part(), emptied.name()));
+        assertTrue(emptied.sentence().endsWith("without a hook keeper, which would be nice"), emptied.sentence());
         Drawer blanks = Drawer.of(inquiry, first, Station.BLANK);
         Drawer.Line light = blanks.lines().stream()
                 .filter(line -> line.part().equals("blank-light"))

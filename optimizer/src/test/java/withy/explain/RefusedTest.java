@@ -19,10 +19,11 @@ import withy.explain.FewBuilds.Weighed;
 import withy.explain.Finding.Outcome;
 import withy.fixture.Changed;
 import withy.objectives.Scoring;
+import withy.rod.Station;
 
 /** Why no legal build holds a part, held against the list of all builds there are. */
 class RefusedTest {
-    private static final FewBuilds SHOP = FewBuilds.shop();
+    private static final FewBuilds SHOP = FewBuilds.shop().or(Station.TIP_TOP, "tip-loose");
     private static final Brief BRIEF = FewBuilds.weighing(SHOP.brief(), Map.of(Objective.PRICE, 2.0));
 
     private static List<Weighed> legal(Brief brief) {

@@ -90,6 +90,11 @@ class SensitivityTest {
         assertTrue(swapped(three, swap, swap.swaps()), "" + swap);
         assertFalse(swapped(three, swap, swap.keeps()), "" + swap);
         assertEquals(0.1, Math.abs(swap.swaps() - swap.keeps()), 1e-9);
+        assertEquals(
+                "build " + (swap.rank() + 1) + " would come before build " + swap.rank() + " if "
+                        + Phrases.of("objective." + swap.objective().key()) + " counted " + Turning.number(swap.swaps())
+                        + " instead of " + Turning.number(swap.now()),
+                swap.sentence());
         double near = Math.abs(swap.swaps() - swap.now()) / (swap.now() + 1);
         for (Objective objective : Objective.values()) {
             double now = BRIEF.priority(objective);
