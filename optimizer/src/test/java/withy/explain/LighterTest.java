@@ -275,7 +275,8 @@ class LighterTest {
         Inquiry kept = SHOP.inquiry(Changed.with(BRIEF, "handle.keeper", new Wish<>(true, false, 9)));
         Found withKeeper = first(kept);
         assertEquals("keeper", withKeeper.build().partAt(Station.KEEPER));
-        Drawer.Line emptied = Drawer.of(kept, withKeeper, Station.KEEPER).lines().get(1);
+        Drawer.Line emptied =
+                Drawer.of(kept, withKeeper, Station.KEEPER).lines().get(1);
         assertEquals(List.of("", Phrases.of("drawer.empty")), List.of(emptied.part(), emptied.name()));
         assertTrue(emptied.sentence().endsWith("without a hook keeper, which would be nice"), emptied.sentence());
         Drawer blanks = Drawer.of(inquiry, first, Station.BLANK);

@@ -86,7 +86,9 @@ class YieldingTest {
     @Test
     void twoRulesAtOnce() {
         Fixtures fixture = Fixtures.legal().copy("seat", "gold").part("gold", "facts.priceMinor", 90_000);
-        fixture.part("gold", "facts.stock", 0).part("gold", "facts.leadDays", 60).part("gold", "facts.model", "gold");
+        fixture.part("gold", "facts.stock", 0)
+                .part("gold", "facts.leadDays", 60)
+                .part("gold", "facts.model", "gold");
         FewBuilds shop = FewBuilds.of(fixture).or(Station.SEAT, "gold");
         Finding finding = why(shop, fixture.theBrief(), "gold");
         assertEquals(Outcome.BREAKS_RULE, finding.outcome());
@@ -98,7 +100,11 @@ class YieldingTest {
                         + " What asks for that: at most 600.00 EUR to pay.",
                 finding.sentence());
         assertEquals(
-                List.of(Evidence.fact("gold"), Evidence.rule("stock"), Evidence.rule("budget"), Evidence.wish("budgetMinor")),
+                List.of(
+                        Evidence.fact("gold"),
+                        Evidence.rule("stock"),
+                        Evidence.rule("budget"),
+                        Evidence.wish("budgetMinor")),
                 finding.grounds());
         assertTrue(finding.flips().isEmpty(), "one wish is not enough: " + finding.flips());
     }
@@ -167,7 +173,8 @@ class YieldingTest {
                 "Tarn long: it cannot go in. It alone is 2300 mm long; the rod may be 2150 mm. What asks for that: a rod of 2.05 m to 2.15 m.",
                 finding.sentence());
         assertEquals(Evidence.fact("long"), finding.grounds().get(0));
-        assertTrue(finding.grounds().contains(Evidence.rule("length")) && finding.grounds().contains(Evidence.wish("lengthMm")));
+        assertTrue(finding.grounds().contains(Evidence.rule("length"))
+                && finding.grounds().contains(Evidence.wish("lengthMm")));
         List<Outright.Own> own = Outright.own(shop.inquiry(fixture.theBrief()), Set.of("long", "cap"));
         assertEquals(
                 List.of("long"),
