@@ -193,9 +193,10 @@ public final class Fitter {
     /** Thread and finish on the feet of guide {@code number}; the same for all guides with such feet. */
     public Share guideWraps(int feet, double footLengthMm, int number) {
         boolean under = setting.brief().durabilityClass() >= Labour.UNDERWRAP_CLASS;
+        Wraps.Wrap wrap = wraps.foot(setting.guideMm(number), footLengthMm, under);
         ShareSum sum = sum();
         for (int foot = 0; foot < feet; foot++) {
-            sum.wrap(wraps.foot(setting.guideMm(number), footLengthMm, under));
+            sum.wrap(wrap);
         }
         return sum.share();
     }

@@ -49,13 +49,13 @@ public final class Wraps {
 
     /** Over one foot of a guide or keeper whose ring sits at x; with an underwrap, two layers. */
     public Wrap foot(double xMm, double footLengthMm, boolean underwrap) {
-        Wrap over = wrap(xMm, footLengthMm + BEYOND_FOOT_MM);
+        double od = setting.odAt(xMm);
+        Wrap over = wrap(xMm, footLengthMm + BEYOND_FOOT_MM, od);
         if (!underwrap) {
             return over;
         }
         double under = footLengthMm + UNDERWRAP_BEYOND_MM;
-        ThreadWrap thread =
-                new ThreadWrap(under, setting.odAt(xMm), with.thread().diameterMm());
+        ThreadWrap thread = new ThreadWrap(under, od, with.thread().diameterMm());
         return new Wrap(
                 xMm,
                 over.lengthMm(),
@@ -81,16 +81,22 @@ public final class Wraps {
 
     /** Finish over bare blank (an inscription), µl. */
     public double coatUl(double xMm, double lengthMm) {
-        double od = setting.odAt(xMm);
+        return coatUlOn(setting.odAt(xMm), lengthMm);
+    }
+
+    private double coatUlOn(double od, double lengthMm) {
         double over = od + 2 * filmMm;
         return Math.PI / 4 * (over * over - od * od) * lengthMm * UL_PER_MM3;
     }
 
     private Wrap wrap(double xMm, double lengthMm) {
-        double od = setting.odAt(xMm);
+        return wrap(xMm, lengthMm, setting.odAt(xMm));
+    }
+
+    private Wrap wrap(double xMm, double lengthMm, double od) {
         double t = with.thread().diameterMm();
         ThreadWrap thread = new ThreadWrap(lengthMm, od, t);
-        double ends = coatUl(xMm, 2 * BEYOND_WRAP_MM);
+        double ends = coatUlOn(od, 2 * BEYOND_WRAP_MM);
         return new Wrap(
                 xMm,
                 lengthMm,

@@ -21,6 +21,8 @@ import withy.rules.Seams;
  * inscription. Each kind is gone through in the order of what it costs at least, and only while it may still matter.
  */
 final class Ahead {
+    private static final int NO_RING = -1;
+
     private final Stand stand;
     private final Linear k;
     private final Ranked foreRanks;
@@ -88,18 +90,24 @@ final class Ahead {
         }
         if (stand.shelf.mayHaveForeGrip()) {
             if (stations.optional(Station.FORE_CHECK)) {
-                foreGrip(set, noCheck, asked, visitor);
+                foreGrip(set, noCheck, NO_RING, asked, visitor);
             }
             for (int c = 0; foreCheckRanks.has(c); c++) {
                 if (foreCheckRanks.floor(c) + foreRanks.least() + endFloor >= asked.under()) {
                     break;
                 }
                 Option<Check> check = foreCheck(c, set.toMm());
-                if (check != null) {
-                    foreGrip(set, check, asked, visitor);
+                if (check != null && joins(set, check)) {
+                    foreGrip(set, check, foreCheckRanks.at(c), asked, visitor);
                 }
             }
         }
+    }
+
+    /** True where a ring goes on the front face of a seat. */
+    private boolean joins(SeatSet set, Option<Check> check) {
+        stand.ground.seams.aheadOfSeat(stand.setting, set, check.part, null, stand.refusal.reset());
+        return !stand.refusal.refused();
     }
 
     private @Nullable Option<Check> foreCheck(int rank, double fromMm) {
@@ -130,8 +138,7 @@ final class Ahead {
             Option<Check> option = foreCheck(c, set.toMm());
             if (option != null) {
                 Check check = Objects.requireNonNull(option.part);
-                stand.ground.seams.aheadOfSeat(stand.setting, set, check, null, stand.refusal.reset());
-                if (!stand.refusal.refused()) {
+                if (joins(set, option)) {
                     Face face = Seams.of(Station.FORE_CHECK, check);
                     end(option, noGrip, face, true, set.toMm() + option.lengthMm, behind, asked, visitor);
                 }
@@ -139,13 +146,19 @@ final class Ahead {
         }
     }
 
-    private void foreGrip(SeatSet set, Option<Check> foreCheck, Asked asked, Visitor visitor) {
+    /**
+     * With each fore grip.
+     *
+     * @param ring place of the ring on the shelf, or {@link #NO_RING}
+     */
+    private void foreGrip(SeatSet set, Option<Check> foreCheck, int ring, Asked asked, Visitor visitor) {
         double from = set.toMm() + foreCheck.lengthMm;
         for (int i = 0; foreRanks.has(i); i++) {
             if (foreCheck.cost + foreRanks.floor(i) + endFloor >= asked.under()) {
                 break;
             }
-            Option<Grip> option = stand.foreGrip(foreRanks.at(i), from);
+            boolean follows = ring == NO_RING || stand.shelf.neighbours.follows(ring, foreRanks.at(i));
+            Option<Grip> option = follows ? stand.foreGrip(foreRanks.at(i), from) : null;
             if (option != null) {
                 Grip grip = Objects.requireNonNull(option.part);
                 option.price(k);

@@ -94,7 +94,7 @@ final class GuideTable {
         final int tipRings;
         private final Guide[] guideOfRing;
         private final TipTop[] tipOfRing;
-        private final Map<Integer, boolean[][]> follows = new HashMap<>();
+        private final boolean[][][] follows = new boolean[RUNNER + 1][][];
         private final Map<Integer, int[]> standing = new HashMap<>();
         private final Map<Integer, int[]> worthIt = new HashMap<>();
         private final Map<Integer, long[]> styles = new HashMap<>();
@@ -145,7 +145,7 @@ final class GuideTable {
         }
 
         /** Guides that may stand at a number; asked of the rules once a question. */
-        synchronized int[] standing(Setting any, int number) {
+        int[] standing(Setting any, int number) {
             int asked = Math.min(number, RUNNER);
             return standing.computeIfAbsent(asked, key -> {
                 Refusal refusal = new Refusal();
@@ -166,7 +166,7 @@ final class GuideTable {
          * Guides that may stand at a number, but for those another that may stand there beats wherever weight is a burden: of the same ring, as light, cheap and
          * strong, with no more thread, and as good to look at.
          */
-        synchronized int[] worthIt(Setting any, int number) {
+        int[] worthIt(Setting any, int number) {
             int asked = Math.min(number, RUNNER);
             return worthIt.computeIfAbsent(any.guideCount() * 100 + asked, key -> {
                 int[] all = standing(any, number);
@@ -195,23 +195,25 @@ final class GuideTable {
         }
 
         /** Whether a guide with ring j may stand at number + 1 where one with ring i stands at number. */
-        synchronized boolean[][] follows(Setting any, int number) {
+        boolean[][] follows(Setting any, int number) {
             int asked = Math.min(number, RUNNER);
-            return follows.computeIfAbsent(asked, key -> {
+            boolean[][] may = follows[asked];
+            if (may == null) {
                 Refusal refusal = new Refusal();
-                boolean[][] may = new boolean[rings][rings];
+                may = new boolean[rings][rings];
                 for (int i = 0; i < rings; i++) {
                     for (int j = 0; j < rings; j++) {
                         ground.rules.onGuides(any, guideOfRing[i], asked, guideOfRing[j], refusal.reset());
                         may[i][j] = !refusal.refused();
                     }
                 }
-                return may;
-            });
+                follows[asked] = may;
+            }
+            return may;
         }
 
         /** Whether a tip-top with ring j may stand ahead of a guide with ring i. */
-        synchronized boolean[][] tipFollows(Setting any) {
+        boolean[][] tipFollows(Setting any) {
             boolean[][] may = tipFollows;
             if (may == null) {
                 Refusal refusal = new Refusal();
@@ -228,7 +230,7 @@ final class GuideTable {
         }
 
         /** Tip-tops that fit a blank. */
-        synchronized int[] tipsOn(Setting setting) {
+        int[] tipsOn(Setting setting) {
             return tipsOn.computeIfAbsent(setting.blank().id(), id -> {
                 Refusal refusal = new Refusal();
                 double end = setting.blank().lengthMm();
@@ -246,7 +248,7 @@ final class GuideTable {
         }
 
         /** Style points of each guide in a train of so many. */
-        synchronized long[] styles(Setting any) {
+        long[] styles(Setting any) {
             return styles.computeIfAbsent(any.guideCount(), count -> {
                 long[] style = new long[guides.length];
                 for (int g = 0; g < style.length; g++) {
@@ -257,7 +259,7 @@ final class GuideTable {
         }
 
         /** Missed wishes of each guide in a train of so many. */
-        synchronized long[] missed(int count) {
+        long[] missed(int count) {
             return missed.computeIfAbsent(count, any -> {
                 long[] each = new long[guides.length];
                 for (int g = 0; g < each.length; g++) {

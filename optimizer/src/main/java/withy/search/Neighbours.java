@@ -9,6 +9,10 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Grip;
 import withy.catalog.ReelSeat;
+import withy.rod.Face;
+import withy.rod.Station;
+import withy.rules.Refusal;
+import withy.rules.Seams;
 
 /**
  * Which grips of a shelf go beside which, and what seat and rear grip are worth side by side: told by the parts alone, looked up by their places on the
@@ -19,6 +23,8 @@ final class Neighbours {
     private final Ground ground;
     private final @Nullable BitSet[] butts;
     private final @Nullable BitSet[] rears;
+    private final byte[][] follows;
+    private final Refusal refusal = new Refusal();
     private final Map<ReelSeat, Pairs> pairs = new IdentityHashMap<>();
     private @Nullable List<BitSet> buttSets;
 
@@ -27,6 +33,7 @@ final class Neighbours {
         this.ground = shelf.ground;
         this.butts = new BitSet[(shelf.split ? ground.rearGrips : ground.fullGrips).size()];
         this.rears = new BitSet[shelf.fores.length];
+        this.follows = new byte[shelf.checks.length][];
     }
 
     /**
@@ -76,6 +83,22 @@ final class Neighbours {
     /** The same beside a fore grip, or beside none. */
     BitSet rears(@Nullable Grip fore) {
         return ground.gripMatch.rearsBeside(ground.anySetting(), fore, shelf.split);
+    }
+
+    /** True where a fore grip of the shelf goes before a ring of the shelf, told by their places; asked of the rules when it is first wanted. */
+    boolean follows(int check, int fore) {
+        byte[] known = follows[check];
+        if (known == null) {
+            known = new byte[shelf.fores.length];
+            follows[check] = known;
+        }
+        if (known[fore] == 0) {
+            Face ring = Seams.of(Station.FORE_CHECK, shelf.checks[check]);
+            Face rear = Seams.rearOf(Station.FORE_GRIP, shelf.fores[fore].grip());
+            ground.rules.onNeighbours(ground.anySetting(), ring, rear, refusal.reset());
+            known[fore] = (byte) (refusal.refused() ? -1 : 1);
+        }
+        return known[fore] > 0;
     }
 
     /** What a seat is worth beside each rear grip. */
