@@ -31,7 +31,9 @@ class OfflineTest {
                 "doctor|--catalog|" + shop,
                 "schema|answer"));
         for (List<String> question : FewParts.questions(Files.createDirectory(folder.resolve("few")))) {
-            lines.add(String.join("|", question));
+            if (question.contains("--json")) {
+                lines.add(String.join("|", question));
+            }
         }
         for (String command : List.of("propose", "whynot", "lighter", "plan")) {
             assertTrue(lines.stream().anyMatch(line -> line.startsWith(command + "|")), command + " is not asked");
