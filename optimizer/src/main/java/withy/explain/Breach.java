@@ -2,12 +2,12 @@ package withy.explain;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.Catalog;
 import withy.rod.Rod;
 import withy.rules.Judge;
 import withy.rules.Rulebook;
 import withy.rules.Sentences;
 import withy.rules.Verdict;
+import withy.units.QuantityText;
 
 /**
  * A rule broken, as the judge has it.
@@ -17,13 +17,13 @@ import withy.rules.Verdict;
  */
 public record Breach(Verdict verdict, String sentence) {
 
-    static Breach of(Verdict verdict, Catalog catalog) {
-        return new Breach(verdict, new Sentences(catalog).of(verdict));
+    static Breach of(Verdict verdict, Inquiry inquiry) {
+        return new Breach(verdict, new Sentences(inquiry.catalog(), inquiry.units()).of(verdict));
     }
 
     /** Everything a rod breaks, in the order of the rules. */
-    static List<Breach> all(Rod rod) {
-        Sentences sentences = new Sentences(rod.setting().catalog());
+    static List<Breach> all(Rod rod, QuantityText units) {
+        Sentences sentences = new Sentences(rod.setting().catalog(), units);
         return Judge.judge(rod, Rulebook.standard()).stream()
                 .filter(verdict -> !verdict.outcome().legal())
                 .map(verdict -> new Breach(verdict, sentences.of(verdict)))
@@ -31,8 +31,8 @@ public record Breach(Verdict verdict, String sentence) {
     }
 
     /** The first thing a rod breaks, of a rule where one is named; null where it breaks nothing. */
-    static @Nullable Breach first(Rod rod, @Nullable String rule) {
-        List<Breach> all = all(rod);
+    static @Nullable Breach first(Rod rod, @Nullable String rule, QuantityText units) {
+        List<Breach> all = all(rod, units);
         for (Breach breach : all) {
             if (breach.verdict.rule().equals(rule)) {
                 return breach;

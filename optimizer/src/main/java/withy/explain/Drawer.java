@@ -49,22 +49,22 @@ public record Drawer(Station station, Found build, List<Line> lines) {
         Swaps swaps = new Swaps(inquiry, build.build(), station);
         List<Swap> all = new ArrayList<>(swaps.all());
         Part now = build.rod().partAt(station);
-        all.add(new Swap(now, build, Breach.first(build.rod(), null)));
+        all.add(new Swap(now, build, Breach.first(build.rod(), null, inquiry.units())));
         all.sort(swaps.order());
         List<Line> lines = new ArrayList<>();
         for (Swap swap : all) {
             boolean here = swap.found() == build;
-            lines.add(here ? here(now, build) : line(inquiry, build, swap));
+            lines.add(here ? here(inquiry, now, build) : line(inquiry, build, swap));
         }
         return new Drawer(station, build, lines);
     }
 
-    private static Line here(@Nullable Part now, Found build) {
+    private static Line here(Inquiry inquiry, @Nullable Part now, Found build) {
         return new Line(
                 now == null ? "" : now.id(),
                 now == null ? Phrases.of("drawer.empty") : now.facts().name(),
                 true,
-                Breach.first(build.rod(), null),
+                Breach.first(build.rod(), null, inquiry.units()),
                 build,
                 List.of(),
                 Phrases.of("drawer.here"));

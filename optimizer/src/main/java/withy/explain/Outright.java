@@ -67,7 +67,7 @@ final class Outright {
             Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, protocol);
             for (Verdict verdict : protocol.verdicts(Rulebook.standard())) {
                 if (!verdict.outcome().legal()) {
-                    list.add(new Own(part, Breach.of(verdict, inquiry.catalog())));
+                    list.add(new Own(part, Breach.of(verdict, inquiry)));
                 }
             }
         }

@@ -1,12 +1,20 @@
 package withy.explain;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import withy.rules.Sentences;
 
 /** The words of answers, by key, from the one file of the language; facts are already text in the reader's units when they come here. */
 public final class Phrases {
     private static final String GUIDE = "guide-";
+
+    /** "The ring of" a part. */
+    private static final Pattern OWN = Pattern.compile(of("clause.own"));
+
+    /** What may follow a name. */
+    private static final String BREAK = " ,";
 
     private Phrases() {}
 
@@ -45,9 +53,24 @@ public final class Phrases {
         return of("list.and", most, words.get(words.size() - 1));
     }
 
-    /** What a sentence says of a thing that it begins with; null where it begins otherwise. */
-    public static @Nullable String saidOf(String name, String sentence) {
-        return sentence.startsWith(name + " ") ? sentence.substring(name.length() + 1) : null;
+    /**
+     * A sentence as a clause after the name of the part it is first of all about: "it …", "its ring …", "the …"; null where it begins with something
+     * else.
+     */
+    public static @Nullable String afterName(String name, String sentence) {
+        if (sentence.startsWith(name + " ")) {
+            return of("clause.it", sentence.substring(name.length() + 1));
+        }
+        Matcher own = OWN.matcher(sentence);
+        int end = own.lookingAt() ? own.end() + name.length() : 0;
+        if (end > 0
+                && end < sentence.length()
+                && sentence.startsWith(name, own.end())
+                && BREAK.indexOf(sentence.charAt(end)) >= 0) {
+            return of("clause.its", own.group(1), sentence.substring(end));
+        }
+        String the = of("clause.the");
+        return sentence.startsWith(sentence(the)) ? the + sentence.substring(the.length()) : null;
     }
 
     /** The first letter as at the start of a sentence. */

@@ -87,7 +87,7 @@ final class Refused {
         for (String rule : dropped) {
             boolean told =
                     own.stream().anyMatch(one -> one.breach().verdict().rule().equals(rule));
-            Breach breach = told || opponent == null ? null : Breach.first(opponent.rod(), rule);
+            Breach breach = told || opponent == null ? null : Breach.first(opponent.rod(), rule, inquiry.units());
             if (breach != null && breach.verdict().rule().equals(rule)) {
                 list.add(breach);
             }
@@ -120,11 +120,21 @@ final class Refused {
     private String broken(Breach main, List<Conflict.Asked> forcing) {
         List<String> words = forcing.stream().map(Conflict.Asked::words).toList();
         String names = inquiry.names(parts);
-        String ofIt = Phrases.saidOf(names, main.sentence());
-        String broken = ofIt == null ? main.sentence() : Phrases.of("whynot.it", ofIt);
-        return forcing.isEmpty()
-                ? Phrases.of("whynot.breaks.alone", names, broken)
+        String broken = told(names, main);
+        if (forcing.isEmpty()) {
+            return Phrases.of("whynot.breaks.alone", names, broken);
+        }
+        return forcing.size() == 1 && SayTheWish.of(main.verdict(), forcing.get(0))
+                ? Phrases.of("whynot.breaks.said", names, broken)
                 : Phrases.of("whynot.breaks", names, broken, Phrases.list(words));
+    }
+
+    /** What is broken, with the part as "it" where it is first of all about the one part that is asked about. */
+    private String told(String names, Breach main) {
+        List<String> about = main.verdict().parts();
+        boolean one = parts.size() == 1 && !about.isEmpty() && parts.contains(about.get(0));
+        String clause = one ? Phrases.afterName(names, main.sentence()) : null;
+        return clause == null ? main.sentence() : Phrases.sentence(clause);
     }
 
     private String stock(Breach breach) {

@@ -66,7 +66,7 @@ final class Swaps {
         }
         if (now != null && !station.equals(Station.BLANK)) {
             Found found = inquiry.measured(build.without(station));
-            Breach breach = Breach.first(found.rod(), null);
+            Breach breach = Breach.first(found.rod(), null, inquiry.units());
             if (breach == null) {
                 swaps.add(new Swap(null, found, null));
             }
@@ -106,7 +106,7 @@ final class Swaps {
         Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, protocol);
         for (Verdict verdict : protocol.verdicts(Rulebook.standard())) {
             if (!verdict.outcome().legal()) {
-                return Breach.of(verdict, inquiry.catalog());
+                return Breach.of(verdict, inquiry);
             }
         }
         return null;
@@ -133,7 +133,7 @@ final class Swaps {
         int fewest = Integer.MAX_VALUE;
         for (Build one : builds) {
             Found found = inquiry.measured(one);
-            List<Breach> breaches = Breach.all(found.rod());
+            List<Breach> breaches = Breach.all(found.rod(), inquiry.units());
             if (breaches.isEmpty()) {
                 boolean better = best == null || inquiry.score(found.vector()) < inquiry.score(best.vector());
                 best = better ? found : best;
@@ -146,7 +146,7 @@ final class Swaps {
             return new Swap(part, best, null);
         }
         Found miss = Objects.requireNonNull(nearest);
-        return new Swap(part, miss, Breach.first(miss.rod(), null));
+        return new Swap(part, miss, Breach.first(miss.rod(), null, inquiry.units()));
     }
 
     private List<Build> builds(Part part) {

@@ -83,17 +83,20 @@ public final class WhyNot {
         return finding(Outcome.LOSES, losing(names, tradeOffs, missed), first, opponent, tradeOffs, missed, null);
     }
 
-    /** Losses in the order of what the customer ranks first, then gains. */
+    /** What would be noticed, in the order of what the customer ranks first; where no loss would be, the small ones, which decide together. */
     private String losing(String names, List<TradeOff> tradeOffs, List<Missed> missed) {
         List<TradeOff> ranked = new ArrayList<>(differing(tradeOffs));
         ranked.sort(Comparator.comparingDouble(t -> -inquiry.brief().priority(t.objective())));
         List<String> losses = new ArrayList<>();
-        ranked.stream().filter(t -> !t.better() && t.noticeable()).forEach(t -> losses.add(t.sentence()));
+        ranked.stream().filter(t -> !t.better() && t.noticeable()).forEach(t -> losses.add(t.plain()));
         missed.forEach(wish -> losses.add(Phrases.of("whynot.misses", wish.words())));
-        ranked.stream().filter(t -> !t.better() && !t.noticeable()).forEach(t -> losses.add(t.sentence()));
+        List<String> small = new ArrayList<>();
+        ranked.stream().filter(t -> !t.better() && !t.noticeable()).forEach(t -> small.add(t.plain()));
         List<String> gains = new ArrayList<>();
-        ranked.stream().filter(t -> t.better() && t.noticeable()).forEach(t -> gains.add(t.sentence()));
-        ranked.stream().filter(t -> t.better() && !t.noticeable()).forEach(t -> gains.add(t.sentence()));
+        ranked.stream().filter(t -> t.better() && t.noticeable()).forEach(t -> gains.add(t.plain()));
+        if (losses.isEmpty() && !small.isEmpty()) {
+            return Phrases.of("whynot.loses.small", names, Phrases.list(gains), Phrases.list(small));
+        }
         String key = gains.isEmpty() ? "whynot.loses.only" : "whynot.loses";
         return Phrases.of(key, names, Phrases.list(losses), Phrases.list(gains));
     }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import withy.catalog.Part;
 import withy.rod.Build;
 import withy.rod.Station;
+import withy.rules.Judge;
 import withy.rules.Rule;
 import withy.rules.Rulebook;
 
@@ -81,7 +82,9 @@ final class Yielding {
 
     private static Set<String> broken(Set<String> own, Found found) {
         Set<String> broken = new TreeSet<>(own);
-        Breach.all(found.rod()).forEach(breach -> broken.add(breach.verdict().rule()));
+        Judge.judge(found.rod(), Rulebook.standard()).stream()
+                .filter(verdict -> !verdict.outcome().legal())
+                .forEach(verdict -> broken.add(verdict.rule()));
         Set<String> ordered = codes();
         ordered.retainAll(broken);
         return ordered;

@@ -125,21 +125,27 @@ public final class LighterText {
                 lines.stream().filter(line -> line.breaks() == null).toList();
         List<PartLine> refused =
                 lines.stream().filter(line -> line.breaks() != null).toList();
-        for (PartLine line : legal) {
-            page.paragraph("· ", line.name() + ": " + line.sentence() + ".");
-        }
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        legal.forEach(line ->
+                alike.computeIfAbsent(line.sentence(), any -> new ArrayList<>()).add(line.name()));
+        alike.forEach((sentence, names) -> page.paragraph("· ", Phrases.list(names) + ": " + sentence + "."));
         for (PartLine line : refused.subList(0, Math.min(MOST_TOLD, refused.size()))) {
-            String lighter = units.fineMass(line.partSavesG());
-            String ofIt = Phrases.saidOf(line.name(), line.sentence());
-            String but = ofIt == null
-                    ? Phrases.of("text.lighter.refused", lighter, line.sentence())
-                    : Phrases.of("text.lighter.refused.it", lighter, ofIt);
-            page.paragraph("· ", line.name() + ", " + but);
+            page.paragraph("· ", line.name() + ", " + refused(line));
         }
         if (refused.size() > MOST_TOLD) {
             List<PartLine> rest = refused.subList(MOST_TOLD, refused.size());
             page.paragraph("· ", others(rest));
         }
+    }
+
+    private String refused(PartLine line) {
+        String lighter = units.fineMass(line.partSavesG());
+        List<String> about = line.breaks() == null ? List.of() : line.breaks().parts();
+        boolean own = about.isEmpty() || about.get(0).equals(line.part());
+        String clause = Phrases.afterName(own ? line.name() : "", line.sentence());
+        return clause == null
+                ? Phrases.of("text.lighter.refused.plain", lighter, line.sentence())
+                : Phrases.of("text.lighter.refused", lighter, clause);
     }
 
     private static String others(List<PartLine> lines) {
@@ -149,15 +155,13 @@ public final class LighterText {
                 counts.merge(line.breaks().rule(), 1, Integer::sum);
             }
         }
-        if (counts.size() == 1) {
-            return Phrases.of(
-                    "text.lighter.others.one",
-                    lines.size(),
-                    Phrases.of("ruleName." + counts.keySet().iterator().next()));
-        }
         List<String> words = new ArrayList<>();
-        counts.forEach(
-                (rule, count) -> words.add(Phrases.of("text.lighter.other", count, Phrases.of("ruleName." + rule))));
+        counts.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                .forEach(of -> {
+                    String rule = Phrases.of("ruleName." + of.getKey());
+                    words.add(counts.size() == 1 ? rule : Phrases.of("text.lighter.other", of.getValue(), rule));
+                });
         return Phrases.of("text.lighter.others", lines.size(), Phrases.list(words));
     }
 }

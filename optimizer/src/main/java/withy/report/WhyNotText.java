@@ -1,5 +1,6 @@
 package withy.report;
 
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import withy.app.BuildSheet.TradeOffLine;
@@ -78,12 +79,27 @@ public final class WhyNotText {
         Page.Column[] columns = {new Page.Column(10, false), new Page.Column(69, false)};
         page.row(columns, Phrases.of("text.whynot.best"), build(first));
         page.row(columns, Phrases.of("text.whynot.with"), build(opponent));
-        for (TradeOffLine line : answer.tradeOffs()) {
-            page.paragraph("· ", Phrases.of("objective." + line.objective()) + ": " + line.sentence());
-        }
+        differences(answer.tradeOffs()).forEach(line -> page.paragraph("· ", line));
         if (first.proven() && opponent.proven()) {
             page.gap().paragraph("", Phrases.of("text.whynot.proof"));
         }
+    }
+
+    /** What one build has more or less than another, then in one line what is the same. */
+    public static List<String> differences(List<TradeOffLine> tradeOffs) {
+        List<String> lines = new ArrayList<>();
+        List<String> same = new ArrayList<>();
+        for (TradeOffLine line : tradeOffs) {
+            if (line.sentence().equals(Phrases.of("tradeOff." + line.objective() + ".same"))) {
+                same.add(Phrases.of("objective." + line.objective()));
+            } else {
+                lines.add(line.sentence());
+            }
+        }
+        if (!same.isEmpty()) {
+            lines.add(Phrases.of("text.whynot.same", Phrases.list(same)));
+        }
+        return lines;
     }
 
     private String build(BuildLine build) {
@@ -112,13 +128,14 @@ public final class WhyNotText {
         page.heading(Phrases.of("text.repairs"));
         for (RepairLine repair : lines.repairs()) {
             BuildLine build = repair.build();
+            String price = Money.print(build.priceMinor(), currency);
+            String weight = units.mass(build.weightG());
+            boolean priced = repair.sentence().contains(price);
             page.paragraph(
                     "· ",
-                    Phrases.of(
-                            "text.repair",
-                            repair.sentence(),
-                            Money.print(build.priceMinor(), currency),
-                            units.mass(build.weightG())));
+                    priced
+                            ? Phrases.of("text.repair.priced", repair.sentence(), weight)
+                            : Phrases.of("text.repair", repair.sentence(), price, weight));
         }
         if (lines.repairs().isEmpty()) {
             page.paragraph("", Phrases.of("text.repairs.none"));

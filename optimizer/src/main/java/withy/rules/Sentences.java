@@ -16,17 +16,29 @@ import java.util.TreeMap;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.units.Money;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
 
 /** Words a verdict in one sentence a customer understands, from the message file; numbers look the same everywhere. */
 public final class Sentences {
     private static final String FILE = "/withy/messages_en.properties";
     private static final SortedMap<String, String> MESSAGES = read();
 
-    private final Catalog catalog;
+    /** From here on a length is that of a rod, mm. */
+    private static final double ROD_MM = 600;
 
-    /** Names parts as this catalogue does. */
+    private final Catalog catalog;
+    private final QuantityText units;
+
+    /** Names parts as this catalogue does; metric. */
     public Sentences(Catalog catalog) {
+        this(catalog, new QuantityText(UnitSystem.METRIC));
+    }
+
+    /** The same for a reader of other units. */
+    public Sentences(Catalog catalog, QuantityText units) {
         this.catalog = catalog;
+        this.units = units;
     }
 
     /** Every message by its key. */
@@ -46,9 +58,14 @@ public final class Sentences {
         if (message == null) {
             throw new IllegalStateException("no message " + key(verdict));
         }
-        return message.replace("{measured}", number(verdict.measured(), verdict.unit()))
-                .replace("{limit}", number(verdict.limit(), verdict.unit()))
-                .replace("{unit}", unit(verdict.unit()))
+        double measured = verdict.measured();
+        double limit = verdict.limit();
+        double miss = Math.abs(measured - limit);
+        return message.replace("{measured} {unit}", amount(measured, verdict))
+                .replace("{limit} {unit}", amount(limit, verdict))
+                .replace("{miss} {unit}", amount(miss, verdict))
+                .replace("{measured}", number(measured, verdict.unit()))
+                .replace("{limit}", number(limit, verdict.unit()))
                 .replace("{part}", name(verdict.parts(), 0))
                 .replace("{other}", name(verdict.parts(), 1));
     }
@@ -59,6 +76,24 @@ public final class Sentences {
         }
         Part part = catalog.find(ids.get(index));
         return part == null ? ids.get(index) : part.facts().name();
+    }
+
+    /** A value with its unit, in the reader's; long ones as rods are told, unless that would hide a difference from the limit. */
+    private String amount(double value, Verdict verdict) {
+        if (Double.isNaN(value) || units.system() == UnitSystem.METRIC) {
+            return number(value, verdict.unit()) + " " + unit(verdict.unit());
+        }
+        return switch (verdict.unit()) {
+            case MM -> {
+                String measured = units.rodLength(verdict.measured());
+                boolean rod = Math.min(verdict.measured(), verdict.limit()) >= ROD_MM && value >= ROD_MM;
+                boolean told = rod && !measured.equals(units.rodLength(verdict.limit()));
+                yield told ? units.rodLength(value) : units.measuredLength(value);
+            }
+            case G -> units.measuredMass(value);
+            case KG -> units.measuredStrength(value);
+            default -> number(value, verdict.unit()) + " " + unit(verdict.unit());
+        };
     }
 
     private String unit(Unit unit) {

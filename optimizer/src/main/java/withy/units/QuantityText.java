@@ -61,6 +61,21 @@ public record QuantityText(UnitSystem system) {
         return pick(number(kgM2, 4) + " kg·m²", number(kgM2 / KGM2_PER_OUNCE_SQUARE_INCH, 0) + " oz·in²");
     }
 
+    /** A measured length on the grid limits are compared on, 0.01 mm: "82.5 mm", {@code 3.248"}. */
+    public String measuredLength(double mm) {
+        return pick(trimmed(mm, 2) + " mm", trimmed(mm / MM_PER_INCH, 4) + "\"");
+    }
+
+    /** A measured weight to the milligram: "0.125 g", "0.0044 oz". */
+    public String measuredMass(double grams) {
+        return pick(trimmed(grams, 3) + " g", trimmed(grams / MassUnit.OUNCE.grams(), 4) + " oz");
+    }
+
+    /** A measured strength or fish, as finely: "4.5 kg", "9.921 lb". */
+    public String measuredStrength(double kg) {
+        return pick(trimmed(kg, 3) + " kg", trimmed(kg * 1000 / MassUnit.POUND.grams(), 3) + " lb");
+    }
+
     private String pick(String metric, String imperial) {
         return switch (system) {
             case METRIC -> metric;

@@ -18,6 +18,7 @@ import withy.app.Reasons.BuildLine;
 import withy.app.WhyNotAnswer;
 import withy.explain.Phrases;
 import withy.report.SideBySide;
+import withy.report.WhyNotText;
 import withy.rod.Build;
 import withy.rod.Station;
 import withy.web.Bench.Asked;
@@ -110,9 +111,8 @@ final class WhyPage {
                                 .map(f -> Phrases.sentence(f.sentence()) + ".")
                                 .toList(),
                         beside,
-                        answer.tradeOffs().stream()
-                                .map(t -> Phrases.sentence(Phrases.of("objective." + t.objective())) + ": "
-                                        + t.sentence())
+                        WhyNotText.differences(answer.tradeOffs()).stream()
+                                .map(Phrases::sentence)
                                 .toList(),
                         answer.opponent() != null && answer.breaks().isEmpty(),
                         answer.interrupted()));

@@ -131,7 +131,7 @@ class DemandsTest {
                         "a leader of 5.4 kg",
                         "a leader knot cast through the rings",
                         "a reel of size 2500",
-                        "sturdiness class 3",
+                        "durability class 3",
                         "corrosion class 2 for the water",
                         "a palm of 80 mm",
                         "220 mm to 255 mm from reel foot to butt",

@@ -35,6 +35,7 @@ import withy.units.UnitSystem;
  * and judging each, so that explanations can be held against the list itself in no time.
  */
 final class FewBuilds {
+    static final QuantityText METRIC = new QuantityText(UnitSystem.METRIC);
     private final Fixtures fixture;
     private List<Build> builds;
 
@@ -121,12 +122,7 @@ final class FewBuilds {
     }
 
     Inquiry inquiry(Brief brief) {
-        return new Inquiry(
-                catalog(),
-                brief,
-                other -> new Weighing(other, builds),
-                Watch.NONE,
-                new QuantityText(UnitSystem.METRIC));
+        return new Inquiry(catalog(), brief, other -> new Weighing(other, builds), Watch.NONE, METRIC);
     }
 
     /** One build with its objectives. */

@@ -234,7 +234,7 @@ class FlipsTest {
         Brief brief = FewBuilds.weighing(fixture.theBrief(), Map.of(Objective.DURABILITY, 0.1));
         Flip flip = flip(flips(two, brief, "strong"), "durabilityClass");
         assertEquals(List.of(2.0, 2.0, 3.0), List.of(flip.now(), flip.loses(), flip.wins()));
-        assertEquals("if sturdiness class 3 were asked instead of 2", flip.sentence());
+        assertEquals("if durability class 3 were asked for instead of 2", flip.sentence());
         assertEquals("class", flip.unit());
     }
 

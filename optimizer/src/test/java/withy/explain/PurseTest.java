@@ -55,7 +55,7 @@ class PurseTest {
             Conflict conflict = told.conflicts().get(0);
             Inquiry inquiry = SHOP.inquiry(poor);
             assertEquals(
-                    "This cannot be had from these lists: at most " + inquiry.money(least - 1_234) + " to pay.",
+                    "These lists hold no rod for this wish: at most " + inquiry.money(least - 1_234) + " to pay.",
                     conflict.sentence());
             assertNotNull(conflict.nearest());
             assertEquals(least, conflict.nearest().rod().figures().priceMinor(), "the cheapest is nearest");

@@ -81,7 +81,7 @@ class RefusedTest {
         Found opponent = finding.opponent();
         assertNotNull(opponent);
         assertTrue(Inquiry.holds(opponent.build(), Set.of("tip-loose")));
-        assertTrue(Breach.all(opponent.rod()).contains(finding.breach()));
+        assertTrue(Breach.all(opponent.rod(), FewBuilds.METRIC).contains(finding.breach()));
         assertTrue(finding.grounds()
                 .contains(Evidence.rule(finding.breach().verdict().rule())));
         assertTrue(finding.flips().isEmpty());

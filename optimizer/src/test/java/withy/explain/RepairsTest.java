@@ -99,7 +99,7 @@ class RepairsTest {
         assertEquals(
                 "40 mm longer when packed, 1240 mm in all",
                 sentence(b -> b.packedMaxMm() == null || b.packedMaxMm() >= 1237));
-        assertEquals("sturdiness class 2 instead of 3", sentence(b -> b.durabilityClass() <= 2));
+        assertEquals("durability class 2 instead of 3", sentence(b -> b.durabilityClass() <= 2));
         assertEquals("corrosion class 1 instead of 2", sentence(b -> b.corrosionClass() <= 1));
         assertEquals("lures up to 11.0 g only", sentence(b -> b.lure().heaviestG() <= 11.2));
         assertEquals("a usual lure of 9.5 g", sentence(b -> b.lure().usualG() >= 9.1));

@@ -148,7 +148,7 @@ class SwapsTest {
         int fewest = Integer.MAX_VALUE;
         for (Build way : ways) {
             Found found = inquiry.measured(way);
-            int broken = Breach.all(found.rod()).size();
+            int broken = Breach.all(found.rod(), FewBuilds.METRIC).size();
             if (broken == 0 && (best == null || inquiry.score(found.vector()) < best)) {
                 best = inquiry.score(found.vector());
             }
@@ -162,8 +162,9 @@ class SwapsTest {
             assertEquals(best, inquiry.score(swap.found().vector()));
             assertTrue(Judge.legal(swap.found().rod(), Rulebook.standard()));
         } else {
-            assertEquals(fewest, Breach.all(swap.found().rod()).size());
-            assertEquals(Breach.all(swap.found().rod()).get(0), swap.breach());
+            assertEquals(
+                    fewest, Breach.all(swap.found().rod(), FewBuilds.METRIC).size());
+            assertEquals(Breach.all(swap.found().rod(), FewBuilds.METRIC).get(0), swap.breach());
         }
     }
 
@@ -231,7 +232,7 @@ class SwapsTest {
         assertNotNull(swap.found());
         assertEquals("stout", swap.found().build().layout().blankId());
         assertEquals(fixture.build().choices(), swap.found().build().choices());
-        assertEquals(Breach.first(swap.found().rod(), null), swap.breach());
+        assertEquals(Breach.first(swap.found().rod(), null, FewBuilds.METRIC), swap.breach());
     }
 
     /** Emptied where that is legal, never of what is not there; legal ones first, then by rule and name. */

@@ -68,7 +68,7 @@ class TradeOffsTest {
         TradeOff within = of(Objective.WEIGHT, exact(4.2), exact(4));
         assertFalse(within.noticeable() || within.better());
         assertEquals(
-                "equal in weight within what scales and makers allow (±" + METRIC.mass(tolerance) + ")",
+                "equal in weight, within what scales and makers allow (±" + METRIC.mass(tolerance) + ")",
                 within.sentence());
         TradeOff none = of(Objective.WEIGHT, exact(4), exact(4));
         assertEquals("the same weight", none.sentence());
@@ -138,7 +138,7 @@ class TradeOffsTest {
         assertStyle("1 point higher in looks (too little to notice)", v, 900, 800);
         assertStyle("1 point lower in looks (too little to notice)", v, 800, 900);
         assertStyle("10 points lower in looks", v, 0, 1_000);
-        assertStyle("as much to the wanted look", v, 820, 800);
+        assertStyle("the same look", v, 820, 800);
     }
 
     private static void assertClasses(String words, ObjectiveVector v, long mine, long other) {

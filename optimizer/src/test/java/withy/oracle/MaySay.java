@@ -120,7 +120,8 @@ final class MaySay {
     }
 
     void verdict(Verdict verdict) {
-        for (double value : new double[] {verdict.measured(), verdict.limit()}) {
+        double miss = Math.abs(verdict.measured() - verdict.limit());
+        for (double value : new double[] {verdict.measured(), verdict.limit(), miss}) {
             if (verdict.unit() == Unit.MINOR) {
                 money(Math.round(value));
             } else if (!Double.isNaN(value)) {

@@ -24,7 +24,7 @@ import withy.rules.Verdict;
 
 /** Numbers that stand in fields of an answer, and which way and in which order its sentences tell them, from builds measured here again. */
 final class Written {
-    private static final Pattern SLOT = Pattern.compile("\\{(measured|limit|unit|part|other)}");
+    private static final Pattern SLOT = Pattern.compile("\\{(measured|limit|miss|unit|part|other)}");
 
     /** Words for less and for more of an objective, as a reader takes them. */
     private static final Map<Objective, String[]> WAYS = Map.of(
@@ -122,7 +122,7 @@ final class Written {
         Matcher slot = SLOT.matcher(message);
         int from = 0;
         while (slot.find()) {
-            boolean number = slot.group(1).equals("measured") || slot.group(1).equals("limit");
+            boolean number = List.of("measured", "limit", "miss").contains(slot.group(1));
             pattern.append(Pattern.quote(message.substring(from, slot.start())));
             pattern.append(number ? "(-?[\\d.]*)" : "(.*?)");
             slots.add(slot.group(1));
@@ -137,6 +137,7 @@ final class Written {
             right = switch (slots.get(i)) {
                 case "measured" -> rounded(number, verdict, verdict.measured());
                 case "limit" -> rounded(number, verdict, verdict.limit());
+                case "miss" -> rounded(number, verdict, Math.abs(verdict.measured() - verdict.limit()));
                 default -> true;
             };
         }

@@ -16,6 +16,8 @@ import withy.fixture.Fixtures;
 import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rules.Verdict.Outcome;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
 
 /** Benches, rulebook, supply and sentences around the rules. */
 class BenchesTest {
@@ -159,6 +161,11 @@ class BenchesTest {
             assertEquals(
                     "The reel foot of 56.5 mm with its play is too long for Tarn seat, which takes up to 56.25 mm.",
                     sentences.of(verdict(fixture, "reel-fit", "foot-longest", Outcome.FAIL)));
+            Sentences imperial = new Sentences(fixture.catalog(), new QuantityText(UnitSystem.IMPERIAL));
+            // 56.5 / 25.4 and 56.25 / 25.4
+            assertEquals(
+                    "The reel foot of 2.2244\" with its play is too long for Tarn seat, which takes up to 2.2146\".",
+                    imperial.of(verdict(fixture, "reel-fit", "foot-longest", Outcome.FAIL)));
             String price = sentences.of(verdict(fixture, "budget", "price", Outcome.FAIL));
             assertTrue(price.endsWith(" EUR is above the budget of 100.50 EUR."), price);
         } finally {

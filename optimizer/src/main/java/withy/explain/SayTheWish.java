@@ -1,0 +1,33 @@
+package withy.explain;
+
+import java.util.Map;
+import withy.rules.Verdict;
+
+/** Rules whose sentence says the wish it is about, so that it need not be said again. */
+final class SayTheWish {
+    /** Field of the brief, by rule and check. */
+    private static final Map<String, String> FIELDS = Map.ofEntries(
+            Map.entry("lure-range/usual", "lure.usual"),
+            Map.entry("lure-range/heaviest", "lure.heaviest"),
+            Map.entry("length/fewest-pieces", "pieces"),
+            Map.entry("length/most-pieces", "pieces"),
+            Map.entry("length/blank-longest", "lengthMm"),
+            Map.entry("length/section-longest", "packedMaxMm"),
+            Map.entry("length/finished-shortest", "lengthMm"),
+            Map.entry("length/finished-longest", "lengthMm"),
+            Map.entry("length/packed", "packedMaxMm"),
+            Map.entry("durability/class", "durabilityClass"),
+            Map.entry("ring-for-line/braid", "line.kind"),
+            Map.entry("handle/reach-shortest", "reachMm"),
+            Map.entry("handle/reach-longest", "reachMm"),
+            Map.entry("salt/corrosion-class", "water"),
+            Map.entry("budget/price", "budgetMinor"),
+            Map.entry("must/refused-part", "refused"));
+
+    private SayTheWish() {}
+
+    /** True where the sentence of a broken rule says what this wish asks. */
+    static boolean of(Verdict broken, Conflict.Asked wish) {
+        return wish.field().equals(FIELDS.get(broken.rule() + "/" + broken.check()));
+    }
+}

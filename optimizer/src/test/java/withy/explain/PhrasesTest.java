@@ -1,0 +1,33 @@
+package withy.explain;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import org.junit.jupiter.api.Test;
+
+/** A sentence after the name of its part, as an ear expects it. */
+class PhrasesTest {
+    @Test
+    void aPartIsNotNamedTwice() {
+        assertEquals(
+                "it comes in 3 pieces; at most 2 are wished.",
+                after("Fen 7", "Fen 7 comes in 3 pieces; at most 2 are wished."));
+        assertEquals("its ring is only 3 mm clear.", after("Fen 7", "The ring of Fen 7 is only 3 mm clear."));
+        assertEquals(
+                "its longest section is 900 mm long.", after("Fen 7", "The longest section of Fen 7 is 900 mm long."));
+        assertEquals("its bore, 15 mm, is too narrow.", after("Fen 7", "The bore of Fen 7, 15 mm, is too narrow."));
+    }
+
+    @Test
+    void anotherPartKeepsItsName() {
+        assertEquals(
+                "the ring of Fen 70 is only 3 mm clear.", after("Fen 7", "The ring of Fen 70 is only 3 mm clear."));
+        assertEquals("the reel foot is too long for Fen 7.", after("Fen 7", "The reel foot is too long for Fen 7."));
+        assertNull(after("Fen 7", "Fen 70 comes in 3 pieces."));
+        assertNull(after("Fen 7", "So many guides cannot be spaced evenly on Fen 7."));
+    }
+
+    private static String after(String name, String sentence) {
+        return Phrases.afterName(name, sentence);
+    }
+}
