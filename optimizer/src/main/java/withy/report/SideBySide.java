@@ -20,6 +20,9 @@ import withy.units.QuantityText;
 
 /** One to three builds side by side in words: figures, where they differ, parts in groups. The same for terminal and page. */
 public final class SideBySide {
+    /** A moment from here on is not told as nought, N·mm. */
+    private static final double LEAST_TOLD_NMM = 0.5;
+
     private final List<BuildSheet> builds;
     private final QuantityText units;
     private final Currency currency;
@@ -74,17 +77,15 @@ public final class SideBySide {
         add(rows, "text.weight", f -> units.mass(f.weightG()));
         add(rows, "text.tolerance", f -> "± " + units.mass(f.weightToleranceG()));
         add(rows, "text.balance", f -> ahead(f.balanceFromReelFootMm()));
-        if (any(f -> f.balanceOutsideZoneNmm() > 0)) {
+        if (any(SideBySide::outside)) {
             add(
                     rows,
                     "text.outside",
-                    f -> f.balanceOutsideZoneNmm() > 0
-                            ? units.moment(f.balanceOutsideZoneNmm())
-                            : Phrases.of("text.inside"));
+                    f -> outside(f) ? units.moment(f.balanceOutsideZoneNmm()) : Phrases.of("text.inside"));
         }
         add(rows, "text.tipHeavy", f -> units.moment(f.tipHeavyNmm()));
-        if (any(f -> f.counterweightG() > 0)) {
-            add(rows, "text.counterweight", f -> f.counterweightG() > 0 ? units.mass(f.counterweightG()) : "–");
+        if (any(SideBySide::cured)) {
+            add(rows, "text.counterweight", f -> cured(f) ? units.mass(f.counterweightG()) : "–");
         }
         add(rows, "text.swingWeight", f -> units.inertia(f.swingWeightKgM2()));
         add(rows, "text.style", f -> Phrases.of("text.points", String.format(Locale.ROOT, "%.0f", f.style())));
@@ -93,6 +94,15 @@ public final class SideBySide {
         add(rows, "text.packed", f -> units.rodLength(f.packedLengthMm()));
         add(rows, "text.reach", f -> units.partLength(f.reelToButtMm()));
         return rows;
+    }
+
+    /** True where the balance misses the zone by so much that it can be told. */
+    private static boolean outside(FigureLines figures) {
+        return figures.balanceOutsideZoneNmm() >= LEAST_TOLD_NMM;
+    }
+
+    private static boolean cured(FigureLines figures) {
+        return outside(figures) && figures.counterweightG() > 0;
     }
 
     private void add(List<Row> rows, String key, Function<FigureLines, String> cell) {

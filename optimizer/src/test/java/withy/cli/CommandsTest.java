@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withy.cli.Terminal.Shown;
@@ -44,6 +45,18 @@ class CommandsTest {
         assertEquals("", shown.err());
         assertTrue(shown.out().contains("\n1  "), shown.out());
         assertTrue(shown.out().contains("Carbon conducts electricity"), shown.out());
+    }
+
+    @Test
+    void theExampleOfTheReadmeIsWhatTheDemoPrints() throws IOException {
+        String readme = Files.readString(Terminal.HOME.resolve("README.md"));
+        String example = readme.substring(readme.indexOf("    Kayak estuary, "), readme.indexOf("`withy bend` tells"));
+        String printed =
+                example.lines().map(line -> line.replaceFirst("^ {4}", "")).collect(Collectors.joining("\n"));
+        Shown shown = new Terminal().choosing(Demo::replay).run("demo");
+        assertTrue(
+                shown.out().startsWith(printed.strip()),
+                () -> "the README says\n" + printed + "\nbut it is\n" + shown.out());
     }
 
     @Test

@@ -90,6 +90,8 @@ class AlbumTest {
             String path = builds(shop, "estuary");
             String step = path.substring("/builds/".length());
             album.take("builds");
+            browser.all("details.drawer").forEach(d -> browser.driver.executeScript("arguments[0].open=true", d));
+            album.take("builds-lines");
             take("brief-again", shop.at("/brief/" + step));
             take("drawer-seat", shop.at("/drawer/" + step + "/1/seat"));
             take("drawer-blank", shop.at("/drawer/" + step + "/1/blank"));
