@@ -21,11 +21,12 @@ final class BuildNames {
 
     /** One name a build, in their order. */
     static List<String> of(List<Side> builds) {
-        List<String> names =
-                new ArrayList<>(builds.stream().map(one -> Sheets.name(one.rod())).toList());
+        List<String> names = new ArrayList<>(
+                builds.stream().map(one -> Sheets.name(one.rod())).toList());
         for (Function<Rod, String> seen : SEEN) {
             List<String> before = List.copyOf(names);
-            List<String> words = builds.stream().map(one -> seen.apply(one.rod())).toList();
+            List<String> words =
+                    builds.stream().map(one -> seen.apply(one.rod())).toList();
             for (int i = 0; i < names.size(); i++) {
                 if (another(before, words, i)) {
                     names.set(i, before.get(i) + words.get(i));
@@ -38,7 +39,8 @@ final class BuildNames {
     /** True where a build has the same name as another that is seen to differ. */
     private static boolean another(List<String> names, List<String> words, int one) {
         return IntStream.range(0, names.size())
-                .anyMatch(i -> names.get(i).equals(names.get(one)) && !words.get(i).equals(words.get(one)));
+                .anyMatch(i ->
+                        names.get(i).equals(names.get(one)) && !words.get(i).equals(words.get(one)));
     }
 
     private static String seat(Rod rod) {
