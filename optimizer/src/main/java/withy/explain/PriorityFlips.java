@@ -46,7 +46,10 @@ final class PriorityFlips {
         return Math.abs(wins - now) / (now + 1);
     }
 
-    /** Nearest first; further objectives are looked at only while one may be nearer than those found. */
+    /**
+     * Two of them, the nearer first. Further objectives are looked at only while the opponent may pass sooner there than at those found; another build with the
+     * parts may pass sooner still, so the second need not be the second nearest of all: that would take every objective's whole question.
+     */
     List<Flip> nearest() {
         List<Turn> turns = new ArrayList<>();
         for (Objective objective : Objective.values()) {
