@@ -2,7 +2,6 @@ package withy.explain;
 
 import java.util.Arrays;
 import java.util.Currency;
-import java.util.EnumMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -220,13 +219,9 @@ public final class Inquiry {
         return scoring;
     }
 
-    /** Only one objective counts, the others break ties. */
+    /** Only one objective counts, and nothing besides. */
     public static Map<Objective, Double> only(Objective one) {
-        Map<Objective, Double> priorities = new EnumMap<>(Objective.class);
-        for (Objective objective : Objective.values()) {
-            priorities.put(objective, objective == one ? 1.0 : 0.0);
-        }
-        return priorities;
+        return Map.of(one, 1.0);
     }
 
     /** True where every one of these parts is in a build. */

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import withy.brief.Objective;
 import withy.explain.Curve.Point;
 import withy.explain.TradeOffs.TradeOff;
-import withy.objectives.Solver.Query;
 
 /**
  * Whether the best rod could be lighter.
@@ -54,16 +53,14 @@ public record Lighter(
         return new Lighter(first, lightest, tradeOffs, sentence, ledger, curve);
     }
 
-    /** Where weight counts above all the others still break ties, which can be worth a milligram: so it is asked again below what was found. */
+    /** What weighs least is asked first, then what is best of that weight. */
     private static @Nullable Found lightest(Inquiry inquiry) {
-        Query weight = inquiry.query().withPriorities(Inquiry.only(Objective.WEIGHT));
-        Found lightest = inquiry.best(weight);
-        Found found = lightest;
-        while (found != null && !inquiry.stopped()) {
-            lightest = found;
-            long less = found.vector().weightMg() - 1;
-            found = inquiry.best(weight.under(Map.of(Objective.WEIGHT, less)));
+        Found found = inquiry.best(inquiry.query().withPriorities(Inquiry.only(Objective.WEIGHT)));
+        if (found == null || inquiry.stopped()) {
+            return found;
         }
-        return lightest;
+        long weight = found.vector().weightMg();
+        Found best = inquiry.best(inquiry.query().under(Map.of(Objective.WEIGHT, weight)));
+        return best == null ? found : best;
     }
 }

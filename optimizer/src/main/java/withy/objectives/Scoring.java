@@ -44,8 +44,11 @@ public record Scoring(
         return of(brief, rates, brief.priorities());
     }
 
-    /** For a brief with other priorities. */
+    /** For a brief with other priorities; where just one objective is named, nothing else counts, neither nice wishes nor to break ties. */
     public static Scoring of(Brief brief, Rates rates, Map<Objective, Double> priorities) {
+        if (priorities.size() == 1) {
+            return even(brief, rates).only(priorities.keySet().iterator().next());
+        }
         Map<Objective, Double> p = relative(priorities);
         double priceFactor = new Tariff(rates, brief).factor();
         double durability = per(p, Objective.DURABILITY) / brief.step(Objective.DURABILITY);
@@ -58,6 +61,26 @@ public record Scoring(
                 units(per(p, Objective.STYLE) / (brief.step(Objective.STYLE) * 100)),
                 units(Math.max(durability, oneGram)),
                 units(1.0 / 1000));
+    }
+
+    /** Every objective at the same priority. */
+    public static Scoring even(Brief brief, Rates rates) {
+        Map<Objective, Double> ones = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            ones.put(objective, 1.0);
+        }
+        return of(brief, rates, ones);
+    }
+
+    private Scoring only(Objective one) {
+        return new Scoring(
+                one == Objective.WEIGHT ? perMg : 0,
+                one == Objective.BALANCE ? perOutsideMgMm : 0,
+                one == Objective.SWING_WEIGHT ? perMgMm2 : 0,
+                one == Objective.PRICE ? perCostMilli : 0,
+                one == Objective.STYLE ? perStyleCenti : 0,
+                one == Objective.DURABILITY ? perClass : 0,
+                0);
     }
 
     /** The score of a build's objectives; less is better. */

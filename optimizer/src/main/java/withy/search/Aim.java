@@ -34,7 +34,6 @@ record Aim(Brief brief, Scoring scoring, Bounds bounds) {
 
     private double leastPerMgAhead(long slope) {
         Linear k = new Prices(slope, 0, 0, 0, 0).linear(this, 0);
-        double vertex = -Setting.armMm(brief) - k.perMgMm() / (2.0 * k.perMgMm2());
-        return k.perMgAt(Math.max(0, Math.min(FURTHEST_MM, vertex)), Setting.armMm(brief));
+        return k.leastPerMg(0, FURTHEST_MM, Setting.armMm(brief));
     }
 }

@@ -3,7 +3,6 @@ package withy.search;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import withy.brief.Objective;
 import withy.objectives.Scoring;
 import withy.search.Prices.Kind;
 
@@ -28,11 +27,7 @@ final class Brackets {
 
     Brackets(Task task, Prices start) {
         this.task = task;
-        Map<Objective, Double> ones = new EnumMap<>(Objective.class);
-        for (Objective objective : Objective.values()) {
-            ones.put(objective, 1.0);
-        }
-        this.even = Scoring.of(task.brief, task.ground.catalog.rates(), ones);
+        this.even = Scoring.even(task.brief, task.ground.catalog.rates());
         this.slope = slopeRange();
         for (Kind kind : Kind.values()) {
             long least = Prices.scale(even, kind);

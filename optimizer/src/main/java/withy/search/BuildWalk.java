@@ -12,7 +12,6 @@ final class BuildWalk implements Walk {
     private static final long STEPS_BETWEEN_LOOKS = 256;
 
     private final Aim aim;
-    private final Linear k;
     private final List<Test> tests;
     private final Leaf leaf;
     private final long mostSteps;
@@ -23,15 +22,13 @@ final class BuildWalk implements Walk {
 
     /**
      * @param aim what a build is scored by
-     * @param k the first prices
-     * @param limit what a build must cost less than under them; may fall as builds come
-     * @param tests other prices
+     * @param tests prices, the first those last set
+     * @param limit the limit of the walk; may fall as builds come
      * @param mostSteps handles and builds met before it is given up
      * @param interrupted asked now and then
      */
-    BuildWalk(Aim aim, Linear k, long limit, List<Test> tests, long mostSteps, BooleanSupplier interrupted, Leaf leaf) {
+    BuildWalk(Aim aim, List<Test> tests, long limit, long mostSteps, BooleanSupplier interrupted, Leaf leaf) {
         this.aim = aim;
-        this.k = k;
         this.tests = tests;
         this.leaf = leaf;
         this.mostSteps = mostSteps;
@@ -41,8 +38,8 @@ final class BuildWalk implements Walk {
     }
 
     @Override
-    public long limit() {
-        return limit;
+    public long under() {
+        return tests.get(0).under(limit);
     }
 
     @Override
@@ -60,16 +57,16 @@ final class BuildWalk implements Walk {
 
     @Override
     public void thread(Dressing with) {
-        TrainCosts[] costs = new TrainCosts[1 + tests.size()];
+        TrainCosts[] costs = new TrainCosts[tests.size()];
         costs[0] = with.train();
         for (int f = 1; f < costs.length; f++) {
-            costs[f] = with.graph().priced(tests.get(f - 1).k(), with.leastClass);
+            costs[f] = with.graph().priced(tests.get(f).k(), with.leastClass);
         }
-        Handle handles = with.stand.priced(k);
-        handles.below(with.stand.dress(with.with), with.leastClass, limit - with.rest(), (handle, cost) -> {
+        Handle handles = with.stand.priced(tests.get(0).k());
+        handles.below(with.stand.dress(with.with), with.leastClass, under() - with.rest(), (handle, cost) -> {
             step();
             trains(with, costs, handle);
-            return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - with.rest();
+            return limit == Long.MIN_VALUE ? Long.MIN_VALUE : under() - with.rest();
         });
     }
 
@@ -77,7 +74,7 @@ final class BuildWalk implements Walk {
         Tally tally = handle.tally(with.tally(), with.stand.ground.style);
         long[] base = new long[costs.length];
         for (int f = 0; f < base.length; f++) {
-            base[f] = tally.cost(f == 0 ? k : tests.get(f - 1).k());
+            base[f] = tally.cost(tests.get(f).k());
         }
         List<TrainGraph.Train> trains = with.graph().trains();
         for (int t = 0; t < trains.size(); t++) {
@@ -85,19 +82,12 @@ final class BuildWalk implements Walk {
             boolean may = true;
             for (int f = 0; f < of.length && may; f++) {
                 of[f] = costs[f].of(t);
-                may = mayStay(f, base[f], of[f].best());
+                may = tests.get(f).may(base[f], of[f].best(), limit);
             }
             if (may) {
                 new Guides(new Draft(aim, with, handle, trains.get(t), tally), of).from(0, base);
             }
         }
-    }
-
-    private boolean mayStay(int f, long soFar, long toGo) {
-        long under = f == 0 || tests.get(f - 1).under() == Long.MAX_VALUE
-                ? limit
-                : tests.get(f - 1).under();
-        return !TrainGraph.none(toGo) && soFar + toGo < under;
     }
 
     /** Guide by guide along one handle's train. */
@@ -136,7 +126,7 @@ final class BuildWalk implements Walk {
             }
             for (int f = 0; f < of.length; f++) {
                 sum[f] = soFar[f] + of[f].cost[i][j];
-                if (!BuildWalk.this.mayStay(f, sum[f], of[f].toGo(i, train.at[i][j]))) {
+                if (!tests.get(f).may(sum[f], of[f].toGo(i, train.at[i][j]), limit)) {
                     return false;
                 }
             }
@@ -157,7 +147,7 @@ final class BuildWalk implements Walk {
 
         private boolean mayEnd(int tip, long[] soFar) {
             for (int f = 0; f < of.length; f++) {
-                if (!BuildWalk.this.mayStay(f, soFar[f], of[f].tips[tip])) {
+                if (!tests.get(f).may(soFar[f], of[f].tips[tip], limit)) {
                     return false;
                 }
             }

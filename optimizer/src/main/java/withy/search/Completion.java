@@ -81,7 +81,7 @@ final class Completion {
     /** Takes a walk past every build there may be, thread by thread; false where it was given up. */
     boolean builds(Walk walk) {
         for (Priced one : priced) {
-            if (one.best < walk.limit()) {
+            if (one.best < walk.under()) {
                 walk.thread(one.dressing);
             }
         }

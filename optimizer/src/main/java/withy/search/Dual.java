@@ -5,9 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
 import withy.objectives.Solver.Watch;
 import withy.rod.Balance;
 import withy.rod.BlankShape;
+import withy.search.Prices.Kind;
 
 /**
  * Works one node to the end: finds multipliers that make its linear bound tight (one at a time, by bracketing), then walks the builds whose
@@ -35,6 +37,8 @@ final class Dual {
     private int measured;
     /** True where a build met was not what its sums promised: refused by a rule outside the chain, or dearer. */
     private boolean misled;
+
+    private final List<TwoCeilings.Edge> edges = new ArrayList<>();
 
     private Task.@Nullable Judged best;
     private long limit;
@@ -126,7 +130,32 @@ final class Dual {
             }
         }
         long ceiling = task.bounds.outsideMgMm();
-        return v.outsideMgMm() <= ceiling || leastAhead() <= ceiling && leastBehind() <= ceiling;
+        return (v.outsideMgMm() <= ceiling || leastAhead() <= ceiling && leastBehind() <= ceiling) && pairsMayBeKept();
+    }
+
+    /** False where two sums can't both be brought under their ceilings here. */
+    private boolean pairsMayBeKept() {
+        Kind[] kinds = Kind.values();
+        for (int i = 0; i < kinds.length; i++) {
+            for (int j = i + 1; j < kinds.length; j++) {
+                if (Prices.bounded(task.bounds, kinds[i]) && Prices.bounded(task.bounds, kinds[j])) {
+                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(this::cheapest);
+                    if (edge != null && edge.rulesOut()) {
+                        return false;
+                    }
+                    if (edge != null) {
+                        edges.add(edge);
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private @Nullable ObjectiveVector cheapest(Linear k, long under) {
+        long least = completion.price(k, under);
+        Task.Measured met = least < under && !TrainGraph.none(least) ? cheapest(least) : null;
+        return met == null ? null : met.vector();
     }
 
     /** Least moment ahead of the zone's far edge that any build here has; negative where some hang behind it. */
@@ -153,7 +182,12 @@ final class Dual {
     private Task.@Nullable Measured cheapest(long bound) {
         Task.Measured[] first = new Task.Measured[1];
         completion.builds(new BuildWalk(
-                task.aim, completion.prices(), bound + 1, List.of(), Long.MAX_VALUE, () -> false, met -> {
+                task.aim,
+                List.of(new Walk.Test(completion.prices(), Long.MAX_VALUE)),
+                bound + 1,
+                Long.MAX_VALUE,
+                () -> false,
+                met -> {
                     first[0] = task.measure(met.build(), shape);
                     return Long.MIN_VALUE;
                 }));
@@ -184,29 +218,40 @@ final class Dual {
 
     /** Depth first where few builds are left, which finds good ones at once; else of all beginnings only those no other beats. */
     private Outcome walk() {
-        Linear k = pricesSoFar.linear(task.aim, margin);
-        completion.price(k, limit);
+        Walk.Test own = new Walk.Test(pricesSoFar.linear(task.aim, margin), Long.MAX_VALUE);
+        List<Walk.Test> tests = new ArrayList<>(List.of(own));
+        double narrowest = steps(own.k(), limit - boundSoFar);
+        for (TwoCeilings.Edge edge : edges) {
+            double wide = steps(edge.k(), edge.most() - edge.least());
+            tests.add(wide < narrowest ? 0 : tests.size(), new Walk.Test(edge.k(), edge.most() + 1));
+            narrowest = Math.min(narrowest, wide);
+        }
+        boolean[] decides = new boolean[tests.size() + tests().size()];
+        Arrays.fill(decides, tests.size(), decides.length, true);
+        tests.addAll(tests());
         misled = false;
-        boolean whole = walked(new BuildWalk(
-                task.aim, k, limit, tests(), Math.min(mostSteps, fewSteps), watch.interrupted(), this::measured));
+        boolean whole = walked(depthFirst(tests, Math.min(mostSteps, fewSteps)), tests);
         if (!whole && !misled) {
-            completion.price(k, limit);
-            List<Walk.Test> tests = new ArrayList<>();
-            tests.add(new Walk.Test(k, Long.MAX_VALUE));
-            tests.addAll(tests());
-            boolean[] decides = new boolean[tests.size()];
-            Arrays.fill(decides, 1, decides.length, true);
             Walk walk = new LabelWalk(task.aim, limit, tests, decides, mostSteps, watch.interrupted(), this::measured);
-            whole = walked(walk) && !misled;
+            whole = walked(walk, tests) && !misled;
         }
         if (!whole && misled) {
-            completion.price(k, limit);
-            whole = walked(new BuildWalk(task.aim, k, limit, tests(), mostSteps, watch.interrupted(), this::measured));
+            whole = walked(depthFirst(tests, mostSteps), tests);
         }
         return new Outcome(best, whole ? limit : boundSoFar, pricesSoFar, whole);
     }
 
-    private boolean walked(Walk walk) {
+    private Walk depthFirst(List<Walk.Test> tests, long most) {
+        return new BuildWalk(task.aim, tests, limit, most, watch.interrupted(), this::measured);
+    }
+
+    /** A cost under some prices, told in steps of everything they ask a price for. */
+    private double steps(Linear k, double cost) {
+        return cost / k.perStep(Scoring.even(task.brief, task.ground.catalog.rates()));
+    }
+
+    private boolean walked(Walk walk, List<Walk.Test> tests) {
+        completion.price(tests.get(0).k(), tests.get(0).under(limit));
         measured = 0;
         return completion.builds(walk) && measured < mostBuilds;
     }

@@ -19,6 +19,7 @@ final class HandleLabels {
     private final Linear[] bare;
     private final boolean[] decides;
     private final TrainCosts[] costs;
+    private final LongSupplier under;
     private final LongSupplier limit;
     private final BooleanSupplier step;
     private final Map<Seats.SeatOption, Map<BitSet, Ways>> known;
@@ -31,7 +32,8 @@ final class HandleLabels {
      * @param decides in which of them one must be beaten
      * @param costs the train under each
      * @param known what was found behind seats before, with another thread
-     * @param limit what a build must cost less than under the first prices
+     * @param under what a build must cost less than under the first prices
+     * @param limit the limit of the walk
      * @param step told of each part of a handle met; false ends it
      */
     HandleLabels(
@@ -40,6 +42,7 @@ final class HandleLabels {
             boolean[] decides,
             TrainCosts[] costs,
             Map<Seats.SeatOption, Map<BitSet, Ways>> known,
+            LongSupplier under,
             LongSupplier limit,
             BooleanSupplier step) {
         this.with = with;
@@ -48,6 +51,7 @@ final class HandleLabels {
         this.decides = decides;
         this.costs = costs;
         this.known = known;
+        this.under = under;
         this.limit = limit;
         this.step = step;
         this.handles = new Unbeaten<>(decides);
@@ -67,7 +71,7 @@ final class HandleLabels {
         Handle handle = with.stand.priced(tests.get(0).k());
         long rest = with.rest();
         boolean[] more = {true};
-        handle.fronts(with.stand.dress(with.with), with.leastClass, limit.getAsLong() - rest, (front, cost) -> {
+        handle.fronts(with.stand.dress(with.with), with.leastClass, under.getAsLong() - rest, (front, cost) -> {
             if (front.seat() != seat) {
                 more[0] = more[0] && combine(handle);
                 seat = front.seat();
@@ -78,7 +82,7 @@ final class HandleLabels {
                 ahead.least = Math.min(ahead.least, cost);
                 ahead.unbeaten.add(front, sums(front.tally(with.tally()), false));
             }
-            return more[0] ? limit.getAsLong() - rest : Long.MIN_VALUE;
+            return more[0] ? under.getAsLong() - rest : Long.MIN_VALUE;
         });
         boolean whole = more[0] && combine(handle);
         return whole ? handles.all() : List.of();
@@ -105,7 +109,7 @@ final class HandleLabels {
     private boolean combine(Handle handle, BitSet match, Ahead ahead) {
         List<Unbeaten.Of<Front>> list = ahead.unbeaten.all();
         List<Unbeaten.Of<Behind.Way>> ways =
-                behind(handle, list.get(0).thing(), match, limit.getAsLong() - with.rest() - ahead.least);
+                behind(handle, list.get(0).thing(), match, under.getAsLong() - with.rest() - ahead.least);
         boolean more = true;
         for (Unbeaten.Of<Front> front : list) {
             for (Unbeaten.Of<Behind.Way> way : ways) {

@@ -34,7 +34,7 @@ final class LabelWalk implements Walk {
 
     /**
      * @param aim what a build is scored by
-     * @param limit what a build must cost less than under the first prices; may fall as builds come
+     * @param limit the limit of the walk; may fall as builds come
      * @param tests prices, the first those last set
      * @param decides in which of them a beginning must be beaten: the score's own ahead of the balance zone, in it and behind it, and every ceiling
      * @param mostSteps beginnings met before it is given up
@@ -67,8 +67,8 @@ final class LabelWalk implements Walk {
     private record Label(Chosen handle, @Nullable Label before, int index) {}
 
     @Override
-    public long limit() {
-        return limit;
+    public long under() {
+        return tests.get(0).under(limit);
     }
 
     @Override
@@ -102,7 +102,8 @@ final class LabelWalk implements Walk {
                         decides,
                         costs,
                         behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()),
-                        this::limit,
+                        this::under,
+                        () -> limit,
                         this::step)
                 .all();
         List<TrainGraph.Train> trains = with.graph().trains();

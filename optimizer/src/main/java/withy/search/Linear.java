@@ -1,5 +1,6 @@
 package withy.search;
 
+import withy.objectives.Scoring;
 import withy.rod.Share;
 
 /**
@@ -48,6 +49,33 @@ record Linear(
     /** Cost of a milligram at a place told from the reel foot. */
     double perMgAt(double u, double armMm) {
         return perMg + perMgMm * u + perMgMm2 * (u + armMm) * (u + armMm);
+    }
+
+    /** What one step of everything that has a price costs, where these are the prices of a step each. */
+    double perStep(Scoring step) {
+        return Math.abs((double) perMg) / step.perMg()
+                + Math.abs((double) perMgMm) / step.perOutsideMgMm()
+                + Math.abs((double) perMgMm2) / step.perMgMm2()
+                + Math.abs((double) perMilli) / step.perCostMilli()
+                + Math.abs((double) perStyleCenti) / step.perStyleCenti();
+    }
+
+    /** Every price so many times. */
+    Linear times(long n) {
+        return new Linear(
+                perMg * n, perMgMm * n, perMgMm2 * n, perMilli * n, perStyleCenti * n, perMilliStep * n, constant * n);
+    }
+
+    /** What both cost together. */
+    Linear plus(Linear other) {
+        return new Linear(
+                perMg + other.perMg,
+                perMgMm + other.perMgMm,
+                perMgMm2 + other.perMgMm2,
+                perMilli + other.perMilli,
+                perStyleCenti + other.perStyleCenti,
+                perMilliStep + other.perMilliStep,
+                constant + other.constant);
     }
 
     /** The same but for what every build adds. */

@@ -7,8 +7,8 @@ interface Walk {
     /** All builds with one thread, under the prices last set for it. */
     void thread(Dressing with);
 
-    /** What a build must cost less than under the first prices; falls as builds come. */
-    long limit();
+    /** What a build must cost less than under the first prices; may fall as builds come. */
+    long under();
 
     /** False where builds were left out because there were too many. */
     boolean whole();
@@ -22,7 +22,12 @@ interface Walk {
     record Test(Linear k, long under) {
         /** Whether what costs so much so far, and this much at least to go, may stay below. */
         boolean may(long soFar, long toGo, long limit) {
-            return !TrainGraph.none(toGo) && soFar + toGo < (under == Long.MAX_VALUE ? limit : under);
+            return !TrainGraph.none(toGo) && soFar + toGo < under(limit);
+        }
+
+        /** What a build must cost less than while this is the limit of the walk. */
+        long under(long limit) {
+            return under == Long.MAX_VALUE || limit == Long.MIN_VALUE ? limit : under;
         }
     }
 

@@ -125,19 +125,21 @@ class LighterTest {
         return best;
     }
 
-    /** A milligram is worth less than a thousand euros even where weight alone counts; the lightest is asked for all the same. */
+    /** The lightest is worth any money, and of equally light ones it is the best for the brief. */
     @Test
     void theLightestIsLighterByAMilligram() {
-        Fixtures fixture = Fixtures.legal().copy("cap", "cap-dear").brief("budgetMinor", null);
+        Fixtures fixture = Fixtures.legal().copy("cap", "cap-dear").copy("cap", "cap-less-dear");
+        fixture.brief("budgetMinor", null);
         fixture.part("cap-dear", "facts.measuredG", 3.999).part("cap-dear", "facts.priceMinor", 300_000);
-        FewBuilds two = FewBuilds.of(fixture).or(Station.BUTT_CAP, "cap-dear");
-        Inquiry inquiry = two.inquiry(fixture.theBrief());
-        Found plain = inquiry.best(inquiry.query().withPriorities(Inquiry.only(Objective.WEIGHT)));
-        assertNotNull(plain);
-        assertEquals("cap", plain.build().partAt(Station.BUTT_CAP), "the price breaks the tie first");
+        fixture.part("cap-less-dear", "facts.measuredG", 3.999).part("cap-less-dear", "facts.priceMinor", 200_000);
+        FewBuilds some = FewBuilds.of(fixture).or(Station.BUTT_CAP, "cap-dear", "cap-less-dear");
+        Inquiry inquiry = some.inquiry(fixture.theBrief());
+        Found first = inquiry.first();
+        assertNotNull(first);
+        assertEquals("cap", first.build().partAt(Station.BUTT_CAP));
         Lighter lighter = Lighter.of(inquiry, point -> {});
         assertNotNull(lighter);
-        assertEquals("cap-dear", lighter.lightest().build().partAt(Station.BUTT_CAP));
+        assertEquals("cap-less-dear", lighter.lightest().build().partAt(Station.BUTT_CAP));
         assertEquals(
                 1,
                 lighter.first().vector().weightMg()

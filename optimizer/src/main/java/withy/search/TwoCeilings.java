@@ -1,0 +1,87 @@
+package withy.search;
+
+import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
+import withy.objectives.ObjectiveVector;
+import withy.search.Prices.Kind;
+
+/**
+ * Prices under which two sums that have a ceiling are hardest to keep together, looked for along the lower edge of what the builds of a layout have of
+ * both: from the build that has least of one and the build that has least of the other towards the corner of the two ceilings.
+ */
+final class TwoCeilings {
+    /** Builds looked at on the way. */
+    private static final int MOST_LOOKS = 12;
+
+    /** Largest that the ceilings may cost together, so that the cost of no build overflows. */
+    private static final double LARGEST = 1e16;
+
+    private final Bounds bounds;
+    private final Kind one;
+    private final Kind other;
+
+    TwoCeilings(Bounds bounds, Kind one, Kind other) {
+        this.bounds = bounds;
+        this.one = one;
+        this.other = other;
+    }
+
+    /**
+     * Prices, and what builds cost under them.
+     *
+     * @param k prices
+     * @param most a build within its ceilings costs at most so much
+     * @param least no build costs less, or it is more than {@code most}
+     */
+    record Edge(Linear k, long most, long least) {
+        /** True where no build keeps its ceilings. */
+        boolean rulesOut() {
+            return least > most;
+        }
+    }
+
+    /** How far over the two ceilings a build is. */
+    private record Over(long one, long other) {}
+
+    /**
+     * The edge that passes the corner, or null where a build was met that keeps both ceilings or the way was too long.
+     *
+     * @param cheapest the cheapest build under prices where it costs less than a limit, else null
+     */
+    @Nullable
+    Edge edge(BiFunction<Linear, Long, @Nullable ObjectiveVector> cheapest) {
+        Over left = over(cheapest.apply(Prices.only(one), Long.MAX_VALUE));
+        Over right = over(cheapest.apply(Prices.only(other), Long.MAX_VALUE));
+        for (int look = 0; look < MOST_LOOKS && left != null && right != null; look++) {
+            if (left.one > 0 || left.other <= 0 || right.one <= 0 || right.other > 0) {
+                return null;
+            }
+            double perOne = (double) left.other - right.other;
+            double perOther = (double) right.one - left.one;
+            double scale = Math.min(1, LARGEST / (perOne * size(one) + perOther * size(other)));
+            long a = Math.max(1, Math.round(perOne * scale));
+            long b = Math.max(1, Math.round(perOther * scale));
+            Linear k = Prices.only(one).times(a).plus(Prices.only(other).times(b));
+            long most = a * Prices.ceiling(bounds, one) + b * Prices.ceiling(bounds, other);
+            Over seen = over(cheapest.apply(k, most + 1));
+            if (seen == null) {
+                return new Edge(k, most, most + 1);
+            }
+            long below = a * seen.one + b * seen.other;
+            if (below >= Math.min(a * left.one + b * left.other, a * right.one + b * right.other)) {
+                return new Edge(k, most, most + below);
+            }
+            left = seen.one <= 0 ? seen : left;
+            right = seen.one <= 0 ? right : seen;
+        }
+        return null;
+    }
+
+    private double size(Kind kind) {
+        return Math.abs((double) Prices.ceiling(bounds, kind));
+    }
+
+    private @Nullable Over over(@Nullable ObjectiveVector v) {
+        return v == null ? null : new Over(Prices.over(v, bounds, one), Prices.over(v, bounds, other));
+    }
+}
