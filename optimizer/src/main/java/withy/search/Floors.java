@@ -38,11 +38,18 @@ final class Floors {
         this.leastClass = leastClass;
         this.k = k;
         this.armMm = Setting.armMm(ground.brief);
-        double near = GuidePlan.stripperDistanceMm(ground.brief) - 100;
+        double near = nearest(ground);
         this.guideFloor = guides(near);
         this.tipFloor = least(ground.tipTops, Station.TIP_TOP, near, FURTHEST_MM);
         this.threadStyle = threads();
         this.credit = k.perMilliStep() * credits();
+    }
+
+    /** Nothing of a train stands nearer the reel foot, mm; where guides need not be spaced evenly they may stand behind a tip that is nearer than the stripper. */
+    private static double nearest(Ground ground) {
+        double stripper = GuidePlan.stripperDistanceMm(ground.brief) - 100;
+        double tip = ground.blanks.stream().mapToDouble(Blank::lengthMm).min().orElse(0) - ground.lastFoot();
+        return ground.ruled("guide-train") ? stripper : Math.min(stripper, tip);
     }
 
     /** A floor for guides, tip-top and thread on a blank. */

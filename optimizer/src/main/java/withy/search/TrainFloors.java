@@ -21,11 +21,17 @@ final class TrainFloors {
     /** What wraps can weigh less where the blank is thinner than at the place taken, mg; generous for all guides together. */
     private static final double WRAPS_SLACK_MG = 100;
 
+    /** The same of each guide where guides need not be spaced evenly, so that they move far with the reel. */
+    private static final double UNEVEN_SLACK_MG = 250;
+
     /** Floors kept. */
     private static final int MOST_FLOORS = 512;
 
     private final Ground ground;
     private final Site site;
+    /** True where guides stand only where they can be spaced evenly. */
+    private final boolean evenly;
+
     private final Map<Integer, Placing> placings = new HashMap<>();
     private final Map<Key, long[]> floors = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
@@ -38,6 +44,7 @@ final class TrainFloors {
     TrainFloors(Ground ground, Site site) {
         this.ground = ground;
         this.site = site;
+        this.evenly = ground.ruled("guide-train");
     }
 
     /**
@@ -73,7 +80,8 @@ final class TrainFloors {
             return each;
         }
         double last = setting.guideMm(count) - setting.footMm();
-        long slack = (long) (k.leastPerMg(last, last, 0) * WRAPS_SLACK_MG);
+        double slackMg = evenly ? WRAPS_SLACK_MG : UNEVEN_SLACK_MG * count;
+        long slack = (long) (k.leastPerMg(last, last, 0) * slackMg);
         long[] least = trains.of(k, leastClass);
         int unbeaten = 0;
         for (int t = 0; t < each.length; t++) {
@@ -99,7 +107,7 @@ final class TrainFloors {
         Arrays.fill(nearest, Double.POSITIVE_INFINITY);
         for (int foot : ground.feet) {
             Setting setting = site.setting(foot, count);
-            if (setting.spaced()) {
+            if (setting.spaced() || !evenly) {
                 furthest = setting;
                 for (int n = 1; n <= count; n++) {
                     nearest[n - 1] = Math.min(nearest[n - 1], setting.guideMm(n) - foot);

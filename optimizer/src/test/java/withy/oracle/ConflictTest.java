@@ -20,8 +20,10 @@ import org.junit.jupiter.api.TestFactory;
 import withy.brief.Brief;
 import withy.brief.Brief.PartWish;
 import withy.catalog.Catalog;
+import withy.catalog.Material;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
+import withy.catalog.RodType;
 import withy.explain.Conflict;
 import withy.explain.FirstTooMuch;
 import withy.explain.Found;
@@ -223,14 +225,20 @@ class ConflictTest {
             one = drop(one, kept, "lengthMm", "lengthMinMm", 900.0, "lengthMaxMm", 6000.0);
             one = drop(one, kept, "pieces", "piecesMin", 1, "piecesMax", 9);
             one = drop(one, kept, "packedMaxMm", "packedMaxMm", null);
+            one = drop(one, kept, "landing", "landing", Brief.Landing.NET);
+            one = drop(one, kept, "largestFish", "largestFishKg", 0.1);
             one = drop(one, kept, "lure.usual", "lure.usualG", 500.0);
             one = drop(one, kept, "lure.heaviest", "lure.heaviestG", 0.1);
-            one = drop(one, kept, "line.strength", "line.strengthKg", 0.05, "line.diameterMm", 0.03);
+            double line = brief.leader() == null ? leastKg(one) : 0.05;
+            line = Math.min(line, brief.line().strengthKg());
+            one = drop(one, kept, "line.strength", "line.strengthKg", line, "line.diameterMm", 0.03);
+            one = brief.line().gauge() == null ? one : drop(one, kept, "line.strength", "line.gauge", 0.01);
             one = drop(one, kept, "line.kind", "line.kind", Brief.LineKind.NYLON);
             one = drop(one, kept, "durabilityClass", "durabilityClass", 1);
             one = drop(one, kept, "water", "corrosionClass", 1);
-            one = drop(one, kept, "reachMm", "reachMinMm", Math.min(150, brief.reachMinMm()));
-            one = drop(one, kept, "reachMm", "reachMaxMm", Math.max(450, brief.reachMaxMm()));
+            boolean surf = brief.rodType() == RodType.SURF_SPINNING;
+            one = drop(one, kept, "reachMm", "reachMinMm", Math.min(surf ? 500 : 150, brief.reachMinMm()));
+            one = drop(one, kept, "reachMm", "reachMaxMm", Math.max(surf ? 800 : 450, brief.reachMaxMm()));
             for (String wish : List.of("form", "foreGrip", "trigger", "movingHood", "keeper", "action")) {
                 one = drop(one, kept, "handle." + wish, "handle." + wish, null);
             }
@@ -238,14 +246,24 @@ class ConflictTest {
             one = drop(one, kept, "budgetMinor", "budgetMinor", null);
             one = drop(one, kept, "wantedBy", "wantedBy", null);
             if (brief.leader() != null) {
+                double kg = leastKg(one);
                 double thin = brief.leader().diameterMm()
-                        * Math.sqrt(0.05 / brief.leader().strengthKg());
-                one = drop(one, kept, "leader.strength", "leader.strengthKg", 0.05, "leader.diameterMm", thin);
+                        * Math.sqrt(kg / brief.leader().strengthKg());
+                one = drop(one, kept, "leader.strength", "leader.strengthKg", kg, "leader.diameterMm", thin);
                 one = drop(one, kept, "leader.knot", "leader.castThroughRings", false);
             }
+            Set<Material> refused = new TreeSet<>(one.look().refusedMaterials());
+            refused.removeIf(material -> !kept.contains("look.refusedMaterials " + material.word()));
+            one = Changed.with(one, "look.refusedMaterials", refused);
             one = Changed.with(one, "insisted", asked(one.insisted(), kept, "insisted"));
             one = Changed.with(one, "refused", asked(one.refused(), kept, "refused"));
             return bodies(one, kept);
+        }
+
+        /** A fish swung aboard hangs on the leader with half its weight more, and a knot leaves four fifths of the strength. */
+        private static double leastKg(Brief brief) {
+            boolean lifted = brief.landing() == Brief.Landing.LIFTED;
+            return lifted ? Math.max(0.05, brief.largestFishKg() * 1.5 / 0.8) : 0.05;
         }
 
         private static List<PartWish> asked(List<PartWish> wishes, Set<String> kept, String field) {
