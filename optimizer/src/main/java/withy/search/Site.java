@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -30,7 +31,9 @@ final class Site {
     private final Stations stations;
     private final Function<HandleForm, Shelf> shelves;
     private final Map<Integer, Setting> settings = new HashMap<>();
-    private final Map<Integer, List<Stand>> stands = new HashMap<>();
+    /** Let go where memory is short, and then made anew: an answer never depends on what is kept. */
+    private final Map<Integer, SoftReference<List<Stand>>> stands = new HashMap<>();
+
     private final TrainFloors trains;
     private @Nullable BlankCost blankCost;
     private @Nullable List<Ends.Group> ends;
@@ -191,20 +194,28 @@ final class Site {
 
     /** The handle's side of a layout: one stand for each adhesive and each group of ends. */
     List<Stand> stands(Setting setting) {
-        HandleForm form = setting.layout().form();
-        return stands.computeIfAbsent(setting.footMm() * 2 + form.ordinal(), any -> {
-            List<Stand> list = new ArrayList<>();
-            for (Adhesive adhesive : ground.adhesives) {
-                if (stations.allows(Station.ADHESIVE, adhesive)) {
-                    Consumables with = new Consumables(ground.threads.get(0), ground.finishes.get(0), adhesive);
-                    Fitter fitter = new Fitter(setting, with, ground.tariff);
-                    for (Ends.Group group : ends()) {
-                        list.add(new Stand(shelf(form), setting, fitter, group));
-                    }
+        int key = setting.footMm() * 2 + setting.layout().form().ordinal();
+        SoftReference<List<Stand>> kept = stands.get(key);
+        List<Stand> known = kept == null ? null : kept.get();
+        if (known == null) {
+            known = standsNow(setting);
+            stands.put(key, new SoftReference<>(known));
+        }
+        return known;
+    }
+
+    private List<Stand> standsNow(Setting setting) {
+        List<Stand> list = new ArrayList<>();
+        for (Adhesive adhesive : ground.adhesives) {
+            if (stations.allows(Station.ADHESIVE, adhesive)) {
+                Consumables with = new Consumables(ground.threads.get(0), ground.finishes.get(0), adhesive);
+                Fitter fitter = new Fitter(setting, with, ground.tariff);
+                for (Ends.Group group : ends()) {
+                    list.add(new Stand(shelf(setting.layout().form()), setting, fitter, group));
                 }
             }
-            return list;
-        });
+        }
+        return list;
     }
 
     /** Numbers no guide train with its thread costs less than, thread by thread, wherever the reel stands. */
