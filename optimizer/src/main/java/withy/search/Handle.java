@@ -3,10 +3,9 @@ package withy.search;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.Decal;
-import withy.catalog.Keeper;
 import withy.rod.Fitter;
 
 /**
@@ -68,16 +67,12 @@ final class Handle {
     }
 
     private long leastNow(@Nullable Fitter dress, int leastClass, long under) {
-        long best = Math.min(under, NONE);
         if (none()) {
             return NONE;
         }
-        Ranked seats = seats(leastClass);
-        for (int s = 0; seats.has(s) && seats.floor(s) + besidesFloor < best; s++) {
-            if (floorHere(seats.at(s), leastClass) >= best) {
-                continue;
-            }
-            for (Seats.SeatGroup group : stand.seat(seats.at(s))) {
+        long best = Math.min(under, NONE);
+        for (int s = next(0, leastClass, best); s >= 0; s = next(s + 1, leastClass, best)) {
+            for (Seats.SeatGroup group : seat(s, leastClass)) {
                 long seat = cheapest(group, leastClass);
                 if (TrainGraph.none(seat)) {
                     continue;
@@ -103,6 +98,27 @@ final class Handle {
     /** Seats of at least one class, by what each costs at least wherever on the blank the reel stands. */
     Ranked seats(int leastClass) {
         return prices.seats(leastClass);
+    }
+
+    /** The first seat from a place on in the order of what seats of at least one class cost that may stand in a handle below a limit; -1 where none may. */
+    int next(int from, int leastClass, long under) {
+        Ranked seats = seats(leastClass);
+        for (int s = from; seats.has(s) && seats.floor(s) + besidesFloor < under; s++) {
+            if (floorHere(seats.at(s), leastClass) < under) {
+                return s;
+            }
+        }
+        return -1;
+    }
+
+    /** The seat at a place in that order, with what may go with it. */
+    List<Seats.SeatGroup> seat(int place, int leastClass) {
+        return stand.seat(seats(leastClass).at(place));
+    }
+
+    /** No way ahead of a seat costs less. */
+    long aheadFloor() {
+        return aheadFloor;
     }
 
     /** A number no handle here with one seat costs less than. */
@@ -191,7 +207,7 @@ final class Handle {
 
     /** From the seat on ahead, every handle dressed with one thread that costs less than a limit with its cheapest way behind; seat by seat. */
     void fronts(Fitter dress, int leastClass, long limit, FrontVisitor visitor) {
-        new Walk(dress, leastClass, limit, visitor).go();
+        new HandleWalk(this, dress, leastClass, limit, visitor).go();
     }
 
     /** Every way behind a seat beside a fore grip that costs less than a limit. */
@@ -202,102 +218,5 @@ final class Handle {
     /** The rear grips that may stand behind, as one and the same object for the same fore grip. */
     BitSet rearsBeside(Front front) {
         return stand.shelf.neighbours.rears(front.way().foreGrip().part);
-    }
-
-    /** One walk over the handles below a limit. */
-    private final class Walk {
-        private final Fitter dress;
-        private final int leastClass;
-        private final FrontVisitor visitor;
-        private long limit;
-
-        Walk(Fitter dress, int leastClass, long limit, FrontVisitor visitor) {
-            this.dress = dress;
-            this.leastClass = leastClass;
-            this.limit = Math.min(limit, NONE);
-            this.visitor = visitor;
-        }
-
-        void go() {
-            if (none()) {
-                return;
-            }
-            Ranked seats = seats(leastClass);
-            for (int s = 0; seats.has(s) && seats.floor(s) + besidesFloor < limit; s++) {
-                if (floorHere(seats.at(s), leastClass) >= limit) {
-                    continue;
-                }
-                for (Seats.SeatGroup group : stand.seat(seats.at(s))) {
-                    seat(group);
-                }
-            }
-        }
-
-        private void seat(Seats.SeatGroup group) {
-            for (Seats.SeatOption option : group.options()) {
-                if (limit == Long.MIN_VALUE) {
-                    return;
-                }
-                if (option.durabilityClass() < leastClass) {
-                    continue;
-                }
-                option.option().price(k);
-                long back = behind.best(group, all(), limit - option.option().cost - aheadFloor);
-                if (!TrainGraph.none(back)) {
-                    Around around = new Around(group, option, back);
-                    ahead.ways(option.set(), around, around);
-                }
-            }
-        }
-
-        /** The ways around one seat. */
-        private final class Around implements Ahead.Asked, Ahead.Visitor {
-            private final Seats.SeatGroup group;
-            private final Seats.SeatOption seat;
-            private final long back;
-
-            /** With the cheapest way behind the seat beside any grips. */
-            Around(Seats.SeatGroup group, Seats.SeatOption seat, long back) {
-                this.group = group;
-                this.seat = seat;
-                this.back = back;
-            }
-
-            @Override
-            public long ends(double frontMm) {
-                return ends.cost(dress, frontMm);
-            }
-
-            @Override
-            public long under() {
-                return under(back);
-            }
-
-            @Override
-            public long under(long rest) {
-                return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - seat.option().cost - rest;
-            }
-
-            @Override
-            public long behind(BitSet beside, long ahead) {
-                long own = seat.option().cost + ahead;
-                return limit == Long.MIN_VALUE ? NONE : behind.best(group, beside, limit - own);
-            }
-
-            @Override
-            public void way(Ahead.Way way, long beyond, long rest) {
-                long own = seat.option().cost + way.cost();
-                for (Option<Keeper> keeper : ends.keepersAheadOf(way.frontMm(), dress)) {
-                    for (Option<Decal> decal : ends.decalsAheadOf(way.frontMm(), dress)) {
-                        keeper.price(k);
-                        decal.price(k);
-                        long soFar = own + keeper.cost + decal.cost;
-                        if (limit != Long.MIN_VALUE && soFar + rest < limit) {
-                            limit = Math.min(limit, visitor.front(new Front(seat, way, keeper, decal), soFar));
-                        }
-                    }
-                }
-            }
-        }
     }
 }

@@ -1,0 +1,101 @@
+package withy.search;
+
+import java.util.BitSet;
+import withy.catalog.Decal;
+import withy.catalog.Keeper;
+import withy.rod.Fitter;
+
+/** One walk over the handles of a stand below a limit, seat by seat and from each on ahead. */
+final class HandleWalk {
+    private static final long NONE = TrainGraph.NONE;
+
+    private final Handle handle;
+    private final Fitter dress;
+    private final int leastClass;
+    private final Handle.FrontVisitor visitor;
+    private long limit;
+
+    HandleWalk(Handle handle, Fitter dress, int leastClass, long limit, Handle.FrontVisitor visitor) {
+        this.handle = handle;
+        this.dress = dress;
+        this.leastClass = leastClass;
+        this.limit = Math.min(limit, NONE);
+        this.visitor = visitor;
+    }
+
+    void go() {
+        if (handle.none()) {
+            return;
+        }
+        for (int s = handle.next(0, leastClass, limit); s >= 0; s = handle.next(s + 1, leastClass, limit)) {
+            handle.seat(s, leastClass).forEach(this::seat);
+        }
+    }
+
+    private void seat(Seats.SeatGroup group) {
+        for (Seats.SeatOption option : group.options()) {
+            if (limit == Long.MIN_VALUE) {
+                return;
+            }
+            if (option.durabilityClass() < leastClass) {
+                continue;
+            }
+            option.option().price(handle.k);
+            long back = handle.behind.best(group, handle.all(), limit - option.option().cost - handle.aheadFloor());
+            if (!TrainGraph.none(back)) {
+                Around around = new Around(group, option, back);
+                handle.ahead.ways(option.set(), around, around);
+            }
+        }
+    }
+
+    /** The ways around one seat. */
+    private final class Around implements Ahead.Asked, Ahead.Visitor {
+        private final Seats.SeatGroup group;
+        private final Seats.SeatOption seat;
+        private final long back;
+
+        /** With the cheapest way behind the seat beside any grips. */
+        Around(Seats.SeatGroup group, Seats.SeatOption seat, long back) {
+            this.group = group;
+            this.seat = seat;
+            this.back = back;
+        }
+
+        @Override
+        public long ends(double frontMm) {
+            return handle.ends.cost(dress, frontMm);
+        }
+
+        @Override
+        public long under() {
+            return under(back);
+        }
+
+        @Override
+        public long under(long rest) {
+            return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - seat.option().cost - rest;
+        }
+
+        @Override
+        public long behind(BitSet beside, long ahead) {
+            long own = seat.option().cost + ahead;
+            return limit == Long.MIN_VALUE ? NONE : handle.behind.best(group, beside, limit - own);
+        }
+
+        @Override
+        public void way(Ahead.Way way, long beyond, long rest) {
+            long own = seat.option().cost + way.cost();
+            for (Option<Keeper> keeper : handle.ends.keepersAheadOf(way.frontMm(), dress)) {
+                for (Option<Decal> decal : handle.ends.decalsAheadOf(way.frontMm(), dress)) {
+                    keeper.price(handle.k);
+                    decal.price(handle.k);
+                    long soFar = own + keeper.cost + decal.cost;
+                    if (limit != Long.MIN_VALUE && soFar + rest < limit) {
+                        limit = Math.min(limit, visitor.front(new Front(seat, way, keeper, decal), soFar));
+                    }
+                }
+            }
+        }
+    }
+}
