@@ -125,10 +125,7 @@ class PurseTest {
         assertEquals("Tarn cap", inquiry.spoken("cap"));
         assertEquals(Phrases.of("material.cork"), inquiry.spoken("cork"));
         assertEquals("nowhere", inquiry.spoken("nowhere"));
-        Map<Objective, Double> only = Inquiry.only(Objective.PRICE);
-        for (Objective objective : Objective.values()) {
-            assertEquals(objective == Objective.PRICE ? 1.0 : 0.0, only.get(objective));
-        }
+        assertEquals(Map.of(Objective.PRICE, 1.0), Inquiry.only(Objective.PRICE), "no other is named");
         assertEquals(Evidence.fact("x").ref(), Evidence.rule("x").ref());
         assertFalse(Evidence.fact("x").equals(Evidence.rule("x")));
     }
