@@ -2,7 +2,6 @@ package withy.benchmarks;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,11 +105,7 @@ final class Fronts {
             this.faults = faults;
             Query query = shop.query();
             this.own = Scoring.of(query.brief(), shop.catalog().rates(), query.priorities());
-            Map<Objective, Double> same = new EnumMap<>(Objective.class);
-            for (Objective objective : Objective.values()) {
-                same.put(objective, 1.0);
-            }
-            this.equal = Scoring.of(query.brief(), shop.catalog().rates(), same);
+            this.equal = Scoring.even(query.brief(), shop.catalog().rates());
         }
 
         Case measure() {

@@ -1,8 +1,6 @@
 package withy.explain;
 
-import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Handle;
-import withy.brief.Brief.Wish;
 
 /** Handle wishes without one of them. */
 final class HandleWithout {
@@ -34,21 +32,5 @@ final class HandleWithout {
 
     static Handle oneMaterial(Handle h) {
         return new Handle(h.form(), h.foreGrip(), h.trigger(), h.movingHood(), h.keeper(), h.action(), true);
-    }
-
-    /** Nice wishes worth nothing. */
-    static Handle niceness(Handle h) {
-        return new Handle(
-                worthless(h.form()),
-                worthless(h.foreGrip()),
-                worthless(h.trigger()),
-                worthless(h.movingHood()),
-                worthless(h.keeper()),
-                worthless(h.action()),
-                h.mixedGrips());
-    }
-
-    private static <T> @Nullable Wish<T> worthless(@Nullable Wish<T> wish) {
-        return wish == null || wish.hard() ? wish : new Wish<>(wish.value(), false, 0);
     }
 }

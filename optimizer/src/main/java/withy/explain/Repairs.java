@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
-import withy.brief.Brief.PartWish;
 import withy.brief.BriefDraft;
 import withy.brief.Objective;
 import withy.explain.Demand.Switch;
@@ -189,13 +188,12 @@ final class Repairs {
     }
 
     /**
-     * From the price of the cheapest build down, in growing steps, each build met telling a price that is enough; then by halves. The cheapest by score
-     * is the cheapest but for a hair, so that mostly one question is asked: whether a little less is too little.
+     * From the price of the cheapest build down, in growing steps, each build met telling a price that is enough; then by halves. Where the cheapest is
+     * proven one question is asked: whether a little less is too little.
      */
     private long leastMoney(Brief brief, Dial dial) {
-        Brief plain = plain(brief);
         long now = Math.round(dial.now());
-        Found cheapest = cheapest(inquiry, question.withBrief(plain));
+        Found cheapest = cheapest(inquiry, question.withBrief(brief));
         long price =
                 cheapest == null ? Long.MAX_VALUE : cheapest.rod().figures().priceMinor();
         long enough = Math.min(dial.steps(), price - now);
@@ -203,7 +201,7 @@ final class Repairs {
         long step = 1;
         while (enough - tooLittle > 1) {
             long less = Math.max(enough - step, (enough + tooLittle) >>> 1);
-            Brief said = dial.turned(plain, dial.at(less));
+            Brief said = dial.turned(brief, dial.at(less));
             Build some = inquiry.any(question.withBrief(said));
             if (some == null) {
                 tooLittle = less;
@@ -216,21 +214,9 @@ final class Repairs {
         return enough;
     }
 
-    /** The brief with what would be nice worth nothing: the same builds are legal, and nothing but the price tells them apart. */
-    private static Brief plain(Brief brief) {
-        BriefDraft draft = new BriefDraft(brief).handle(HandleWithout::niceness);
-        return draft.parts(Repairs::worthless, Repairs::worthless).brief();
-    }
-
-    private static List<PartWish> worthless(List<PartWish> wishes) {
-        return wishes.stream()
-                .map(wish -> wish.hard() ? wish : new PartWish(wish.partId(), false, 0))
-                .toList();
-    }
-
-    /** The build where price counts above all, whatever the budget; null where there is none. */
+    /** The cheapest build, whatever the budget; null where there is none. */
     static @Nullable Found cheapest(Inquiry inquiry, Query question) {
-        Brief free = plain(new BriefDraft(question.brief()).budget(null).brief());
+        Brief free = new BriefDraft(question.brief()).budget(null).brief();
         return inquiry.bestFor(question.withBrief(free).withPriorities(Inquiry.only(Objective.PRICE)));
     }
 

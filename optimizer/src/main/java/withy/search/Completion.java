@@ -47,18 +47,23 @@ final class Completion {
     private record Priced(Dressing dressing, long best) {}
 
     /**
-     * Least cost of a build under these prices.
+     * Least score of a build under these prices, threads that were left out among them.
      *
-     * @param prices prices
+     * @param prices prices that make the score linear
      * @param limit above it only "not below the limit" is of interest
-     * @return the least cost where it is below the limit, else some number that is not below the limit and not above the least cost
+     * @return the least where it is below the limit, else some number that is not below the limit and not above the least
      */
     long price(Linear prices, long limit) {
+        return Math.min(leftOut, least(prices, limit));
+    }
+
+    /** The same under whatever prices, of the builds with a thread that was not left out. */
+    long least(Linear prices, long limit) {
         k = prices;
         priced = List.of();
         Handle handle = stand.priced(k);
         List<Priced> list = new ArrayList<>();
-        long least = leftOut;
+        long least = NONE;
         for (Dressing dressing : dressings) {
             long rest = dressing.price(k);
             if (TrainGraph.none(rest)) {

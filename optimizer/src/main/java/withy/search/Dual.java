@@ -125,7 +125,7 @@ final class Dual {
     private boolean feasible(ObjectiveVector v) {
         for (Prices.Kind kind : Prices.Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
-                    && completion.price(Prices.only(kind), Long.MAX_VALUE) > Prices.ceiling(task.bounds, kind)) {
+                    && completion.least(Prices.only(kind), Long.MAX_VALUE) > Prices.ceiling(task.bounds, kind)) {
                 return false;
             }
         }
@@ -139,7 +139,7 @@ final class Dual {
         for (int i = 0; i < kinds.length; i++) {
             for (int j = i + 1; j < kinds.length; j++) {
                 if (Prices.bounded(task.bounds, kinds[i]) && Prices.bounded(task.bounds, kinds[j])) {
-                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(this::cheapest);
+                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(builds());
                     if (edge != null && edge.rulesOut()) {
                         return false;
                     }
@@ -152,20 +152,29 @@ final class Dual {
         return true;
     }
 
-    private @Nullable ObjectiveVector cheapest(Linear k, long under) {
-        long least = completion.price(k, under);
-        Task.Measured met = least < under && !TrainGraph.none(least) ? cheapest(least) : null;
-        return met == null ? null : met.vector();
+    private TwoCeilings.Builds builds() {
+        return new TwoCeilings.Builds() {
+            @Override
+            public long least(Linear k, long under) {
+                return completion.least(k, under);
+            }
+
+            @Override
+            public @Nullable ObjectiveVector cheapest(long least) {
+                Task.Measured met = TrainGraph.none(least) ? null : Dual.this.cheapest(least);
+                return met == null ? null : met.vector();
+            }
+        };
     }
 
     /** Least moment ahead of the zone's far edge that any build here has; negative where some hang behind it. */
     private long leastAhead() {
-        return completion.price(ahead(), Long.MAX_VALUE);
+        return completion.least(ahead(), Long.MAX_VALUE);
     }
 
     /** Least moment behind the zone's near edge. */
     private long leastBehind() {
-        return completion.price(behind(), Long.MAX_VALUE);
+        return completion.least(behind(), Long.MAX_VALUE);
     }
 
     /** Prices under which a build costs its moment ahead of the zone's far edge. */
@@ -251,7 +260,7 @@ final class Dual {
     }
 
     private boolean walked(Walk walk, List<Walk.Test> tests) {
-        completion.price(tests.get(0).k(), tests.get(0).under(limit));
+        completion.least(tests.get(0).k(), tests.get(0).under(limit));
         measured = 0;
         return completion.builds(walk) && measured < mostBuilds;
     }

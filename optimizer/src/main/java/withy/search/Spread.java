@@ -31,11 +31,7 @@ final class Spread {
 
     /** Over all builds that were found. */
     Spread(Brief brief, Rates rates, Collection<ObjectiveVector> found) {
-        Map<Objective, Double> same = new EnumMap<>(Objective.class);
-        for (Objective objective : Objective.values()) {
-            same.put(objective, 1.0);
-        }
-        this.alike = Scoring.of(brief, rates, same);
+        this.alike = Scoring.even(brief, rates);
         Arrays.fill(corner, Double.NEGATIVE_INFINITY);
         Arrays.fill(least, Double.POSITIVE_INFINITY);
         for (ObjectiveVector one : found) {

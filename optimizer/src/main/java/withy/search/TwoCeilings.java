@@ -1,6 +1,5 @@
 package withy.search;
 
-import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
 import withy.search.Prices.Kind;
@@ -31,7 +30,7 @@ final class TwoCeilings {
      *
      * @param k prices
      * @param most a build within its ceilings costs at most so much
-     * @param least no build costs less, or it is more than {@code most}
+     * @param least no build costs less
      */
     record Edge(Linear k, long most, long least) {
         /** True where no build keeps its ceilings. */
@@ -40,18 +39,24 @@ final class TwoCeilings {
         }
     }
 
+    /** The builds of a layout, the cheapest under any prices. */
+    interface Builds {
+        /** Least cost of a build where it is below a limit; else some number that is not below the limit and not above it. */
+        long least(Linear k, long limit);
+
+        /** The build that costs as little as was last told, or null. */
+        @Nullable
+        ObjectiveVector cheapest(long least);
+    }
+
     /** How far over the two ceilings a build is. */
     private record Over(long one, long other) {}
 
-    /**
-     * The edge that passes the corner, or null where a build was met that keeps both ceilings or the way was too long.
-     *
-     * @param cheapest the cheapest build under prices where it costs less than a limit, else null
-     */
+    /** The edge that passes the corner, or null where a build was met that keeps both ceilings or the way was too long. */
     @Nullable
-    Edge edge(BiFunction<Linear, Long, @Nullable ObjectiveVector> cheapest) {
-        Over left = over(cheapest.apply(Prices.only(one), Long.MAX_VALUE));
-        Over right = over(cheapest.apply(Prices.only(other), Long.MAX_VALUE));
+    Edge edge(Builds builds) {
+        Over left = over(builds.cheapest(builds.least(Prices.only(one), Long.MAX_VALUE)));
+        Over right = over(builds.cheapest(builds.least(Prices.only(other), Long.MAX_VALUE)));
         for (int look = 0; look < MOST_LOOKS && left != null && right != null; look++) {
             if (left.one > 0 || left.other <= 0 || right.one <= 0 || right.other > 0) {
                 return null;
@@ -63,16 +68,14 @@ final class TwoCeilings {
             long b = Math.max(1, Math.round(perOther * scale));
             Linear k = Prices.only(one).times(a).plus(Prices.only(other).times(b));
             long most = a * Prices.ceiling(bounds, one) + b * Prices.ceiling(bounds, other);
-            Over seen = over(cheapest.apply(k, most + 1));
-            if (seen == null) {
-                return new Edge(k, most, most + 1);
+            long least = builds.least(k, most + 1);
+            long known = most + Math.min(a * left.one + b * left.other, a * right.one + b * right.other);
+            if (least > most || least >= known) {
+                return new Edge(k, most, least);
             }
-            long below = a * seen.one + b * seen.other;
-            if (below >= Math.min(a * left.one + b * left.other, a * right.one + b * right.other)) {
-                return new Edge(k, most, most + below);
-            }
-            left = seen.one <= 0 ? seen : left;
-            right = seen.one <= 0 ? right : seen;
+            Over seen = over(builds.cheapest(least));
+            left = seen == null || seen.one <= 0 ? seen : left;
+            right = seen == null || seen.one <= 0 ? right : seen;
         }
         return null;
     }

@@ -251,12 +251,5 @@ class TradeOffsTest {
                 List.of("handle.keeper"),
                 Missed.of(bare, kept).stream().map(Missed::field).toList());
         assertEquals(List.of(), Missed.of(kept, bare));
-        Brief worthless = Changed.with(
-                wished.theBrief(),
-                "handle",
-                HandleWithout.niceness(wished.theBrief().handle()));
-        assertEquals(0.0, worthless.handle().keeper().steps());
-        assertTrue(worthless.handle().action().hard());
-        assertEquals(1.0, worthless.handle().action().steps());
     }
 }

@@ -35,18 +35,13 @@ class CeilingsTest {
     private record Legal(ObjectiveVector vector, long score) {}
 
     @TestFactory
-    Stream<DynamicTest> sameBestUnderTwoCeilings() {
+    Stream<DynamicTest> sameAsOfEveryBuild() {
         return LongStream.range(0, SEEDS)
                 .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
                     SmallShop.Case shop = SmallShop.of(seed, 12_000);
                     List<Legal> legal = legal(shop);
-                    Random random = new Random(seed);
-                    for (int i = 0; i < PAIRS && !legal.isEmpty(); i++) {
-                        Objective one = SUMS.get(random.nextInt(SUMS.size()));
-                        Objective other =
-                                SUMS.get((SUMS.indexOf(one) + 1 + random.nextInt(SUMS.size() - 1)) % SUMS.size());
-                        compare("seed " + seed, shop, legal, corner(legal, one, other, random));
-                    }
+                    underTwoCeilings("seed " + seed, shop, legal, new Random(seed));
+                    leastOfOneAlone("seed " + seed, shop, legal);
                 }));
     }
 
@@ -55,24 +50,26 @@ class CeilingsTest {
         assertTrue(kept >= SEEDS && refused >= SEEDS, kept + " kept, " + refused + " refused");
     }
 
-    @TestFactory
-    Stream<DynamicTest> leastOfOneAlone() {
-        return LongStream.range(0, SEEDS)
-                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
-                    SmallShop.Case shop = SmallShop.of(seed, 12_000);
-                    List<Legal> legal = legal(shop);
-                    for (Objective one : Objective.values()) {
-                        long least = legal.stream()
-                                .mapToLong(build -> build.vector.loss(one))
-                                .min()
-                                .orElse(Long.MAX_VALUE);
-                        Solution found = new Search(shop.catalog())
-                                .solve(shop.query().withPriorities(Map.of(one, 1.0)), Watch.NONE);
-                        ObjectiveVector vector = found.objectives();
-                        assertEquals(least, vector == null ? Long.MAX_VALUE : vector.loss(one), one + ", seed " + seed);
-                        assertTrue(found.proven(), one + ", seed " + seed);
-                    }
-                }));
+    private static void underTwoCeilings(String told, SmallShop.Case shop, List<Legal> legal, Random random) {
+        for (int i = 0; i < PAIRS && !legal.isEmpty(); i++) {
+            Objective one = SUMS.get(random.nextInt(SUMS.size()));
+            Objective other = SUMS.get((SUMS.indexOf(one) + 1 + random.nextInt(SUMS.size() - 1)) % SUMS.size());
+            compare(told, shop, legal, corner(legal, one, other, random));
+        }
+    }
+
+    private static void leastOfOneAlone(String told, SmallShop.Case shop, List<Legal> legal) {
+        for (Objective one : Objective.values()) {
+            long least = legal.stream()
+                    .mapToLong(build -> build.vector.loss(one))
+                    .min()
+                    .orElse(Long.MAX_VALUE);
+            Solution found =
+                    new Search(shop.catalog()).solve(shop.query().withPriorities(Map.of(one, 1.0)), Watch.NONE);
+            ObjectiveVector vector = found.objectives();
+            assertEquals(least, vector == null ? Long.MAX_VALUE : vector.loss(one), () -> told + ", " + one);
+            assertTrue(found.proven(), () -> told + ", " + one);
+        }
     }
 
     private static List<Legal> legal(SmallShop.Case shop) {

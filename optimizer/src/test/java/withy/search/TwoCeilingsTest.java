@@ -3,10 +3,10 @@ package withy.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
@@ -28,12 +28,46 @@ class TwoCeilingsTest {
         return k.perMg() * build.weightMg() + k.perMilli() * build.costMilli();
     }
 
+    /** Tells what the cheapest costs, as a layout does: above a limit only that it is not below. */
+    private record Some(List<ObjectiveVector> builds, Linear[] last) implements TwoCeilings.Builds {
+        @Override
+        public long least(Linear k, long limit) {
+            last[0] = k;
+            return Math.min(
+                    limit,
+                    builds.stream().mapToLong(build -> cost(k, build)).min().orElse(Long.MAX_VALUE));
+        }
+
+        @Override
+        public @Nullable ObjectiveVector cheapest(long least) {
+            return builds.stream()
+                    .filter(build -> cost(last[0], build) == least)
+                    .findFirst()
+                    .orElse(null);
+        }
+    }
+
     private static TwoCeilings.@Nullable Edge edge(List<ObjectiveVector> builds) {
-        return new TwoCeilings(BOUNDS, Prices.Kind.WEIGHT, Prices.Kind.COST)
-                .edge((k, under) -> builds.stream()
-                        .filter(build -> cost(k, build) < under)
-                        .min(Comparator.comparingLong(build -> cost(k, build)))
-                        .orElse(null));
+        return new TwoCeilings(BOUNDS, Prices.Kind.WEIGHT, Prices.Kind.COST).edge(new Some(builds, new Linear[1]));
+    }
+
+    /** What costs so much is not always met: then nothing is said. */
+    @Test
+    void whatIsNotMetRulesNothingOut() {
+        Some some = new Some(List.of(build(90_000, 8_000_000), build(130_000, 4_000_000)), new Linear[1]);
+        TwoCeilings.Builds shy = new TwoCeilings.Builds() {
+            @Override
+            public long least(Linear k, long limit) {
+                boolean both = k.perMg() > 0 && k.perMilli() > 0;
+                return both ? Math.min(limit - 1, some.least(k, limit)) : some.least(k, limit);
+            }
+
+            @Override
+            public @Nullable ObjectiveVector cheapest(long least) {
+                return some.cheapest(least);
+            }
+        };
+        assertNull(new TwoCeilings(BOUNDS, Prices.Kind.WEIGHT, Prices.Kind.COST).edge(shy));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import withy.brief.Objective;
 import withy.objectives.Solver.Query;
@@ -82,6 +83,28 @@ class WalksTest {
         assertEquals(NO_END, score(every), () -> told + ": better than " + best);
         assertTrue(few.whole() && every.whole(), told);
         compared++;
+    }
+
+    /** What a thread that was left out scores at least is no weight: of the others the lightest build counts. */
+    @Test
+    void whatIsLeftOutHasNoWeight() {
+        SmallShop shop = SmallShop.of(0);
+        Task task = SmallShop.task(shop.catalog(), shop.query(Rulebook.standard()));
+        Site site = task.ground.sites().get(0);
+        Setting setting = Setting.of(
+                shop.catalog(), task.brief, site.shape(), site.layouts().get(0));
+        Stand stand = site.stands(setting).get(0);
+        Consumables thread = site.threads().get(0);
+        Completion.Candidate in = new Completion.Candidate(thread, Long.MIN_VALUE);
+        Completion.Candidate out = new Completion.Candidate(thread, 1);
+        int leastClass = task.brief.durabilityClass();
+        Linear weight = Prices.only(Prices.Kind.WEIGHT);
+        Completion alone = new Completion(stand, setting, List.of(in), leastClass, 1);
+        long lightest = alone.least(weight, NO_END);
+        assertTrue(lightest > 1 && !TrainGraph.none(lightest), "mg: " + lightest);
+        Completion both = new Completion(stand, setting, List.of(in, out), leastClass, 1);
+        assertEquals(lightest, both.least(weight, NO_END));
+        assertEquals(1, both.price(Prices.start(task.scoring).linear(task.aim, 0), NO_END));
     }
 
     private static long score(Dual.Outcome outcome) {
