@@ -38,6 +38,9 @@ final class Dual {
     /** True where a build met was not what its sums promised: refused by a rule outside the chain, or dearer. */
     private boolean misled;
 
+    /** True where the first legal build ends it. */
+    private boolean firstWillDo;
+
     private final List<TwoCeilings.Edge> edges = new ArrayList<>();
 
     private Task.@Nullable Judged best;
@@ -83,6 +86,11 @@ final class Dual {
      */
     record Outcome(Task.@Nullable Judged best, long bound, Prices prices, boolean whole) {}
 
+    /** Any legal build will do: the first ends it, and the outcome's bound says nothing where there is one. */
+    void firstWillDo() {
+        firstWillDo = true;
+    }
+
     Outcome solve(Prices start, long known) {
         limit = known;
         Brackets brackets = new Brackets(task, start);
@@ -103,7 +111,7 @@ final class Dual {
                 break;
             }
             take(cheapest);
-            if (cheapest.legal() && cheapest.score() <= bound) {
+            if (cheapest.legal() && (firstWillDo || cheapest.score() <= bound)) {
                 return new Outcome(best, bound, pricesSoFar, true);
             }
             if (!checkedFeasible && !task.bounds.keeps(cheapest.vector())) {
@@ -272,7 +280,8 @@ final class Dual {
             misled |= build.score() > met.score() || !build.legal() && task.bounds.keeps(build.vector());
             take(build);
         }
-        return measured < mostBuilds ? limit : Long.MIN_VALUE;
+        boolean enough = measured >= mostBuilds || firstWillDo && best != null;
+        return enough ? Long.MIN_VALUE : limit;
     }
 
     /** What a build must keep besides: the score on each side of the balance zone and inside it, and every ceiling by itself. */

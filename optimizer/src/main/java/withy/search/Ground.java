@@ -96,6 +96,9 @@ final class Ground {
     private final @Nullable Integer givenFoot;
     private final Function<Blank, BlankShape> shapes;
     private @Nullable Setting some;
+    /** Of the blank that was asked about last. */
+    private @Nullable Setting last;
+
     private @Nullable List<Site> sites;
 
     /**
@@ -165,8 +168,13 @@ final class Ground {
 
     /** Some layout of a blank, for rules that hold wherever the reel stands. */
     Setting anySetting(BlankShape shape) {
-        Layout layout = new Layout(shape.blank().id(), firstFoot(), HandleForm.SPLIT, 5);
-        return Setting.of(catalog, brief, shape, layout);
+        Setting known = last;
+        if (known == null || known.shape() != shape) {
+            Layout layout = new Layout(shape.blank().id(), firstFoot(), HandleForm.SPLIT, 5);
+            known = Setting.of(catalog, brief, shape, layout);
+            last = known;
+        }
+        return known;
     }
 
     /** Some layout, for rules that hold on every blank. */

@@ -49,9 +49,14 @@ final class Joins {
         return true;
     }
 
+    /** Every check, or none, that joins a grip to the seat. */
+    BitSet rings(Cut rear) {
+        return through(possible, rear);
+    }
+
     /** True where some check, or none, joins a grip to the seat. */
     boolean some(Cut rear) {
-        return !through(possible, rear).isEmpty();
+        return !rings(rear).isEmpty();
     }
 
     /** Those that join a grip to the seat, of these and of such as were asked about earlier. */

@@ -144,7 +144,7 @@ final class Proof {
     }
 
     private void open(Site site) {
-        if (site.ends().isEmpty() || firstWillDo && !site.mayHaveTrain()) {
+        if (site.ends().isEmpty() || firstWillDo && !(site.mayHaveTrain() && site.mayJoinSeat())) {
             return;
         }
         int highest = site.shape().blank().facts().durabilityClass();
@@ -269,6 +269,9 @@ final class Proof {
         }
         Completion completion = new Completion(stand, setting, with, node.leastClass(), most);
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
+        if (firstWillDo) {
+            dual.firstWillDo();
+        }
         Dual.Outcome outcome = dual.solve(prices, most);
         refusedBuilds += dual.refused();
         ceilingsBite |= outcome.bound() == Long.MAX_VALUE;

@@ -53,6 +53,8 @@ final class Shelf {
     final double longestForeMm;
     /** Which grips go beside which. */
     final Neighbours neighbours;
+    /** What is told of the seat where there is one only. */
+    final OneSeat oneSeat;
 
     private final Map<String, byte[]> checksThatGo = new HashMap<>();
     private final Map<String, List<ButtCap>> caps = new HashMap<>();
@@ -104,6 +106,7 @@ final class Shelf {
         this.widestCheckMm =
                 ground.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
         this.neighbours = new Neighbours(this);
+        this.oneSeat = new OneSeat(this);
     }
 
     private Cut[] cuts(Station station, List<Grip> grips, Refusal refusal) {

@@ -94,6 +94,12 @@ final class Site {
         return false;
     }
 
+    /** False where nothing joins the one seat there is to a grip on the blank, wherever the reel stands. */
+    boolean mayJoinSeat() {
+        return shelf(HandleForm.SPLIT).oneSeat.mayJoin(shape)
+                || shelf(HandleForm.FULL).oneSeat.mayJoin(shape);
+    }
+
     private boolean tipped(GuideTable.Group group, Setting any) {
         for (int t : group.tipsOn(any)) {
             TipTop tip = group.tipTops[t];
