@@ -16,6 +16,7 @@ final class BuildWalk implements Walk {
     private final Leaf leaf;
     private final long mostSteps;
     private final BooleanSupplier interrupted;
+    private boolean anyPieces;
     private long limit;
     private long steps;
     private boolean gaveUp;
@@ -35,6 +36,12 @@ final class BuildWalk implements Walk {
         this.interrupted = interrupted;
         // room is left to subtract costs below nought from it
         this.limit = Math.min(limit, TrainGraph.NONE);
+    }
+
+    /** Meets builds that take too many of a guide too, where the costs don't tell. */
+    BuildWalk withAnyPieces() {
+        anyPieces = true;
+        return this;
     }
 
     @Override
@@ -96,19 +103,28 @@ final class BuildWalk implements Walk {
         private final TrainGraph.Train train;
         private final TrainCosts.OfTrain[] of;
         private final long[][] sums;
+        /** Pieces taken so far, by guide of the group. */
+        private final int[] used;
 
         Guides(Draft draft, TrainCosts.OfTrain[] of) {
             this.draft = draft;
             this.train = draft.train;
             this.of = of;
             this.sums = new long[train.at.length][of.length];
+            this.used = new int[train.group.guides.length];
         }
 
         void from(int i, long[] soFar) {
             int before = i == 0 ? -1 : train.at[i - 1][draft.picked[i - 1]];
             int[] standing = train.at[i];
             for (int j = 0; j < standing.length; j++) {
-                if ((before < 0 || train.mayFollow(i - 1, before, standing[j])) && mayStay(i, j, soFar)) {
+                int guide = standing[j];
+                boolean there = used[guide] < train.pieces(guide) || anyPieces && !of[0].counts(guide);
+                if (!there) {
+                    step();
+                }
+                used[guide]++;
+                if (there && (before < 0 || train.mayFollow(i - 1, before, guide)) && mayStay(i, j, soFar)) {
                     draft.picked[i] = j;
                     if (i + 1 < train.at.length) {
                         from(i + 1, sums[i]);
@@ -116,6 +132,7 @@ final class BuildWalk implements Walk {
                         tips(sums[i]);
                     }
                 }
+                used[guide]--;
             }
         }
 
@@ -126,7 +143,7 @@ final class BuildWalk implements Walk {
             }
             for (int f = 0; f < of.length; f++) {
                 sum[f] = soFar[f] + of[f].cost[i][j];
-                if (!tests.get(f).may(sum[f], of[f].toGo(i, train.at[i][j]), limit)) {
+                if (!tests.get(f).may(sum[f], of[f].toGo(i, train.at[i][j], used), limit)) {
                     return false;
                 }
             }

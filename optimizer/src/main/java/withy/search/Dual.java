@@ -199,15 +199,16 @@ final class Dual {
     private Task.@Nullable Measured cheapest(long bound) {
         Task.Measured[] first = new Task.Measured[1];
         completion.builds(new BuildWalk(
-                task.aim,
-                List.of(new Walk.Test(completion.prices(), Long.MAX_VALUE)),
-                bound + 1,
-                Long.MAX_VALUE,
-                () -> false,
-                met -> {
-                    first[0] = task.measure(met.build(), shape);
-                    return Long.MIN_VALUE;
-                }));
+                        task.aim,
+                        List.of(new Walk.Test(completion.prices(), Long.MAX_VALUE)),
+                        bound + 1,
+                        Long.MAX_VALUE,
+                        () -> false,
+                        met -> {
+                            first[0] = task.measure(met.build(), shape);
+                            return Long.MIN_VALUE;
+                        })
+                .withAnyPieces());
         return first[0];
     }
 

@@ -16,6 +16,7 @@ import withy.rod.Placed;
 import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
+import withy.rules.Supply;
 
 /**
  * The guides still offered, in groups of which one train is made, with which guide may follow which. Worked out once a question: whether one
@@ -26,11 +27,15 @@ final class GuideTable {
     static final int RUNNER = 4;
 
     private final Ground ground;
+    /** True where a rule counts pieces. */
+    private final boolean counted;
+
     private final List<Group> groups = new ArrayList<>();
     private final List<Feet> footShapes = new ArrayList<>();
 
     GuideTable(Ground ground) {
         this.ground = ground;
+        this.counted = ground.ruled("stock");
         boolean oneFinish = ground.ruled("guide-train");
         Map<String, List<Guide>> byFinish = new LinkedHashMap<>();
         for (Guide guide : ground.candidates.of(PartKind.GUIDE, Guide.class)) {
@@ -83,6 +88,8 @@ final class GuideTable {
         final long[] massMg;
         final long[] costMilli;
         final int[] durabilityClass;
+        /** Pieces there are of the guide; the largest number where more can be had in time. */
+        final int[] pieces;
         /** Index of the guide's foot shape in {@link #footShapes()}. */
         final int[] footShape;
 
@@ -110,6 +117,7 @@ final class GuideTable {
             massMg = new long[guides.length];
             costMilli = new long[guides.length];
             durabilityClass = new int[guides.length];
+            pieces = new int[guides.length];
             footShape = new int[guides.length];
             ring = new int[guides.length];
             tipRing = new int[tipTops.length];
@@ -118,6 +126,7 @@ final class GuideTable {
             List<Ring> order = new ArrayList<>();
             for (int g = 0; g < guides.length; g++) {
                 massMg[g] = guides[g].massMg();
+                pieces[g] = pieces(guides[g]);
                 footShape[g] = shapeOf(guides[g]);
                 durabilityClass[g] = guides[g].facts().durabilityClass();
                 costMilli[g] = ground.tariff.partMilli(guides[g], 1) + ground.tariff.workMilli(guides[g]);
@@ -133,6 +142,11 @@ final class GuideTable {
             tipRings = order.size();
             guideOfRing = guideRings.values().toArray(Guide[]::new);
             tipOfRing = tipTopRings.values().toArray(TipTop[]::new);
+        }
+
+        private int pieces(Guide guide) {
+            Supply supply = Supply.of(guide, ground.brief, ground.catalog.asOf());
+            return counted && !supply.orderable() ? supply.free() : Integer.MAX_VALUE;
         }
 
         private static int index(List<Ring> order, Ring ring) {

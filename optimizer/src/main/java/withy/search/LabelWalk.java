@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -63,8 +64,9 @@ final class LabelWalk implements Walk {
      * @param handle its handle
      * @param before the same without its last guide; null where that is the handle alone
      * @param index index of the last guide among those that may stand there
+     * @param used pieces taken of each guide of the group
      */
-    private record Label(Chosen handle, @Nullable Label before, int index) {}
+    private record Label(Chosen handle, @Nullable Label before, int index, int[] used) {}
 
     @Override
     public long under() {
@@ -112,6 +114,15 @@ final class LabelWalk implements Walk {
         }
     }
 
+    private static int compare(List<Integer> one, List<Integer> other) {
+        for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
+            if (!one.get(i).equals(other.get(i))) {
+                return Integer.compare(one.get(i), other.get(i));
+            }
+        }
+        return Integer.compare(one.size(), other.size());
+    }
+
     /** Number by number along one train. */
     private final class Guides {
         private final Dressing with;
@@ -132,7 +143,8 @@ final class LabelWalk implements Walk {
                     may = tests.get(f).may(handle.sums()[f], of[f].best(), limit);
                 }
                 if (may) {
-                    labels.add(new Unbeaten.Of<>(new Label(handle.thing(), null, 0), handle.sums()));
+                    labels.add(new Unbeaten.Of<>(
+                            new Label(handle.thing(), null, 0, new int[train.group.guides.length]), handle.sums()));
                 }
             }
             for (int i = 0; i < train.at.length && !labels.isEmpty(); i++) {
@@ -143,38 +155,59 @@ final class LabelWalk implements Walk {
 
         /** The beginnings with one guide more. */
         private List<Unbeaten.Of<Label>> next(int i, List<Unbeaten.Of<Label>> labels) {
-            List<Unbeaten<Label>> byRing = new ArrayList<>();
-            for (int r = 0; r < train.group.rings; r++) {
-                byRing.add(new Unbeaten<>(decides));
-            }
+            Map<List<Integer>, Unbeaten<Label>> alike = new TreeMap<>(LabelWalk::compare);
             int[] standing = train.at[i];
             for (Unbeaten.Of<Label> label : labels) {
                 int before = i == 0 ? -1 : train.at[i - 1][label.thing().index];
                 for (int j = 0; j < standing.length; j++) {
                     boolean may = i == 0 || train.mayFollow(i - 1, before, standing[j]);
-                    long[] sums = may ? sums(label.sums(), i, j) : null;
-                    if (sums != null && step()) {
-                        Label more = new Label(label.thing().handle, label.thing(), j);
-                        byRing.get(train.ring(standing[j])).add(more, sums);
+                    int[] used = may ? with(standing[j], label.thing().used) : null;
+                    long[] sums = used == null ? null : sums(label.sums(), i, j, used);
+                    if (used != null && sums != null && step()) {
+                        Label more = new Label(label.thing().handle, label.thing(), j, used);
+                        alike.computeIfAbsent(toGo(i, standing[j], used), any -> new Unbeaten<>(decides))
+                                .add(more, sums);
                     }
                 }
             }
             List<Unbeaten.Of<Label>> next = new ArrayList<>();
-            byRing.forEach(ring -> next.addAll(ring.all()));
+            alike.values().forEach(of -> next.addAll(of.all()));
             if (next.size() > MOST_KEPT) {
                 giveUp();
             }
             return gaveUp ? List.of() : next;
         }
 
-        private long @Nullable [] sums(long[] soFar, int i, int j) {
+        /** Pieces taken with one more of a guide, or null where there is none left. */
+        private int @Nullable [] with(int guide, int[] used) {
+            if (!train.mayRunShort) {
+                return used;
+            }
+            int[] more = used.clone();
+            more[guide]++;
+            return more[guide] > train.pieces(guide) ? null : more;
+        }
+
+        /** What decides which guides may follow: the ring of the last, and the guides that may run short with the pieces taken. */
+        private List<Integer> toGo(int i, int guide, int[] used) {
+            List<Integer> decides = new ArrayList<>(List.of(train.ring(guide)));
+            for (int g = 0; train.mayRunShort && g < used.length; g++) {
+                if (used[g] > 0 && train.pieces(g) - used[g] < train.at.length - 1 - i) {
+                    decides.add(g);
+                    decides.add(used[g]);
+                }
+            }
+            return decides;
+        }
+
+        private long @Nullable [] sums(long[] soFar, int i, int j, int[] used) {
             if (TrainGraph.none(of[0].cost[i][j])) {
                 return null;
             }
             long[] sums = new long[of.length];
             for (int f = 0; f < of.length; f++) {
                 sums[f] = soFar[f] + of[f].cost[i][j];
-                if (!tests.get(f).may(sums[f], of[f].toGo(i, train.at[i][j]), limit)) {
+                if (!tests.get(f).may(sums[f], of[f].toGo(i, train.at[i][j], used), limit)) {
                     return null;
                 }
             }

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.Arrays;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.TipTop;
 
 /** The guide trains of one layout under one set of prices: from each guide the cheapest way on to the tip. */
@@ -9,7 +10,6 @@ final class TrainCosts {
     private static final long NONE = TrainGraph.NONE;
 
     private final OfTrain[] trains;
-    private final long best;
 
     TrainCosts(TrainGraph graph, Linear k, int leastClass) {
         long[][] wraps = new long[graph.count()][graph.feet().size()];
@@ -17,17 +17,23 @@ final class TrainCosts {
             Arrays.fill(at, NONE);
         }
         this.trains = new OfTrain[graph.trains().size()];
-        long least = NONE;
         for (int t = 0; t < trains.length; t++) {
             trains[t] = new OfTrain(graph.trains().get(t), k, leastClass, wraps);
-            least = Math.min(least, trains[t].best);
         }
-        this.best = least;
     }
 
     /** Cost of the cheapest train; {@link TrainGraph#NONE} where there is none. */
     long best() {
-        return best;
+        while (true) {
+            OfTrain cheapest = null;
+            for (OfTrain train : trains) {
+                cheapest = cheapest == null || train.best < cheapest.best ? train : cheapest;
+            }
+            if (cheapest == null || cheapest.settled) {
+                return cheapest == null ? NONE : cheapest.best;
+            }
+            cheapest.settle();
+        }
     }
 
     /** Of one group. */
@@ -54,7 +60,10 @@ final class TrainCosts {
 
         private final TrainGraph.Train train;
         private final long[][] onward;
-        private final long best;
+        private final long[] cheapestTips;
+        private @Nullable FewPieces few;
+        private long best;
+        private boolean settled;
 
         OfTrain(TrainGraph.Train train, Linear k, int leastClass, long[][] wraps) {
             this.train = train;
@@ -70,6 +79,7 @@ final class TrainCosts {
                 tips[t] = strong ? tip.cost(k) : NONE;
                 least[train.tipRing(t)] = Math.min(least[train.tipRing(t)], tips[t]);
             }
+            this.cheapestTips = least;
             boolean[][] may = train.tipFollows();
             for (int i = count - 1; i >= 0; i--) {
                 for (int r = 0; r < train.group.rings; r++) {
@@ -80,16 +90,56 @@ final class TrainCosts {
                 may = i > 0 ? train.follows(i) : may;
             }
             this.best = TrainGraph.least(least);
+            this.settled = !train.mayRunShort || TrainGraph.none(best);
         }
 
-        /** Cost of the cheapest train. */
+        /** A number no train costs less than that takes no more pieces of any guide than there are. */
         long best() {
+            settle();
             return best;
         }
 
-        /** Cost of the cheapest way on to the tip from a guide at a number (counted from 0). */
-        long toGo(int i, int guide) {
-            return onward[i][train.ring(guide)];
+        /**
+         * A number no way on to the tip costs less than from a guide at a number (counted from 0).
+         *
+         * @param used pieces taken so far of each guide of the group, this one among them
+         */
+        long toGo(int i, int guide, int[] used) {
+            FewPieces counted = few;
+            return counted == null ? onward[i][train.ring(guide)] : counted.toGo(i, guide, used);
+        }
+
+        /** True where a build that takes more pieces of a guide than there are is left out by what it costs to go on. */
+        boolean counts(int guide) {
+            FewPieces counted = few;
+            return counted != null && counted.counts(guide);
+        }
+
+        /** Counts the pieces of guides of which the cheapest train would take too many, as far as that can be done at once. */
+        private void settle() {
+            int[] counted =
+                    settled ? new int[0] : overdrawn(new FewPieces(train, cost, cheapestTips, new int[0]), new int[0]);
+            settled = true;
+            for (int[] before = new int[0]; counted.length > before.length; ) {
+                FewPieces now = new FewPieces(train, cost, cheapestTips, counted);
+                few = now;
+                best = now.best();
+                before = counted;
+                counted = overdrawn(now, counted);
+            }
+        }
+
+        /** What is counted, and more guides of which too many are taken. */
+        private int[] overdrawn(FewPieces cheapest, int[] counted) {
+            int[] used = cheapest.used();
+            int[] more = Arrays.copyOf(counted, used.length);
+            int n = counted.length;
+            for (int g = 0; g < used.length; g++) {
+                if (used[g] > train.pieces(g)) {
+                    more[n++] = g;
+                }
+            }
+            return FewPieces.countable(train, Arrays.copyOf(more, n));
         }
 
         private static long least(boolean[] may, long[] of) {

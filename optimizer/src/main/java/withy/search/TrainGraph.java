@@ -92,6 +92,9 @@ final class TrainGraph {
         final int[][] at;
 
         final List<Option<TipTop>> tips = new ArrayList<>();
+        /** True where there may be too few pieces of a guide. */
+        final boolean mayRunShort;
+
         private final int[] tipIndex;
         private final long[] style;
         private final long[] missed;
@@ -117,6 +120,7 @@ final class TrainGraph {
                 }
             }
             tipIndex = Arrays.copyOf(index, n);
+            mayRunShort = Arrays.stream(at).flatMapToInt(Arrays::stream).anyMatch(g -> group.pieces[g] < count);
         }
 
         private int[] standing(int i, Stations stations) {
@@ -149,6 +153,11 @@ final class TrainGraph {
                 }
             }
             return !tips.isEmpty();
+        }
+
+        /** Pieces there are of a guide. */
+        int pieces(int guide) {
+            return group.pieces[guide];
         }
 
         /** Whether a guide may stand next ahead of another at a number (counted from 0). */

@@ -63,8 +63,15 @@ class ManyJobsTest {
                 .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> System.out.println(plan(seed, JOBS))));
     }
 
-    /** Plans the jobs of a seed and checks the plan; a line that tells how it went. */
-    static String plan(long seed, int number) throws IOException {
+    /**
+     * Jobs of a seed and what they share.
+     *
+     * @param jobs the jobs
+     * @param supplies what there is of each part
+     */
+    record Shelf(List<PlanJob> jobs, Supplies supplies) {}
+
+    static Shelf shelf(long seed, int number) throws IOException {
         Random random = new Random(seed * 101 + 11);
         Catalog wide = CatalogReader.read(HOME.resolve("catalog-samples/wide"), SampleCatalogs.AS_OF)
                 .catalog();
@@ -86,7 +93,14 @@ class ManyJobsTest {
             brief = Changed.with(brief, "wantedBy", random.nextInt(5) == 0 ? null : DAYS[random.nextInt(3)]);
             jobs.add(new PlanJob(n + 1, catalog, Query.of(brief, Rulebook.standard()), null));
         }
-        Supplies shared = new Supplies(SampleCatalogs.AS_OF, supplies);
+        return new Shelf(jobs, new Supplies(SampleCatalogs.AS_OF, supplies));
+    }
+
+    /** Plans the jobs of a seed and checks the plan; a line that tells how it went. */
+    static String plan(long seed, int number) throws IOException {
+        Shelf shelf = shelf(seed, number);
+        List<PlanJob> jobs = shelf.jobs();
+        Supplies shared = shelf.supplies();
         long start = System.nanoTime();
         Plan plan = JobPlanner.plan(jobs, shared, Watch.NONE);
         double seconds = (System.nanoTime() - start) / 1e9;
