@@ -157,7 +157,9 @@ final class Ahead {
             if (foreCheck.cost + foreRanks.floor(i) + endFloor >= asked.under()) {
                 break;
             }
-            boolean follows = ring == NO_RING || stand.shelf.neighbours.follows(ring, foreRanks.at(i));
+            double front = from + stand.shelf.fores[foreRanks.at(i)].lengthMm();
+            boolean follows =
+                    mayEnd(front) && (ring == NO_RING || stand.shelf.neighbours.follows(ring, foreRanks.at(i)));
             Option<Grip> option = follows ? stand.foreGrip(foreRanks.at(i), from) : null;
             if (option != null) {
                 Grip grip = Objects.requireNonNull(option.part);
@@ -183,6 +185,12 @@ final class Ahead {
                 }
             }
         }
+    }
+
+    /** False where a check that is given does not go on at the front end of a fore grip. */
+    private boolean mayEnd(double frontMm) {
+        return stand.stations.optional(Station.WINDING_CHECK)
+                || !endChecks(frontMm, TrainGraph.NONE).isEmpty();
     }
 
     private void end(

@@ -22,6 +22,7 @@ import withy.rod.SeatSet;
 final class Behind {
     private static final long NONE = TrainGraph.NONE;
 
+    private static final BitSet NOTHING = new BitSet();
     private static final Rear NO_REAR = new Rear(null, NONE);
 
     private final Stand stand;
@@ -31,9 +32,11 @@ final class Behind {
     private final ButtEnd buttEnd;
     private final long dearer;
     private final Map<Long, Rear> rears = new HashMap<>();
+    private final Map<Long, Boolean> leadsOn = new HashMap<>();
     private final GripMasses rearMasses;
     private final double armMm;
     private final Map<Seats.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
+    private final Map<Seats.SeatGroup, Map<BitSet, Boolean>> some = new IdentityHashMap<>();
     private @Nullable Likely likely;
 
     Behind(Stand stand, BlankPrices prices) {
@@ -132,6 +135,42 @@ final class Behind {
             }
         }
         return found ? least : NONE;
+    }
+
+    /** True where some way leads from a seat to the butt end, beside certain rear grips, whatever it costs. */
+    boolean some(Seats.SeatGroup seat, BitSet match) {
+        Map<BitSet, Boolean> of = some.computeIfAbsent(seat, any -> new IdentityHashMap<>());
+        Boolean known = of.get(match);
+        if (known == null) {
+            known = someNow(seat, match);
+            of.put(match, known);
+        }
+        return known;
+    }
+
+    private boolean someNow(Seats.SeatGroup seat, BitSet match) {
+        SeatSet set = seat.set();
+        Likely likely = likely(seat, NONE);
+        Rings.Below below = rings.all(set.fromMm());
+        for (int r = likely.first(match); likely.has(r); r++) {
+            Cut cut = stand.shelf.rears[likely.at(r)];
+            BitSet joined = match.get(cut.index()) ? likely.joins.through(below.all, cut) : NOTHING;
+            for (int ring = joined.nextSetBit(0); ring >= 0; ring = joined.nextSetBit(ring + 1)) {
+                Option<Check> check = below.of(ring);
+                if (check != null && leadsOn(likely.at(r), set.fromMm() - check.lengthMm)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** True where a rear grip of the shelf fits and something ends the handle behind it. */
+    private boolean leadsOn(int i, double frontMm) {
+        return leadsOn.computeIfAbsent(rearKey(i, frontMm), any -> {
+            Option<Grip> rear = stand.rearGrip(i, frontMm);
+            return rear != null && buttEnd.some(rear);
+        });
     }
 
     /** Where there is one seat, it is asked about on every blank. */

@@ -46,29 +46,25 @@ final class BlankPrices {
 
     /** Checks between grip and seat. */
     Ranked rearChecks() {
-        double behind = shelf.deepestMm + shelf.widestCheckMm;
-        return checks(Station.REAR_CHECK, -behind, -shelf.shallowestMm);
+        return checks(Station.REAR_CHECK);
     }
 
     /** Checks between seat and fore grip. */
     Ranked foreChecks() {
-        double furthest = shelf.longestFrontMm + shelf.widestCheckMm;
-        return checks(Station.FORE_CHECK, shelf.shortestFrontMm, furthest);
+        return checks(Station.FORE_CHECK);
     }
 
     /** Checks that end the handle. */
     Ranked endChecks() {
-        double furthest = shelf.longestFrontMm + shelf.widestCheckMm + shelf.longestForeMm;
-        return checks(Station.WINDING_CHECK, shelf.shortestFrontMm, furthest);
+        return checks(Station.WINDING_CHECK);
     }
 
-    /** Those that go somewhere between two places told from the reel foot, wherever the reel stands on the blank. */
-    private Ranked checks(Station station, double fromMm, double toMm) {
+    /** Those that go somewhere on the blank, wherever the reel stands. */
+    private Ranked checks(Station station) {
         return checks.computeIfAbsent(station, any -> {
-            double thickest = Math.max(0, ground.firstFoot() + fromMm - shelf.widestCheckMm);
-            double thinnest = Math.max(thickest, ground.lastFoot() + toMm + shelf.widestCheckMm);
-            long[] floors = list.checks(station, fromMm, toMm);
-            return new Ranked(floors, i -> shelf.goes(station, i, shape, thickest, thinnest));
+            CheckPlaces.Reach reach = shelf.checkPlaces.reach(station);
+            long[] floors = list.checks(station, reach.fromMm(), reach.toMm());
+            return new Ranked(floors, i -> shelf.checkPlaces.goes(station, i, shape));
         });
     }
 

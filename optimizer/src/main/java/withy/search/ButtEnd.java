@@ -135,6 +135,21 @@ final class ButtEnd {
         return least;
     }
 
+    /** True where some way leads on from a rear grip where it stands. */
+    boolean some(Option<Grip> rear) {
+        if (!stand.split) {
+            return !capsFor(Station.REAR_GRIP, rear).isEmpty();
+        }
+        Matching match = matching.computeIfAbsent(buttsBeside(rear), Matching::new);
+        for (int m = 0; match.has(m); m++) {
+            Option<Grip> butt = butt(ranks.at(match.at(m))).option;
+            if (butt != null && splits(butt, rear)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /**
      * Every way on from a rear grip that costs less than a limit with what is there so far; the limit may fall as they come.
      *

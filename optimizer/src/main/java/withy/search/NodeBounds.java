@@ -100,9 +100,10 @@ final class NodeBounds {
         if (!TrainFloors.works(k)) {
             return true;
         }
-        for (HandleForm form : HandleForm.values()) {
-            for (int foot : ground.feet) {
-                for (Stand stand : node.site().stands(handleAt(node, foot, form))) {
+        // furthest from the butt there is room for any grips
+        for (int f = ground.feet.size() - 1; f >= 0; f--) {
+            for (HandleForm form : HandleForm.values()) {
+                for (Stand stand : node.site().stands(handleAt(node, ground.feet.get(f), form))) {
                     if (stand.holds(k, node.leastClass())) {
                         return true;
                     }

@@ -36,30 +36,21 @@ final class OneSeat {
         if (shelf.seats.length != 1) {
             return true;
         }
-        Blanked on = new Blanked(shape, new BitSet(), new BitSet());
+        BitSet asked = new BitSet();
+        BitSet going = new BitSet();
         for (int rear = 0; rear < shelf.rears.length; rear++) {
             BitSet joining = rings(rear);
             for (int ring = joining.nextSetBit(0); ring >= 0; ring = joining.nextSetBit(ring + 1)) {
-                if (goes(ring, on) && goes(rear, ring, shape)) {
+                if (ring > 0 && !asked.get(ring)) {
+                    asked.set(ring);
+                    going.set(ring, shelf.checkPlaces.goes(Station.REAR_CHECK, ring - 1, shape));
+                }
+                if ((ring == 0 || going.get(ring)) && goes(rear, ring, shape)) {
                     return true;
                 }
             }
         }
         return false;
-    }
-
-    /** A blank with the rings that were asked about, and those of them that go on. */
-    private record Blanked(BlankShape shape, BitSet asked, BitSet going) {}
-
-    private boolean goes(int ring, Blanked on) {
-        if (ring > 0 && !on.asked.get(ring)) {
-            ReelSeat seat = shelf.seats[0];
-            double rearmost = Math.max(0, shelf.ground.firstFoot() - seat.footCentreMm() - shelf.widestCheckMm);
-            double foremost = Math.max(rearmost, shelf.ground.lastFoot() - seat.footCentreMm());
-            on.asked.set(ring);
-            on.going.set(ring, shelf.goes(Station.REAR_CHECK, ring - 1, on.shape, rearmost, foremost));
-        }
-        return ring == 0 || on.going.get(ring);
     }
 
     private boolean goes(int rear, int ring, BlankShape shape) {

@@ -144,7 +144,9 @@ final class Proof {
     }
 
     private void open(Site site) {
-        if (site.ends().isEmpty() || firstWillDo && !(site.mayHaveTrain() && site.mayJoinSeat())) {
+        if (site.ends().isEmpty()
+                || !site.mayHaveGiven()
+                || firstWillDo && !(site.mayHaveTrain() && site.mayJoinSeat())) {
             return;
         }
         int highest = site.shape().blank().facts().durabilityClass();

@@ -1,6 +1,8 @@
 package withy.search;
 
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Check;
 import withy.rod.Share;
@@ -12,6 +14,7 @@ final class Rings {
     private final Linear k;
     private final Ranked ranks;
     private final @Nullable Option<Check> none;
+    private final Map<Long, Below> all = new HashMap<>();
 
     Rings(Stand stand, Ranked ranks, Linear k) {
         this.stand = stand;
@@ -61,6 +64,11 @@ final class Rings {
     /** Those with the front face at one place that cost less than a limit. */
     Below below(double frontMm, long limit) {
         return new Below(frontMm, limit);
+    }
+
+    /** All with the front face at one place. */
+    Below all(double frontMm) {
+        return all.computeIfAbsent(Stand.key(frontMm), any -> new Below(frontMm, TrainGraph.NONE));
     }
 
     /** Those below a limit at one place. */

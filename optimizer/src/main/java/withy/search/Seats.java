@@ -113,9 +113,9 @@ final class Seats {
             }
         }
         Held held = null;
-        for (Arbor arbor : ground.arborsWorthIt) {
+        for (Arbor arbor : shelf.arbors) {
             SeatSet set = new SeatSet(seat, hood, arbor, from);
-            if (stations.allows(Station.SEAT_ARBORS, arbor) && goes(set)) {
+            if (goes(set)) {
                 held = held == null ? held(set) : held;
                 add(set, held, cut.computeIfAbsent(arbor, any -> fitter.arbors(set)), to);
             }

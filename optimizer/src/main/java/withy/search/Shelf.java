@@ -9,6 +9,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.brief.Brief.Wish;
+import withy.catalog.Arbor;
 import withy.catalog.ButtCap;
 import withy.catalog.Check;
 import withy.catalog.Grip;
@@ -39,6 +40,7 @@ final class Shelf {
     final Cut[] butts;
     final Cut[] fores;
     final ReelSeat[] seats;
+    final List<Arbor> arbors;
     final Check[] checks;
     /** Furthest and least that a seat reaches behind the foot centre, mm. */
     final double deepestMm;
@@ -53,10 +55,13 @@ final class Shelf {
     final double longestForeMm;
     /** Which grips go beside which. */
     final Neighbours neighbours;
+    /** Which checks go where on a blank. */
+    final CheckPlaces checkPlaces;
     /** What is told of the seat where there is one only. */
     final OneSeat oneSeat;
+    /** What is told of parts that are given. */
+    final GivenParts given;
 
-    private final Map<String, byte[]> checksThatGo = new HashMap<>();
     private final Map<String, List<ButtCap>> caps = new HashMap<>();
     private final Map<String, Map<String, BitSet>> capsBeside = new HashMap<>();
     private final Map<RearFace, Joins> joins = new HashMap<>();
@@ -85,7 +90,12 @@ final class Shelf {
         this.fores = cuts(Station.FORE_GRIP, ground.foreGrips, refusal);
         this.seats = ground.seats.stream()
                 .filter(seat -> stations.allows(Station.SEAT, seat))
+                .filter(seat ->
+                        stations.optional(Station.HOOD) || !hoodsFor(seat).isEmpty())
                 .toArray(ReelSeat[]::new);
+        this.arbors = ground.arborsWorthIt.stream()
+                .filter(arbor -> stations.allows(Station.SEAT_ARBORS, arbor))
+                .toList();
         this.checks = ground.checks.toArray(Check[]::new);
         double deepest = 0;
         double shallowest = Double.MAX_VALUE;
@@ -106,7 +116,9 @@ final class Shelf {
         this.widestCheckMm =
                 ground.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
         this.neighbours = new Neighbours(this);
+        this.checkPlaces = new CheckPlaces(this);
         this.oneSeat = new OneSeat(this);
+        this.given = new GivenParts(this);
     }
 
     private Cut[] cuts(Station station, List<Grip> grips, Refusal refusal) {
@@ -145,35 +157,6 @@ final class Shelf {
 
     private static List<Double> lengths(double givenMm, Grip grip) {
         return givenMm > 0 ? List.of(givenMm) : Cut.lengthsOf(grip);
-    }
-
-    /**
-     * False where a check goes nowhere between two places on a blank: too tight even at the thinner, or too loose even at the thicker. Asked of the rules
-     * once a blank and station.
-     */
-    boolean goes(Station station, int check, BlankShape shape, double thickestMm, double thinnestMm) {
-        byte[] known =
-                checksThatGo.computeIfAbsent(station.place() + shape.blank().id(), any -> new byte[checks.length]);
-        if (known[check] == 0) {
-            boolean goes = stepsBeyond(shape, thinnestMm)
-                    || fits(station, check, shape, thickestMm, "tight")
-                            && fits(station, check, shape, thinnestMm, "loose");
-            known[check] = (byte) (goes ? 1 : -1);
-        }
-        return known[check] > 0;
-    }
-
-    /** True where a joint makes the blank thicker again before a place. */
-    private static boolean stepsBeyond(BlankShape shape, double xMm) {
-        return !shape.joints().isEmpty() && shape.joints().get(0).fromMm() <= xMm;
-    }
-
-    /** False where it does not fit there for another reason than one that another place may mend. */
-    private boolean fits(Station station, int check, BlankShape shape, double xMm, String mendable) {
-        Refusal refusal = new Refusal();
-        Placed placed = new Placed(station, checks[check], xMm, checks[check].widthMm());
-        ground.rules.onPart(ground.anySetting(shape), placed, refusal);
-        return !refusal.refused() || refusal.check().endsWith(mendable);
     }
 
     /** Moving hoods of a seat's family and size. */

@@ -94,6 +94,12 @@ final class Site {
         return false;
     }
 
+    /** False where a part of the handle that is given goes nowhere on the blank. */
+    boolean mayHaveGiven() {
+        return shelf(HandleForm.SPLIT).given.mayStand(shape)
+                || shelf(HandleForm.FULL).given.mayStand(shape);
+    }
+
     /** False where nothing joins the one seat there is to a grip on the blank, wherever the reel stands. */
     boolean mayJoinSeat() {
         return shelf(HandleForm.SPLIT).oneSeat.mayJoin(shape)

@@ -30,22 +30,31 @@ final class SomeHandle {
     }
 
     private boolean around(Seats.SeatGroup group) {
-        boolean strong = !TrainGraph.none(handle.cheapest(group, leastClass));
-        if (!strong || TrainGraph.none(handle.behind.best(group, handle.all(), TrainGraph.NONE))) {
+        if (TrainGraph.none(handle.cheapest(group, leastClass))) {
             return false;
         }
-        First first = new First(group);
-        handle.ahead.ways(group.set(), first, first);
-        return first.found;
+        boolean askedBehind = handle.stand.stations.givenBehindSeat();
+        return (!askedBehind || handle.behind.some(group, handle.all()))
+                && new First(group, true).some()
+                && (askedBehind || handle.behind.some(group, handle.all()))
+                && new First(group, false).some();
     }
 
     /** Ends at the first way around a seat. */
     private final class First implements Ahead.Asked, Ahead.Visitor {
         private final Seats.SeatGroup seat;
+        private final boolean aheadOnly;
         private boolean found;
 
-        First(Seats.SeatGroup seat) {
+        /** Of a seat, with what stands ahead of it alone or with what goes behind beside that. */
+        First(Seats.SeatGroup seat, boolean aheadOnly) {
             this.seat = seat;
+            this.aheadOnly = aheadOnly;
+        }
+
+        boolean some() {
+            handle.ahead.ways(seat.set(), this, this);
+            return found;
         }
 
         @Override
@@ -65,7 +74,7 @@ final class SomeHandle {
 
         @Override
         public long behind(BitSet beside, long ahead) {
-            return found ? TrainGraph.NONE : handle.behind.best(seat, beside, TrainGraph.NONE);
+            return !found && (aheadOnly || handle.behind.some(seat, beside)) ? 0 : TrainGraph.NONE;
         }
 
         @Override

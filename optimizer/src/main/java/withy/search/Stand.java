@@ -104,7 +104,7 @@ final class Stand {
 
     /** False where no handle of at least one class goes here, but for the thread of its ends. */
     boolean holds(Linear k, int leastClass) {
-        boolean may = shelf.seats.length != 1 || seatFits();
+        boolean may = shelf.given.mayStand(setting) && (shelf.seats.length == 1 ? seatFits() : someSeat());
         return may && SomeHandle.on(priced(k), leastClass);
     }
 
@@ -112,6 +112,15 @@ final class Stand {
     boolean seatFits() {
         for (Seats.SeatGroup group : seat(0)) {
             if (!shelf.joins(group.set()).none()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean someSeat() {
+        for (int i = 0; i < shelf.seats.length; i++) {
+            if (!seat(i).isEmpty()) {
                 return true;
             }
         }

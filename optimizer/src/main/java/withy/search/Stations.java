@@ -67,6 +67,14 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
         return choice == null ? 0 : choice.cutMm();
     }
 
+    /** True where something behind the seat is given. */
+    boolean givenBehindSeat() {
+        return given.containsKey(Station.REAR_CHECK)
+                || given.containsKey(Station.REAR_GRIP)
+                || given.containsKey(Station.BUTT_GRIP)
+                || given.containsKey(Station.BUTT_CAP);
+    }
+
     /** Highest guide number something is given for, 0 for none. */
     int lastGivenGuide() {
         int last = 0;

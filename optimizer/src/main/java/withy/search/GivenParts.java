@@ -1,0 +1,109 @@
+package withy.search;
+
+import java.util.Set;
+import withy.brief.Brief.HandleForm;
+import withy.rod.BlankShape;
+import withy.rod.Layout;
+import withy.rod.Placed;
+import withy.rod.Setting;
+import withy.rod.Station;
+import withy.rules.Refusal;
+
+/**
+ * Whether the parts of the handle that are given go on a blank at all, each by itself and wherever the reel stands: told before anything is put on the blank. Not
+ * for several threads at once.
+ */
+final class GivenParts {
+    /** What rules say of a grip's bore. */
+    private static final Set<String> BORE = Set.of("ream", "wall", "loose");
+
+    private final Shelf shelf;
+
+    GivenParts(Shelf shelf) {
+        this.shelf = shelf;
+    }
+
+    /** False where one of them, or what must stand beside it, goes nowhere on a blank. */
+    boolean mayStand(BlankShape shape) {
+        if (shelf.seats.length == 0 || shelf.rears.length == 0) {
+            return false;
+        }
+        for (Station station : shelf.stations.given().keySet()) {
+            if (!mayStand(station, shape)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** False where a check that is given goes nowhere with the reel foot at one place. */
+    boolean mayStand(Setting setting) {
+        int foot = setting.footMm();
+        for (Station station : shelf.stations.given().keySet()) {
+            if (isCheck(station) && !goes(station, setting.shape(), foot, foot)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isCheck(Station station) {
+        return station.equals(Station.REAR_CHECK)
+                || station.equals(Station.FORE_CHECK)
+                || station.equals(Station.WINDING_CHECK);
+    }
+
+    private boolean mayStand(Station station, BlankShape shape) {
+        if (station.equals(Station.REAR_GRIP)) {
+            return shelf.split ? some(shelf.rearMasses(shape), shelf.rears) : fills(shape);
+        }
+        if (station.equals(Station.BUTT_GRIP)) {
+            return shelf.split && some(shelf.buttMasses(shape), shelf.butts);
+        }
+        if (station.equals(Station.FORE_GRIP)) {
+            return some(shelf.foreMasses(shape), shelf.fores);
+        }
+        if (station.equals(Station.BUTT_CAP)) {
+            return !shelf.capsOn(shape).isEmpty();
+        }
+        return !isCheck(station) || goes(station, shape, shelf.ground.firstFoot(), shelf.ground.lastFoot());
+    }
+
+    private static boolean some(GripMasses masses, Cut[] cuts) {
+        for (int i = 0; i < cuts.length; i++) {
+            if (masses.possible(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean goes(Station station, BlankShape shape, int firstMm, int lastMm) {
+        for (int c = 0; c < shelf.checks.length; c++) {
+            if (shelf.stations.allows(station, shelf.checks[c])
+                    && shelf.checkPlaces.goes(station, c, shape, firstMm, lastMm)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Of a full grip: its bore at the butt is the same wherever it ends, and at its front end the less tight the further from the butt that is. */
+    private boolean fills(BlankShape shape) {
+        Ground ground = shelf.ground;
+        double longest = ground.lastFoot() - shelf.shallowestMm;
+        if (CheckPlaces.stepsBeyond(shape, longest)) {
+            return true;
+        }
+        Refusal refusal = new Refusal();
+        Layout layout = new Layout(shape.blank().id(), ground.firstFoot(), HandleForm.FULL, 5);
+        Setting full = Setting.of(ground.catalog, ground.brief, shape, layout);
+        for (Cut cut : shelf.rears) {
+            ground.rules.onPart(full, new Placed(Station.REAR_GRIP, cut.grip(), 0, longest), refusal.reset());
+            if (!refusal.refused() || !BORE.contains(refusal.check())) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
