@@ -92,12 +92,21 @@ final class Dual {
     }
 
     Outcome solve(Prices start, long known) {
+        return solve(start, known, ROUNDS);
+    }
+
+    /** The same with multipliers found earlier. */
+    Outcome settle(Prices found, long known) {
+        return solve(found, known, 1);
+    }
+
+    private Outcome solve(Prices start, long known, int rounds) {
         limit = known;
         Brackets brackets = new Brackets(task, start);
         Prices prices = start;
         pricesSoFar = start;
         boolean checkedFeasible = false;
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < rounds; round++) {
             long bound = completion.price(prices.linear(task.aim, margin), limit);
             if (bound > boundSoFar) {
                 boundSoFar = bound;

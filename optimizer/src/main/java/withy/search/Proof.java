@@ -1,11 +1,15 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
+import withy.rod.BlankShape;
 import withy.rod.Consumables;
 import withy.rod.Layout;
 import withy.rod.Setting;
@@ -23,6 +27,9 @@ final class Proof {
     private static final long FIRST_STEPS = 20_000;
 
     private static final long MOST_STEPS = 20_000_000;
+
+    /** Layouts looked at for one to begin with. */
+    private static final int MOST_TASTED = 6;
 
     /** Blanks opened between two looks at whether to go on. */
     private static final int SITES_UNWATCHED = 32;
@@ -60,6 +67,9 @@ final class Proof {
 
     Solution run() {
         boolean unopened = complete && !openSites();
+        if (!unopened && !firstWillDo) {
+            taste();
+        }
         boolean stopped = unopened;
         while (!stopped && !open.isEmpty() && !done() && open.element().bound() < limit()) {
             stopped = watch.interrupted().getAsBoolean() || refusedBuilds > MOST_REFUSED;
@@ -163,6 +173,54 @@ final class Proof {
         }
     }
 
+    /**
+     * Works a layout that looks good before the search begins, for multipliers that make floors tight: under those that it begins with a heavy handle is
+     * welcome wherever the rod may hang too far ahead.
+     */
+    private void taste() {
+        Node likely = likely();
+        if (likely != null) {
+            work(likely);
+        }
+    }
+
+    /** A layout of the best blank in which there are builds, one that costs little at first sight; null where none is soon met. */
+    private @Nullable Node likely() {
+        Node first = open.peek();
+        if (first == null) {
+            return null;
+        }
+        Node blank = first.at(Node.Stage.LOOKED);
+        Linear k = linear(blank.leastClass());
+        Map<Layout, Long> floors = new LinkedHashMap<>();
+        for (Layout layout : blank.site().layouts()) {
+            floors.put(layout, bounds.of(blank, layout, k));
+        }
+        return floors.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .map(entry -> setting(blank.shape(), entry.getKey()))
+                .flatMap(Optional::stream)
+                .limit(MOST_TASTED)
+                .map(setting -> rebound(new Node(
+                        Long.MIN_VALUE,
+                        order++,
+                        blank.site(),
+                        blank.leastClass(),
+                        setting,
+                        Node.Stage.HANDLED,
+                        version)))
+                .filter(node -> node.bound() < limit() && !TrainGraph.none(node.bound()))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** What a layout fixes, where it keeps the rules. */
+    private Optional<Setting> setting(BlankShape shape, Layout layout) {
+        Setting setting = Setting.of(task.ground.catalog, task.brief, shape, layout);
+        task.ground.rules.onLayout(setting, refusal.reset());
+        return refusal.refused() ? Optional.empty() : Optional.of(setting);
+    }
+
     private Node rebound(Node node) {
         return node.bounded(bounds.of(node, linear(node.leastClass()), limit()), version);
     }
@@ -212,14 +270,9 @@ final class Proof {
     }
 
     private void openLayout(Node node, Layout layout) {
-        Setting setting = Setting.of(task.ground.catalog, task.brief, node.shape(), layout);
-        task.ground.rules.onLayout(setting, refusal.reset());
-        if (refusal.refused()) {
-            return;
-        }
-        Node layoutNode =
-                new Node(node.bound(), order++, node.site(), node.leastClass(), setting, Node.Stage.LOOKED, version);
-        add(layoutNode);
+        setting(node.shape(), layout)
+                .ifPresent(setting -> add(new Node(
+                        node.bound(), order++, node.site(), node.leastClass(), setting, Node.Stage.LOOKED, version)));
     }
 
     private void complete(Node node, Setting setting) {
@@ -271,10 +324,14 @@ final class Proof {
         }
         Completion completion = new Completion(stand, setting, with, node.leastClass(), most);
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
-        if (firstWillDo) {
+if (firstWillDo) {
             dual.firstWillDo();
         }
-        Dual.Outcome outcome = dual.solve(prices, most);
+        Prices before = slices.prices(node);
+        Dual.Outcome outcome = before == null ? dual.solve(prices, most) : dual.settle(before, most);
+        if (!outcome.whole()) {
+            slices.putOff(node, outcome.prices());
+        }
         refusedBuilds += dual.refused();
         ceilingsBite |= outcome.bound() == Long.MAX_VALUE;
         Task.Judged found = outcome.best();

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The scores in which a layout that was put off is walked: first only builds that score little more than any can, which are few; where there is none,
@@ -9,10 +10,24 @@ import java.util.Map;
  */
 final class Slices {
     /** Of the scores between the least a layout may hold and the limit, this part comes first. */
-    private static final int FIRST_OF = 64;
+    private static final int FIRST_OF = 16;
 
     /** Least that a layout was known to hold when it was put off, by the node's order. */
     private final Map<Long, Long> firsts = new HashMap<>();
+
+    /** Multipliers found for a layout when it was put off, by the same. */
+    private final Map<Long, Prices> prices = new HashMap<>();
+
+    /** A layout is put off. */
+    void putOff(Node node, Prices found) {
+        prices.put(node.order(), found);
+    }
+
+    /** The multipliers found for a layout that was put off, or null. */
+    @Nullable
+    Prices prices(Node node) {
+        return prices.get(node.order());
+    }
 
     /** Where the next slice of a layout ends; the limit for the last. */
     long end(Node node, long limit) {
