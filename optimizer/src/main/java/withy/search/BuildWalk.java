@@ -85,13 +85,12 @@ final class BuildWalk implements Walk {
         }
         List<TrainGraph.Train> trains = with.graph().trains();
         for (int t = 0; t < trains.size(); t++) {
-            TrainCosts.OfTrain[] of = new TrainCosts.OfTrain[costs.length];
             boolean may = true;
-            for (int f = 0; f < of.length && may; f++) {
-                of[f] = costs[f].of(t);
-                may = tests.get(f).may(base[f], of[f].best(), limit);
+            for (int f = 0; f < costs.length && may; f++) {
+                may = tests.get(f).may(base[f], costs[f].best(t), limit);
             }
             if (may) {
+                TrainCosts.OfTrain[] of = TrainCosts.of(costs, t);
                 new Guides(new Draft(aim, with, handle, trains.get(t), tally), of).from(0, base);
             }
         }

@@ -110,7 +110,10 @@ final class LabelWalk implements Walk {
                 .all();
         List<TrainGraph.Train> trains = with.graph().trains();
         for (int t = 0; t < trains.size() && !gaveUp; t++) {
-            new Guides(with, trains.get(t), TrainCosts.of(costs, t)).from(handles);
+            List<Unbeaten.Of<Label>> beginnings = beginnings(with, handles, costs, t);
+            if (!beginnings.isEmpty()) {
+                new Guides(with, trains.get(t), TrainCosts.of(costs, t)).from(beginnings);
+            }
         }
     }
 
@@ -121,6 +124,23 @@ final class LabelWalk implements Walk {
             }
         }
         return Integer.compare(one.size(), other.size());
+    }
+
+    /** Handles that may go with a train. */
+    private List<Unbeaten.Of<Label>> beginnings(
+            Dressing with, List<Unbeaten.Of<Chosen>> handles, TrainCosts[] costs, int train) {
+        List<Unbeaten.Of<Label>> labels = new ArrayList<>();
+        int[] none = new int[with.graph().trains().get(train).group.guides.length];
+        for (Unbeaten.Of<Chosen> handle : handles) {
+            boolean may = true;
+            for (int f = 0; f < costs.length && may; f++) {
+                may = tests.get(f).may(handle.sums()[f], costs[f].best(train), limit);
+            }
+            if (may) {
+                labels.add(new Unbeaten.Of<>(new Label(handle.thing(), null, 0, none), handle.sums()));
+            }
+        }
+        return labels;
     }
 
     /** Number by number along one train. */
@@ -135,18 +155,8 @@ final class LabelWalk implements Walk {
             this.of = of;
         }
 
-        void from(List<Unbeaten.Of<Chosen>> handles) {
-            List<Unbeaten.Of<Label>> labels = new ArrayList<>();
-            for (Unbeaten.Of<Chosen> handle : handles) {
-                boolean may = true;
-                for (int f = 0; f < of.length && may; f++) {
-                    may = tests.get(f).may(handle.sums()[f], of[f].best(), limit);
-                }
-                if (may) {
-                    labels.add(new Unbeaten.Of<>(
-                            new Label(handle.thing(), null, 0, new int[train.group.guides.length]), handle.sums()));
-                }
-            }
+        void from(List<Unbeaten.Of<Label>> beginnings) {
+            List<Unbeaten.Of<Label>> labels = beginnings;
             for (int i = 0; i < train.at.length && !labels.isEmpty(); i++) {
                 labels = next(i, labels);
             }

@@ -218,8 +218,10 @@ public final class Offer {
             }
             List<Proposal> now = candidates(search.solve(favouring(objective, favour), watch), best);
             found.addAll(now);
-            if (now.stream().anyMatch(one -> one.strength() != null && differs(one.build(), best.build()))) {
-                break;
+            boolean stillBest = now.stream().anyMatch(one -> one.build().equals(best.build()));
+            if (stillBest
+                    || now.stream().anyMatch(one -> one.strength() != null && differs(one.build(), best.build()))) {
+                break; // what is best at both ends is best in between
             }
         }
         return found;

@@ -324,7 +324,7 @@ final class Proof {
         }
         Completion completion = new Completion(stand, setting, with, node.leastClass(), most);
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
-if (firstWillDo) {
+        if (firstWillDo) {
             dual.firstWillDo();
         }
         Prices before = slices.prices(node);

@@ -9,36 +9,69 @@ import withy.catalog.TipTop;
 final class TrainCosts {
     private static final long NONE = TrainGraph.NONE;
 
-    private final OfTrain[] trains;
+    private final TrainGraph graph;
+    private final Linear k;
+    private final int leastClass;
+    private final long[][] wraps;
+    private final @Nullable OfTrain[] trains;
+    private final long[] bests;
 
     TrainCosts(TrainGraph graph, Linear k, int leastClass) {
-        long[][] wraps = new long[graph.count()][graph.feet().size()];
+        this.graph = graph;
+        this.k = k;
+        this.leastClass = leastClass;
+        this.wraps = new long[graph.count()][graph.feet().size()];
         for (long[] at : wraps) {
             Arrays.fill(at, NONE);
         }
         this.trains = new OfTrain[graph.trains().size()];
+        this.bests = new long[trains.length];
+        boolean few = TrainFloors.works(k);
         for (int t = 0; t < trains.length; t++) {
-            trains[t] = new OfTrain(graph.trains().get(t), k, leastClass, wraps);
+            TrainGraph.Train train = graph.trains().get(t);
+            bests[t] = few ? new OfTrain(train, train.worthIt(), k, leastClass, wraps).best : of(t).best;
         }
     }
 
     /** Cost of the cheapest train; {@link TrainGraph#NONE} where there is none. */
     long best() {
         while (true) {
-            OfTrain cheapest = null;
-            for (OfTrain train : trains) {
-                cheapest = cheapest == null || train.best < cheapest.best ? train : cheapest;
+            int cheapest = 0;
+            for (int t = 1; t < bests.length; t++) {
+                cheapest = bests[t] < bests[cheapest] ? t : cheapest;
             }
-            if (cheapest == null || cheapest.settled) {
-                return cheapest == null ? NONE : cheapest.best;
+            if (bests.length == 0 || settled(cheapest)) {
+                return bests.length == 0 ? NONE : bests[cheapest];
             }
-            cheapest.settle();
+            bests[cheapest] = of(cheapest).best();
         }
     }
 
-    /** Of one group. */
+    /** True where the cheapest train of a group takes no more pieces than there are, or all that can be said of it is said. */
+    private boolean settled(int train) {
+        OfTrain known = trains[train];
+        return TrainGraph.none(bests[train])
+                || !graph.trains().get(train).mayRunShort
+                || known != null && known.settled;
+    }
+
+    /** Cost of the cheapest train of one group. */
+    long best(int train) {
+        if (!settled(train)) {
+            bests[train] = of(train).best();
+        }
+        return bests[train];
+    }
+
+    /** Of one group, worked out when it is first asked for. */
     OfTrain of(int train) {
-        return trains[train];
+        OfTrain known = trains[train];
+        if (known == null) {
+            TrainGraph.Train one = graph.trains().get(train);
+            known = new OfTrain(one, one.at, k, leastClass, wraps);
+            trains[train] = known;
+        }
+        return known;
     }
 
     /** One group's under each prices. */
@@ -59,15 +92,20 @@ final class TrainCosts {
         final long[] tips;
 
         private final TrainGraph.Train train;
+        private final int[][] at;
         private final long[][] onward;
         private final long[] cheapestTips;
         private @Nullable FewPieces few;
         private long best;
         private boolean settled;
 
-        OfTrain(TrainGraph.Train train, Linear k, int leastClass, long[][] wraps) {
+        /**
+         * @param at guides at each number that are looked at
+         */
+        OfTrain(TrainGraph.Train train, int[][] at, Linear k, int leastClass, long[][] wraps) {
             this.train = train;
-            int count = train.at.length;
+            this.at = at;
+            int count = at.length;
             this.cost = new long[count][];
             this.onward = new long[count][train.group.rings];
             this.tips = new long[train.tips.size()];
@@ -157,7 +195,7 @@ final class TrainCosts {
             long[] through = new long[train.group.rings];
             Arrays.fill(through, NONE);
             for (int j = 0; j < cost[i].length; j++) {
-                int ring = train.ring(train.at[i][j]);
+                int ring = train.ring(at[i][j]);
                 long on = onward[i][ring];
                 if (!TrainGraph.none(on) && !TrainGraph.none(cost[i][j]) && cost[i][j] + on < through[ring]) {
                     through[ring] = cost[i][j] + on;
@@ -167,9 +205,9 @@ final class TrainCosts {
         }
 
         private long[] costs(int i, Linear k, int leastClass, long[] wraps) {
-            long[] costs = new long[train.at[i].length];
+            long[] costs = new long[at[i].length];
             for (int j = 0; j < costs.length; j++) {
-                int g = train.at[i][j];
+                int g = at[i][j];
                 if (train.group.durabilityClass[g] < leastClass) {
                     costs[j] = NONE;
                     continue;

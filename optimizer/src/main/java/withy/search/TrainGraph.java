@@ -98,6 +98,7 @@ final class TrainGraph {
         private final int[] tipIndex;
         private final long[] style;
         private final long[] missed;
+        private int @Nullable [][] worthIt;
 
         Train(GuideTable.Group group, Stations stations) {
             this.group = group;
@@ -138,12 +139,16 @@ final class TrainGraph {
 
         /** The same of each number without those that another beats wherever weight is a burden. */
         int[][] worthIt() {
-            int[][] worthIt = new int[count][];
-            for (int i = 0; i < count; i++) {
-                boolean all = at[i].length == group.standing(setting, i + 1).length;
-                worthIt[i] = all ? group.worthIt(setting, i + 1) : at[i];
+            int[][] known = worthIt;
+            if (known == null) {
+                known = new int[count][];
+                for (int i = 0; i < count; i++) {
+                    boolean all = at[i].length == group.standing(setting, i + 1).length;
+                    known[i] = all ? group.worthIt(setting, i + 1) : at[i];
+                }
+                worthIt = known;
             }
-            return worthIt;
+            return known;
         }
 
         boolean possible() {
