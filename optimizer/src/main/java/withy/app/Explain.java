@@ -28,6 +28,7 @@ import withy.explain.Impossible;
 import withy.explain.Inquiry;
 import withy.explain.Ledger;
 import withy.explain.Lighter;
+import withy.explain.Missed;
 import withy.explain.Phrases;
 import withy.explain.Sensitivity;
 import withy.explain.WhyNot;
@@ -75,13 +76,18 @@ public final class Explain {
                 breaks,
                 finding.forcedBy().stream().map(Reasons::asked).toList(),
                 finding.tradeOffs().stream().map(Reasons::tradeOff).toList(),
-                finding.missed().stream()
-                        .map(m -> new Reasons.AskedLine(m.field(), "", m.words()))
-                        .toList(),
+                wishes(finding.missed()),
+                wishes(finding.met()),
                 finding.flips().stream().map(Reasons::flip).toList(),
                 finding.grounds().stream().map(Reasons::ground).toList(),
                 finding.first() == null ? impossible(inquiry) : null,
                 inquiry.stopped());
+    }
+
+    private static List<Reasons.AskedLine> wishes(List<Missed> wishes) {
+        return wishes.stream()
+                .map(wish -> new Reasons.AskedLine(wish.field(), "", wish.words()))
+                .toList();
     }
 
     /** Whether the best build could be lighter. */

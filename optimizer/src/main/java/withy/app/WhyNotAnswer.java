@@ -27,6 +27,7 @@ import withy.app.Reasons.ImpossibleLines;
  * @param forcedBy the fewest wishes for which the rule told first is broken; empty where it is broken without any
  * @param tradeOffs the opponent against the best build, all six objectives; empty where one of them is missing
  * @param misses nice wishes that only the best build meets
+ * @param meets nice wishes that only the opponent meets
  * @param flips what would have to change
  * @param grounds what the answer rests on
  * @param impossible why nothing at all can be built; null where something can
@@ -46,6 +47,7 @@ public record WhyNotAnswer(
         List<AskedLine> forcedBy,
         List<TradeOffLine> tradeOffs,
         List<AskedLine> misses,
+        List<AskedLine> meets,
         List<FlipLine> flips,
         List<GroundLine> grounds,
         @Nullable ImpossibleLines impossible,
@@ -56,6 +58,7 @@ public record WhyNotAnswer(
         forcedBy = List.copyOf(forcedBy);
         tradeOffs = List.copyOf(tradeOffs);
         misses = List.copyOf(misses);
+        meets = List.copyOf(meets);
         flips = List.copyOf(flips);
         grounds = List.copyOf(grounds);
     }

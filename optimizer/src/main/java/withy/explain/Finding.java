@@ -19,6 +19,7 @@ import withy.explain.TradeOffs.TradeOff;
  * @param forcedBy the fewest wishes for which that rule is broken whatever else is wished; empty where it is broken without any
  * @param tradeOffs the opponent against the best build, all six objectives; empty where there is no such pair
  * @param missed nice wishes the opponent misses and the best build meets
+ * @param met nice wishes the opponent meets and the best build misses
  * @param better where dominated: a build at least as good in everything and better in something
  * @param flips what would have to change for the parts to win
  * @param grounds what it rests on
@@ -34,6 +35,7 @@ public record Finding(
         List<Conflict.Asked> forcedBy,
         List<TradeOff> tradeOffs,
         List<Missed> missed,
+        List<Missed> met,
         @Nullable Found better,
         List<Flip> flips,
         List<Evidence> grounds) {
@@ -44,6 +46,7 @@ public record Finding(
         forcedBy = List.copyOf(forcedBy);
         tradeOffs = List.copyOf(tradeOffs);
         missed = List.copyOf(missed);
+        met = List.copyOf(met);
         flips = List.copyOf(flips);
         grounds = List.copyOf(grounds);
     }
@@ -87,6 +90,7 @@ public record Finding(
                 forcedBy,
                 tradeOffs,
                 missed,
+                met,
                 better,
                 found,
                 grounds);

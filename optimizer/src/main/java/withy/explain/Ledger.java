@@ -109,8 +109,8 @@ public final class Ledger {
         List<String> better = new ArrayList<>();
         ranked.forEach(t -> (t.better() ? better : worse).add(t.plain()));
         if (found != null) {
-            Missed.of(found.rod(), build.rod()).forEach(wish -> worse.add(Phrases.of("whynot.misses", wish.words())));
-            Missed.of(build.rod(), found.rod()).forEach(wish -> better.add(Phrases.of("whynot.with", wish.words())));
+            Missed.of(found.rod(), build.rod()).forEach(wish -> worse.add(wish.loss()));
+            Missed.of(build.rod(), found.rod()).forEach(wish -> better.add(wish.gain()));
         }
         if (worse.isEmpty() && better.isEmpty()) {
             return Phrases.of("whynot.same");

@@ -16,8 +16,14 @@ import withy.rod.Station;
  *
  * @param field field of the brief
  * @param words as said on the phone
+ * @param loss what a rod is that misses it: "without a hook keeper, …", "with a fore grip, …"
  */
-public record Missed(String field, String words) {
+public record Missed(String field, String words, String loss) {
+
+    /** What a rod has that meets it. */
+    String gain() {
+        return Phrases.of("whynot.meets", words);
+    }
 
     /** All of a rod, in the order of the brief. */
     static List<Missed> of(Rod rod) {
@@ -51,7 +57,9 @@ public record Missed(String field, String words) {
 
     private static <T> void wish(List<Missed> list, String field, @Nullable Wish<T> wish, T actual) {
         if (wish != null && !wish.hard() && !wish.value().equals(actual)) {
-            list.add(new Missed(field, Phrases.of("demand." + field + "." + HandleDemands.word(wish.value()))));
+            String words = words(field, wish.value());
+            boolean without = wish.value().equals(false);
+            list.add(new Missed(field, words, without ? unwanted(words(field, true)) : lacking(words)));
         }
     }
 
@@ -59,7 +67,20 @@ public record Missed(String field, String words) {
         if (!wish.hard() && Inquiry.ids(rod.build()).contains(wish.partId()) == bad) {
             Part part = rod.setting().catalog().find(wish.partId());
             String name = part == null ? wish.partId() : part.facts().name();
-            list.add(new Missed(field, Phrases.of("demand." + field, name)));
+            String words = Phrases.of("demand." + field, name);
+            list.add(new Missed(field, words, bad ? unwanted(name) : lacking(words)));
         }
+    }
+
+    private static String words(String field, Object value) {
+        return Phrases.of("demand." + field + "." + HandleDemands.word(value));
+    }
+
+    private static String lacking(String words) {
+        return Phrases.of("whynot.misses", words);
+    }
+
+    private static String unwanted(String words) {
+        return Phrases.of("whynot.misses.not", words);
     }
 }

@@ -180,6 +180,7 @@ final class Refused {
                 forcing,
                 List.of(),
                 List.of(),
+                List.of(),
                 null,
                 List.of(),
                 List.copyOf(grounds));

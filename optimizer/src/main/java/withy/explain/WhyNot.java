@@ -52,6 +52,11 @@ public final class WhyNot {
         return whyNot.compared(first, opponent);
     }
 
+    /** Nice wishes that the opponent misses and the best build meets, and the other way round. */
+    private record Wishes(List<Missed> missed, List<Missed> met) {
+        private static final Wishes ALIKE = new Wishes(List.of(), List.of());
+    }
+
     private Query forced(Query query) {
         return query.forcing(parts);
     }
@@ -59,17 +64,20 @@ public final class WhyNot {
     /** In the best rod, which may be one that is only looked for with parts that are asked for by name. */
     private Finding chosen(String key, Found first) {
         String sentence = Phrases.of(key, inquiry.names(parts));
-        return finding(Outcome.CHOSEN, sentence, first, first, List.of(), List.of(), null);
+        return finding(Outcome.CHOSEN, sentence, first, first, List.of(), Wishes.ALIKE, null);
     }
 
     private Finding compared(Found first, Found opponent) {
         List<TradeOff> tradeOffs = TradeOffs.between(opponent.side(0), first.side(1), inquiry.units());
         List<Missed> missed = Missed.of(opponent.rod(), first.rod());
+        List<Missed> met = Missed.of(first.rod(), opponent.rod());
+        Wishes wishes = new Wishes(missed, met);
         String names = inquiry.names(parts);
-        boolean noticed = !missed.isEmpty() || tradeOffs.stream().anyMatch(TradeOff::noticeable);
+        boolean noticed =
+                !missed.isEmpty() || !met.isEmpty() || tradeOffs.stream().anyMatch(TradeOff::noticeable);
         if (!noticed) {
             String sentence = Phrases.of("whynot.equal", names, told(differing(tradeOffs)));
-            return finding(Outcome.EQUAL, sentence, first, opponent, tradeOffs, missed, null);
+            return finding(Outcome.EQUAL, sentence, first, opponent, tradeOffs, wishes, null);
         }
         Found better = better(first, opponent);
         if (better != null) {
@@ -78,27 +86,32 @@ public final class WhyNot {
                     .toList();
             List<Missed> unmet = Missed.of(opponent.rod(), better.rod());
             String sentence = Phrases.of("whynot.dominated", names, instead(better, opponent), gained(gains, unmet));
-            return finding(Outcome.DOMINATED, sentence, first, opponent, tradeOffs, missed, better);
+            return finding(Outcome.DOMINATED, sentence, first, opponent, tradeOffs, wishes, better);
         }
-        return finding(Outcome.LOSES, losing(names, tradeOffs, missed), first, opponent, tradeOffs, missed, null);
+        return finding(Outcome.LOSES, losing(names, tradeOffs, wishes), first, opponent, tradeOffs, wishes, null);
     }
 
     /** What would be noticed, in the order of what the customer ranks first; where no loss would be, the small ones, which decide together. */
-    private String losing(String names, List<TradeOff> tradeOffs, List<Missed> missed) {
+    private String losing(String names, List<TradeOff> tradeOffs, Wishes wishes) {
         List<TradeOff> ranked = new ArrayList<>(differing(tradeOffs));
         ranked.sort(Comparator.comparingDouble(t -> -inquiry.brief().priority(t.objective())));
         List<String> losses = new ArrayList<>();
         ranked.stream().filter(t -> !t.better() && t.noticeable()).forEach(t -> losses.add(t.plain()));
-        missed.forEach(wish -> losses.add(Phrases.of("whynot.misses", wish.words())));
+        wishes.missed.forEach(wish -> losses.add(wish.loss()));
         List<String> small = new ArrayList<>();
         ranked.stream().filter(t -> !t.better() && !t.noticeable()).forEach(t -> small.add(t.plain()));
         List<String> gains = new ArrayList<>();
         ranked.stream().filter(t -> t.better() && t.noticeable()).forEach(t -> gains.add(t.plain()));
-        if (losses.isEmpty() && !small.isEmpty()) {
-            return Phrases.of("whynot.loses.small", names, Phrases.list(gains), Phrases.list(small));
+        List<String> said = new ArrayList<>();
+        if (!gains.isEmpty()) {
+            said.add(Phrases.of("whynot.is", Phrases.list(gains)));
         }
-        String key = gains.isEmpty() ? "whynot.loses.only" : "whynot.loses";
-        return Phrases.of(key, names, Phrases.list(losses), Phrases.list(gains));
+        wishes.met.forEach(wish -> said.add(wish.gain()));
+        if (losses.isEmpty() && !small.isEmpty()) {
+            return Phrases.of("whynot.loses.small", names, Phrases.list(said), Phrases.list(small));
+        }
+        String key = said.isEmpty() ? "whynot.loses.only" : "whynot.loses";
+        return Phrases.of(key, names, Phrases.list(losses), Phrases.list(said));
     }
 
     private static List<TradeOff> differing(List<TradeOff> tradeOffs) {
@@ -114,7 +127,7 @@ public final class WhyNot {
     private static String gained(List<TradeOff> gains, List<Missed> unmet) {
         List<String> words = new ArrayList<>();
         gains.forEach(t -> words.add(t.sentence()));
-        unmet.forEach(wish -> words.add(Phrases.of("whynot.meets", wish.words())));
+        unmet.forEach(wish -> words.add(wish.gain()));
         return words.isEmpty() ? Phrases.of("whynot.hair") : Phrases.list(words);
     }
 
@@ -176,16 +189,29 @@ public final class WhyNot {
             Found first,
             Found opponent,
             List<TradeOff> tradeOffs,
-            List<Missed> missed,
+            Wishes wishes,
             @Nullable Found better) {
         List<Evidence> grounds = new ArrayList<>();
         parts.forEach(id -> grounds.add(Evidence.fact(id)));
         if (outcome != Outcome.CHOSEN) {
             grounds.add(Evidence.wish("priorities"));
         }
-        missed.forEach(wish -> grounds.add(Evidence.wish(wish.field())));
+        wishes.missed.forEach(wish -> grounds.add(Evidence.wish(wish.field())));
+        wishes.met.forEach(wish -> grounds.add(Evidence.wish(wish.field())));
         return new Finding(
-                parts, outcome, sentence, first, opponent, null, List.of(), List.of(), tradeOffs, missed, better,
-                List.of(), grounds);
+                parts,
+                outcome,
+                sentence,
+                first,
+                opponent,
+                null,
+                List.of(),
+                List.of(),
+                tradeOffs,
+                wishes.missed,
+                wishes.met,
+                better,
+                List.of(),
+                grounds);
     }
 }

@@ -196,9 +196,33 @@ class WhyNotTest {
         Finding finding = compared(alone, "seat-light", Outcome.LOSES);
         assertEquals(
                 List.of("refused"), finding.missed().stream().map(Missed::field).toList());
-        assertTrue(finding.sentence().contains("without no Tarn seat-light, which would be nice"), finding.sentence());
+        assertTrue(
+                finding.sentence().contains("with Tarn seat-light, which it would be nicer without"),
+                finding.sentence());
+        assertEquals(List.of(), finding.met());
         assertTrue(finding.grounds().contains(Evidence.wish("refused")));
         assertTrue(best(nice, "").holds("keeper"), "the wish is worth a keeper");
+    }
+
+    /** Too small a wish to turn the scale is told all the same: it is what the customer would get for it. */
+    @Test
+    void niceWishesMetAreTold() {
+        Brief nice = Changed.with(BRIEF, "insisted", List.of(new PartWish("seat-light", false, 0.1)));
+        Finding finding = compared(nice, "seat-light", Outcome.LOSES);
+        assertEquals(
+                "Tarn seat-light: it can be built in, but the best rod with it is 92.40 EUR dearer. In return it is 9.0 g"
+                        + " lighter and has the Tarn seat-light, which would be nice.",
+                finding.sentence());
+        assertEquals(
+                List.of("insisted"), finding.met().stream().map(Missed::field).toList());
+        assertEquals(List.of(), finding.missed());
+        assertTrue(finding.grounds().contains(Evidence.wish("insisted")));
+        Brief alone = Changed.with(BRIEF, "insisted", List.of(new PartWish("cap-gilded", false, 0.1)));
+        Finding gilded = why(alone, "cap-gilded");
+        assertEquals(Outcome.LOSES, gilded.outcome());
+        assertTrue(
+                gilded.sentence().endsWith("In return it has the Tarn cap-gilded, which would be nice."),
+                gilded.sentence());
     }
 
     /** What the shop pays more is a third dearer to the customer (10 % and 20 %, together 1.32): 70 EUR are 92.40. Losses first, by what is ranked first. */
