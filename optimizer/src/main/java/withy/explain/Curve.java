@@ -70,12 +70,14 @@ public final class Curve {
             return new Point(mostMg / 1000.0, found, List.of(), "");
         }
         List<TradeOff> tradeOffs = TradeOffs.between(found.side(0), before.side(1), inquiry.units());
-        double saved = (before.vector().weightMg() - found.vector().weightMg()) / 1000.0;
+        String saved = inquiry.units()
+                .massBetween(
+                        before.rod().figures().weightG(), found.rod().figures().weightG());
         List<TradeOff> others = tradeOffs.stream()
                 .filter(t -> t.objective() != Objective.WEIGHT)
                 .toList();
         String costs = Ledger.costs(inquiry, before, found, others);
-        String sentence = Phrases.of("curve.next", inquiry.units().mass(saved), costs);
+        String sentence = Phrases.of("curve.next", saved, costs);
         return new Point(mostMg / 1000.0, found, tradeOffs, sentence);
     }
 }

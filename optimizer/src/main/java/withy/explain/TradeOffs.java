@@ -8,6 +8,7 @@ import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.objectives.ObjectiveVector;
 import withy.rod.Balance;
+import withy.rod.Figures;
 import withy.rod.Rod;
 import withy.units.Money;
 import withy.units.QuantityText;
@@ -123,19 +124,34 @@ public final class TradeOffs {
         return shown ? words : Phrases.of("tradeOff." + objective.key() + ".same");
     }
 
-    /** What would be told as a difference of nought is told as none. */
+    /** What would be told as a difference of nought is told as none. Differences are those of the figures as they are printed beside them. */
     private static String words(
             Objective objective, Side mine, Side other, String way, double size, QuantityText units) {
+        Figures one = mine.rod().figures();
+        Figures two = other.rod().figures();
         return switch (objective) {
-            case WEIGHT -> Phrases.of("tradeOff.weight." + way, units.mass(size));
-            case BALANCE -> Phrases.of("tradeOff.balance." + way + side(mine, other, way), units.moment(size));
-            case SWING_WEIGHT -> Phrases.of("tradeOff.swingWeight." + way, units.inertia(size));
+            case WEIGHT -> Phrases.of("tradeOff.weight." + way, units.massBetween(one.weightG(), two.weightG()));
+            case BALANCE ->
+                Phrases.of(
+                        "tradeOff.balance." + way + side(mine, other, way),
+                        units.momentBetween(one.balanceOutsideZoneNmm(), two.balanceOutsideZoneNmm()));
+            case SWING_WEIGHT ->
+                Phrases.of(
+                        "tradeOff.swingWeight." + way,
+                        units.inertiaBetween(one.swingWeightKgM2(), two.swingWeightKgM2()));
             case PRICE -> Phrases.of("tradeOff.price." + way, money(mine, size));
-            case STYLE, DURABILITY -> {
-                long whole = Math.round(size);
-                yield Phrases.of("tradeOff." + objective.key() + "." + way + (whole == 1 ? ".one" : ""), whole);
-            }
+            case STYLE -> count(objective, way, Math.abs(points(mine) - points(other)));
+            case DURABILITY -> count(objective, way, Math.round(size));
         };
+    }
+
+    private static String count(Objective objective, String way, long whole) {
+        return Phrases.of("tradeOff." + objective.key() + "." + way + (whole == 1 ? ".one" : ""), whole);
+    }
+
+    /** For looks, as they are printed. */
+    private static long points(Side side) {
+        return Math.round(side.objectives().value(Objective.STYLE) / 100.0);
     }
 
     /** Where both miss the wanted zone to one side, or one does and the other hangs in it, the words say which way it tips. */

@@ -1,5 +1,6 @@
 package withy.units;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Prints quantities for one reader; the same on every machine whatever its locale. */
@@ -34,6 +35,12 @@ public record QuantityText(UnitSystem system) {
         return pick(number(grams, 1) + " g", number(grams / MassUnit.OUNCE.grams(), 2) + " oz");
     }
 
+    /** How much two weights differ as they are printed: what a reader gets who subtracts one from the other. */
+    public String massBetween(double grams, double otherGrams) {
+        double ounce = MassUnit.OUNCE.grams();
+        return pick(between(grams, otherGrams, 1) + " g", between(grams / ounce, otherGrams / ounce, 2) + " oz");
+    }
+
     /** A small part or a bit of thread: "0.12 g", "0.004 oz". */
     public String fineMass(double grams) {
         return pick(number(grams, 2) + " g", number(grams / MassUnit.OUNCE.grams(), 3) + " oz");
@@ -56,9 +63,23 @@ public record QuantityText(UnitSystem system) {
         return pick(number(newtonMm, 0) + " N·mm", number(newtonMm / NMM_PER_OUNCE_INCH, 1) + " oz·in");
     }
 
+    /** How much two moments differ as they are printed. */
+    public String momentBetween(double newtonMm, double otherNewtonMm) {
+        return pick(
+                between(newtonMm, otherNewtonMm, 0) + " N·mm",
+                between(newtonMm / NMM_PER_OUNCE_INCH, otherNewtonMm / NMM_PER_OUNCE_INCH, 1) + " oz·in");
+    }
+
     /** A swing weight: "0.0363 kg·m²", "1982 oz·in²". */
     public String inertia(double kgM2) {
         return pick(number(kgM2, 4) + " kg·m²", number(kgM2 / KGM2_PER_OUNCE_SQUARE_INCH, 0) + " oz·in²");
+    }
+
+    /** How much two swing weights differ as they are printed. */
+    public String inertiaBetween(double kgM2, double otherKgM2) {
+        return pick(
+                between(kgM2, otherKgM2, 4) + " kg·m²",
+                between(kgM2 / KGM2_PER_OUNCE_SQUARE_INCH, otherKgM2 / KGM2_PER_OUNCE_SQUARE_INCH, 0) + " oz·in²");
     }
 
     /** A measured length on the grid limits are compared on, 0.01 mm: "82.5 mm", {@code 3.248"}. */
@@ -117,6 +138,11 @@ public record QuantityText(UnitSystem system) {
     private static String number(double value, int decimals) {
         String shown = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return shown.matches("-0(\\.0+)?") ? shown.substring(1) : shown;
+    }
+
+    private static String between(double value, double other, int decimals) {
+        BigDecimal shown = new BigDecimal(number(value, decimals));
+        return shown.subtract(new BigDecimal(number(other, decimals))).abs().toPlainString();
     }
 
     private static String trimmed(double value, int decimals) {

@@ -192,18 +192,22 @@ class AnswerTest {
         boolean equal = objective.equals("weight") && difference != 0 && Math.abs(difference) <= tolerance;
         boolean noticeable = !equal && Math.abs(difference) >= step;
         assertEquals(noticeable, tradeOff.path("noticeable").asBoolean(), said);
-        boolean none = !text(objective, Math.abs(difference)).matches(".*[1-9].*");
+        String shown = between(text(objective, value(mine, objective)), text(objective, value(other, objective)));
+        boolean none = !shown.matches(".*[1-9].*");
         assertEquals(!noticeable && !equal && !none, said.contains("too little to notice"), said);
         List<String> numbers = new ArrayList<>();
         Matcher matcher = NUMBER.matcher(said.replace("one class", "1 class"));
         while (matcher.find()) {
             numbers.add(matcher.group());
         }
-        List<String> expected = equal
-                ? List.of(text("weight", tolerance))
-                : none ? List.of() : List.of(text(objective, Math.abs(difference)));
+        List<String> expected = equal ? List.of(text("weight", tolerance)) : none ? List.of() : List.of(shown);
         assertEquals(expected, numbers, said);
         return 1;
+    }
+
+    /** What a reader gets who subtracts one figure from the other as they are printed. */
+    private static String between(String one, String other) {
+        return new BigDecimal(one).subtract(new BigDecimal(other)).abs().toPlainString();
     }
 
     private static double value(JsonNode figures, String objective) {

@@ -276,7 +276,7 @@ class ExplainedTest {
         }
     }
 
-    /** A step of any objective (weight beyond the tolerances too), or a nice wish missed that the best meets. */
+    /** A step of any objective (weight beyond the tolerances too), or a nice wish that only one of them meets. */
     private static boolean noticed(SmallShop.Case shop, Found first, Found opponent) {
         Brief brief = shop.query().brief();
         Rod a = opponent.rod();
@@ -298,11 +298,12 @@ class ExplainedTest {
                 || price >= brief.step(Objective.PRICE)
                 || style >= brief.step(Objective.STYLE) * hair
                 || classes >= brief.step(Objective.DURABILITY)
-                || !opponentMeets(first, opponent);
+                || !meets(first, opponent)
+                || !meets(opponent, first);
     }
 
-    /** True where the opponent misses no nice wish that the best build meets, told by what each wish alone costs. */
-    private static boolean opponentMeets(Found first, Found opponent) {
+    /** True where a build misses no nice wish that another meets, told by what each wish alone costs. */
+    private static boolean meets(Found first, Found opponent) {
         Brief brief = first.rod().brief();
         for (Brief one : OneWish.each(brief)) {
             long mine = new withy.objectives.NiceWishes(one)

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
@@ -96,14 +97,14 @@ final class MaySay {
         Figures b = other.figures();
         switch (objective) {
             case WEIGHT -> {
-                say(1, Math.abs(a.weightG() - b.weightG()));
+                between(1, a.weightG(), b.weightG());
                 say(1, Math.hypot(a.weightToleranceG(), b.weightToleranceG()));
             }
-            case BALANCE -> say(0, Math.abs(a.balanceOutsideZoneNmm() - b.balanceOutsideZoneNmm()));
-            case SWING_WEIGHT -> say(4, Math.abs(a.swingWeightKgM2() - b.swingWeightKgM2()));
+            case BALANCE -> between(0, a.balanceOutsideZoneNmm(), b.balanceOutsideZoneNmm());
+            case SWING_WEIGHT -> between(4, a.swingWeightKgM2(), b.swingWeightKgM2());
             case PRICE -> money(Math.abs(a.priceMinor() - b.priceMinor()));
             case STYLE ->
-                say(0, Math.abs(vector(one).styleCenti() - vector(other).styleCenti()) / 100.0);
+                between(0, vector(one).styleCenti() / 100.0, vector(other).styleCenti() / 100.0);
             case DURABILITY ->
                 say(0, Math.abs(vector(one).durabilityClasses() - vector(other).durabilityClasses()));
         }
@@ -182,8 +183,16 @@ final class MaySay {
         may.add(plain(String.format(Locale.ROOT, "%." + decimals + "f", value)));
     }
 
+    /** What a reader gets who subtracts one figure from the other as they are printed. */
+    private void between(int decimals, double value, double other) {
+        String print = "%." + decimals + "f";
+        BigDecimal printed = new BigDecimal(String.format(Locale.ROOT, print, value));
+        BigDecimal less = new BigDecimal(String.format(Locale.ROOT, print, other));
+        may.add(plain(printed.subtract(less).abs().toPlainString()));
+    }
+
     /** Without needless noughts. */
     private static String plain(String number) {
-        return new java.math.BigDecimal(number).stripTrailingZeros().toPlainString();
+        return new BigDecimal(number).stripTrailingZeros().toPlainString();
     }
 }

@@ -244,6 +244,20 @@ class QuantitiesTest {
         assertEquals("-1/2\"", imperial.partLength(-12.7));
     }
 
+    /** 111.151 g and 110.749 g differ by 0.402 g; who reads 111.2 and 110.7 subtracts 0.5. */
+    @Test
+    void differencesAgreeWithTheFiguresBesideThem() {
+        QuantityText metric = new QuantityText(UnitSystem.METRIC);
+        assertEquals("111.2 g", metric.mass(111.151));
+        assertEquals("110.7 g", metric.mass(110.749));
+        assertEquals("0.5 g", metric.massBetween(110.749, 111.151));
+        assertEquals("0.0 g", metric.massBetween(110.66, 110.74));
+        assertEquals("2 N·mm", metric.momentBetween(314.4, 312.5 - 0.9));
+        assertEquals("0.0003 kg·m²", metric.inertiaBetween(0.03625, 0.03605 - 0.00001));
+        QuantityText both = new QuantityText(UnitSystem.BOTH);
+        assertEquals("0.5 g (0.01 oz)", both.massBetween(111.151, 110.749));
+    }
+
     @Test
     void printsMetricTrimmed() {
         QuantityText metric = new QuantityText(UnitSystem.METRIC);
