@@ -44,13 +44,14 @@ public final class Phrases {
         return station(first) + (first.equals(last) ? "" : "–" + last.substring(GUIDE.length()));
     }
 
-    /** Words joined as in speech: "a", "a and b", "a, b and c". */
+    /** Words joined as in speech: "a", "a and b", "a, b and c"; "a, as it is, and b" where one has a comma of its own. */
     public static String list(List<String> words) {
         if (words.size() < 2) {
             return words.isEmpty() ? "" : words.get(0);
         }
         String most = String.join(", ", words.subList(0, words.size() - 1));
-        return of("list.and", most, words.get(words.size() - 1));
+        boolean comma = words.subList(0, words.size() - 1).stream().anyMatch(word -> word.contains(","));
+        return of(comma ? "list.and.comma" : "list.and", most, words.get(words.size() - 1));
     }
 
     /**

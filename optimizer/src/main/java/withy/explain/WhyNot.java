@@ -124,11 +124,18 @@ public final class WhyNot {
                 : Phrases.list(tradeOffs.stream().map(TradeOff::plain).toList());
     }
 
+    /** What would be noticed; where nothing would be, the small things together. */
     private static String gained(List<TradeOff> gains, List<Missed> unmet) {
         List<String> words = new ArrayList<>();
-        gains.forEach(t -> words.add(t.sentence()));
+        gains.stream().filter(TradeOff::noticeable).forEach(t -> words.add(t.plain()));
         unmet.forEach(wish -> words.add(wish.gain()));
-        return words.isEmpty() ? Phrases.of("whynot.hair") : Phrases.list(words);
+        if (!words.isEmpty()) {
+            return Phrases.list(words);
+        }
+        List<String> small = differing(gains).stream().map(TradeOff::plain).toList();
+        return small.isEmpty()
+                ? Phrases.of("whynot.hair")
+                : Phrases.of(small.size() == 1 ? "whynot.small.one" : "whynot.small", Phrases.list(small));
     }
 
     /** What the better build has in the place of what the opponent has: at most three parts, then the build's blank. */

@@ -3,10 +3,20 @@ package withy.explain;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A sentence after the name of its part, as an ear expects it. */
 class PhrasesTest {
+    @Test
+    void listsAsInSpeech() {
+        assertEquals("a", Phrases.list(List.of("a")));
+        assertEquals("a and b", Phrases.list(List.of("a", "b")));
+        assertEquals("a, b and c", Phrases.list(List.of("a", "b", "c")));
+        assertEquals("a, from 3 m, and b, 4 m in all", Phrases.list(List.of("a, from 3 m", "b, 4 m in all")));
+        assertEquals("a and b, 4 m in all", Phrases.list(List.of("a", "b, 4 m in all")));
+    }
+
     @Test
     void aPartIsNotNamedTwice() {
         assertEquals(
