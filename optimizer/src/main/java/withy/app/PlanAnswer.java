@@ -12,8 +12,9 @@ import org.jspecify.annotations.Nullable;
  * @param jobs what each open job gets
  * @param unserved jobs without a rod
  * @param unservedOneByOne the same when jobs are taken one by one in order of date
+ * @param unservedAtLeast no plan leaves fewer jobs without a rod; where that is fewer than this plan does, such a plan was not ruled out
  * @param gain noticeable steps, summed over all jobs, by which the plan beats taking them one by one; where more jobs are served only that counts
- * @param gap steps by which a plan with as few jobs unserved could be better at most; null where nothing is known of that
+ * @param gap steps by which a plan with as few jobs unserved could be better at most; null where nothing is known of that, or where fewer unserved was not ruled out
  * @param proven true where no plan is better
  * @param shopping what is to be ordered, by supplier
  * @param interrupted true where it was stopped before its end
@@ -25,6 +26,7 @@ public record PlanAnswer(
         List<JobLine> jobs,
         int unserved,
         int unservedOneByOne,
+        int unservedAtLeast,
         double gain,
         @Nullable Double gap,
         boolean proven,

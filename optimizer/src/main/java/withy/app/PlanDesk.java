@@ -50,8 +50,17 @@ public final class PlanDesk {
     /** What the plan needs to know of one job. */
     private record Seen(Job job, Brief brief, Catalog catalog, SortedMap<String, Integer> held, PlanJob plan) {}
 
-    /** Plans. */
+    /** Plans with the usual effort. */
     public PlanAnswer plan() {
+        return plan(false);
+    }
+
+    /**
+     * Plans.
+     *
+     * @param longer true where it may take minutes
+     */
+    public PlanAnswer plan(boolean longer) {
         try (Shop shop = workshop.open()) {
             Snapshot snapshot = shop.snapshot(workshop.lists());
             List<Seen> seen = new ArrayList<>();
@@ -65,7 +74,8 @@ public final class PlanDesk {
             JobPlanner.Plan plan = JobPlanner.plan(
                     asked.stream().map(Seen::plan).toList(),
                     supplies(shop, asked),
-                    new Watch(progress::stopped, (b, o, s) -> {}));
+                    new Watch(progress::stopped, (b, o, s) -> {}),
+                    longer ? JobPlanner.Effort.LONGER : JobPlanner.Effort.STANDARD);
             return answer(shop, snapshot, seen, asked, plan);
         }
     }
@@ -139,6 +149,7 @@ public final class PlanDesk {
                 lines,
                 plan.cost().unserved(),
                 plan.oneByOneCost().unserved(),
+                plan.bound().unserved(),
                 alike ? steps(gain) : 0,
                 gap == null ? null : steps(gap),
                 plan.proven(),

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import withy.app.AnswerJson;
@@ -20,6 +21,7 @@ import withy.report.PlanText;
         headerHeading = "Examples:%n"
                 + "  withy plan           all open jobs from what is on the shelf%n"
                 + "  withy plan --json    for a machine, with every build%n"
+                + "  withy plan --longer  looks for minutes where a better plan was not ruled out%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
@@ -40,6 +42,9 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Option(names = "--longer", description = "Look on for minutes where a better plan was not ruled out.")
+    private boolean longer;
+
     /** picocli sets its fields afterwards. */
     @SuppressWarnings("NullAway.Init")
     PlanCommand() {}
@@ -51,7 +56,7 @@ final class PlanCommand implements Callable<Integer> {
         Workshop workshop = catalogs.workshop(surroundings, err);
         Currency currency = Currency.getInstance(workshop.lists().rates().currency());
         PlanAnswer answer =
-                new PlanDesk(workshop, new ProgressLine(err, output.units(), currency, surroundings)).plan();
+                new PlanDesk(workshop, new ProgressLine(err, output.units(), currency, surroundings)).plan(longer);
         Answering.print(
                 output.json() ? AnswerJson.write(answer) : PlanText.of(answer, output.units()),
                 spec.commandLine().getOut());

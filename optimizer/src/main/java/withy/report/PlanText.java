@@ -108,6 +108,9 @@ public final class PlanText {
         Double gap = answer.gap();
         if (answer.proven()) {
             lines.add(Phrases.of("text.plan.proven"));
+        } else if (answer.unservedAtLeast() < answer.unserved()) {
+            int fewer = answer.unserved() - answer.unservedAtLeast();
+            lines.add(fewer == 1 ? Phrases.of("text.plan.fewerOne") : Phrases.of("text.plan.fewer", fewer));
         } else {
             lines.add(gap == null ? Phrases.of("text.plan.noBound") : Phrases.of("text.plan.gap", number(gap)));
         }

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,8 +34,11 @@ import withy.rod.Rod;
  * <p>Questions about different jobs do not depend on each other and are worked some at a time; the answers are the same as one after the other.
  */
 final class JobOptions {
-    /** How often a question may ask whether to go on. Hard ones end here with the best so far and what bounds it. */
-    private static final long MOST_STEPS = 3_000;
+    /** How often a question may ask whether to go on where its answer is to be proven. Hard ones end here with the best so far and what bounds it. */
+    static final long MOST_STEPS = 40_000;
+
+    /** The same of one that only tells more of what is known. */
+    static final long FEW_STEPS = 3_000;
 
     /** Far below the sum of all scores, and far enough from the least number that those of many jobs add up. */
     static final long NO_BOUND = Long.MIN_VALUE >> 8;
@@ -44,6 +48,7 @@ final class JobOptions {
     private final int threads;
     private final List<Known> known = new ArrayList<>();
     private final AtomicInteger asked = new AtomicInteger();
+    private final AtomicLong steps = new AtomicLong();
 
     /**
      * @param threads questions worked at a time
@@ -52,7 +57,7 @@ final class JobOptions {
         this.jobs = jobs;
         this.watch = watch;
         this.threads = threads;
-        jobs.forEach(job -> known.add(new Known(new LinkedHashMap<>(), new LinkedHashMap<>())));
+        jobs.forEach(job -> known.add(new Known(new LinkedHashMap<>(), new LinkedHashMap<>(), new HashMap<>())));
     }
 
     /**
@@ -82,12 +87,21 @@ final class JobOptions {
      *
      * @param answers by limits
      * @param seen all builds met on the way, each once
+     * @param floors what bounds it under limits, by what is known so far
      */
-    private record Known(Map<SortedMap<String, Integer>, Answer> answers, Map<Build, PlanOption> seen) {}
+    private record Known(
+            Map<SortedMap<String, Integer>, Answer> answers,
+            Map<Build, PlanOption> seen,
+            Map<SortedMap<String, Integer>, Long> floors) {}
 
     /** Questions put to the search so far. */
     int asked() {
         return asked.get();
+    }
+
+    /** Steps of the search so far. */
+    long steps() {
+        return steps.get();
     }
 
     /** Every build found for a job so far. */
@@ -95,20 +109,25 @@ final class JobOptions {
         return known.get(job).seen().values();
     }
 
-    /** The best build of each job asked about that takes no more than the limits allow. No job may be asked about twice. */
-    List<PlanOption> best(List<Ask> asks) {
+    /**
+     * The best build of each job asked about that takes no more than the limits allow. No job may be asked about twice.
+     *
+     * @param most steps of each question at most
+     */
+    List<PlanOption> best(List<Ask> asks, long most) {
         List<Callable<PlanOption>> questions = new ArrayList<>();
-        asks.forEach(ask -> questions.add(() -> best(ask)));
+        asks.forEach(ask -> questions.add(() -> best(ask, most)));
         return Workers.all(questions, threads);
     }
 
-    private PlanOption best(Ask ask) {
+    private PlanOption best(Ask ask, long most) {
         PlanOption before = known(ask);
         if (before != null) {
             return before;
         }
-        Answer made = new Answer(solve(ask), ask.below());
+        Answer made = new Answer(solve(ask, most), ask.below());
         known.get(ask.job()).answers().put(new TreeMap<>(ask.limits()), made);
+        known.get(ask.job()).floors().clear();
         return made.option();
     }
 
@@ -131,16 +150,23 @@ final class JobOptions {
         return bound >= ask.below() ? bounded(fitting(ask), bound) : null;
     }
 
-    /** Nothing under these limits scores less, as far as is known. */
     private long bound(Ask ask) {
-        long bound = NO_BOUND;
-        for (Map.Entry<SortedMap<String, Integer>, Answer> one :
-                known.get(ask.job()).answers().entrySet()) {
-            if (allowsMore(one.getKey(), ask.limits())) {
-                bound = Math.max(bound, one.getValue().option().bound());
+        return floor(ask.job(), ask.limits());
+    }
+
+    /** No build of a job under these limits scores less, as far as is known; the largest number where there is none. */
+    long floor(int job, SortedMap<String, Integer> limits) {
+        Known of = known.get(job);
+        return of.floors().computeIfAbsent(limits, key -> {
+            long bound = NO_BOUND;
+            for (Map.Entry<SortedMap<String, Integer>, Answer> one :
+                    of.answers().entrySet()) {
+                if (allowsMore(one.getKey(), key)) {
+                    bound = Math.max(bound, one.getValue().option().bound());
+                }
             }
-        }
-        return bound;
+            return bound;
+        });
     }
 
     private static PlanOption bounded(@Nullable PlanOption option, long bound) {
@@ -155,17 +181,23 @@ final class JobOptions {
     }
 
     private static boolean allowsMore(SortedMap<String, Integer> loose, SortedMap<String, Integer> tight) {
-        return loose.entrySet().stream().allMatch(limit -> {
+        if (loose.size() > tight.size()) {
+            return false;
+        }
+        for (Map.Entry<String, Integer> limit : loose.entrySet()) {
             Integer most = tight.get(limit.getKey());
-            return most != null && most <= limit.getValue();
-        });
+            if (most == null || most > limit.getValue()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean fits(PlanOption option, SortedMap<String, Integer> limits) {
         return limits.entrySet().stream().allMatch(limit -> option.of(limit.getKey()) <= limit.getValue());
     }
 
-    private PlanOption solve(Ask ask) {
+    private PlanOption solve(Ask ask, long most) {
         PlanJob job = jobs.get(ask.job());
         Build kept = job.kept();
         if (kept != null) {
@@ -180,9 +212,12 @@ final class JobOptions {
         Search search = new Search(ask.limits().isEmpty() ? job.catalog() : limited(job.catalog(), ask.limits()));
         PlanOption fitting = fitting(ask);
         long below = fitting == null ? ask.below() : Math.min(ask.below(), fitting.score());
-        Solution solution = below == Long.MAX_VALUE
-                ? search.solve(job.query(), counted(ask.job()))
-                : search.below(below, job.query(), counted(ask.job()));
+        AtomicLong own = new AtomicLong();
+        Solution solution = search.below(below, job.query(), counted(ask.job(), own, most));
+        if (!solution.proven() && below == Long.MAX_VALUE && own.get() <= most) {
+            // the proof was given up: a rule outside its chain, which the engine knows to go about
+            solution = search.solve(job.query(), counted(ask.job(), new AtomicLong(), FEW_STEPS));
+        }
         Build build = solution.build();
         if (build != null) {
             fitting = measured(job, build);
@@ -201,10 +236,10 @@ final class JobOptions {
     }
 
     /** Ends a question by its steps, not by the clock, so that equal jobs get equal plans. Keeps what is met on the way. */
-    private Watch counted(int job) {
-        AtomicLong steps = new AtomicLong();
+    private Watch counted(int job, AtomicLong own, long most) {
         return new Watch(
-                () -> steps.incrementAndGet() > MOST_STEPS
+                () -> steps.incrementAndGet() < 0
+                        || own.incrementAndGet() > most
                         || watch.interrupted().getAsBoolean(),
                 (build, objectives, score) -> {
                     see(job, measured(jobs.get(job), build));

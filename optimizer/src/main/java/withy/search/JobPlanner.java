@@ -32,11 +32,6 @@ import withy.search.planning.Assignment;
  * one with fewest orders.
  */
 public final class JobPlanner {
-    /** Questions asked at most. */
-    private static final int STANDARD_QUESTIONS = 120;
-
-    /** Cases followed up at most. */
-    private static final int MOST_CASES = 4_000;
 
     /** Jobs asked about at once when they are taken one by one. */
     private static final int GUESSED = 3;
@@ -44,17 +39,34 @@ public final class JobPlanner {
     private final List<PlanJob> jobs;
     private final Supplies supplies;
     private final Watch watch;
-    private final int questions;
+    private final Effort effort;
     private final JobOptions builds;
     private final Contention contention;
+    private Effort begun = new Effort(0, 0, 0);
 
-    private JobPlanner(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions, int threads) {
+    private JobPlanner(List<PlanJob> jobs, Supplies supplies, Watch watch, Effort effort, int threads) {
         this.jobs = List.copyOf(jobs);
         this.supplies = supplies;
         this.watch = watch;
-        this.questions = questions;
+        this.effort = effort;
         this.builds = new JobOptions(this.jobs, watch, threads);
         this.contention = new Contention(this.jobs, supplies);
+    }
+
+    /**
+     * What is asked at most once every job has its best and they were taken one by one, which is always asked to the end. Counted and not timed, so that
+     * equal jobs get equal plans.
+     *
+     * @param questions questions
+     * @param steps steps of the search
+     * @param cases cases looked at
+     */
+    public record Effort(int questions, long steps, int cases) {
+        /** Some seconds for thirty jobs on a large list. */
+        public static final Effort STANDARD = new Effort(200, 50_000, 2_000);
+
+        /** Some minutes. */
+        public static final Effort LONGER = new Effort(3_000, 1_500_000, 30_000);
     }
 
     /**
@@ -93,12 +105,17 @@ public final class JobPlanner {
 
     /** Plans. Once it is interrupted nothing more is asked, and the best plan of what is known by then comes back. */
     public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch) {
-        return plan(jobs, supplies, watch, STANDARD_QUESTIONS, Workers.MOST);
+        return plan(jobs, supplies, watch, Effort.STANDARD, Workers.MOST);
     }
 
-    /** The same with another number of questions at most, and of threads, which change nothing but the time it takes. */
-    public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch, int questions, int threads) {
-        return new JobPlanner(jobs, supplies, watch, questions, threads).plan();
+    /** The same with another effort. */
+    public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch, Effort effort) {
+        return plan(jobs, supplies, watch, effort, Workers.MOST);
+    }
+
+    /** The same with another number of threads, which changes nothing but the time it takes. */
+    public static Plan plan(List<PlanJob> jobs, Supplies supplies, Watch watch, Effort effort, int threads) {
+        return new JobPlanner(jobs, supplies, watch, effort, threads).plan();
     }
 
     private Plan plan() {
@@ -106,41 +123,57 @@ public final class JobPlanner {
         for (int job = 0; job < jobs.size(); job++) {
             asks.add(new Ask(job, new TreeMap<>(), Long.MAX_VALUE));
         }
-        List<PlanOption> alone = builds.best(asks);
+        List<PlanOption> alone = builds.best(asks, JobOptions.MOST_STEPS);
         List<PlanOption> oneByOne = oneByOne();
         List<PlanGroup> groups = new ArrayList<>();
         for (int job = 0; job < jobs.size(); job++) {
-            groups.add(new PlanGroup(contention, new TreeSet<>(Set.of(job)), alone, oneByOne));
+            groups.add(new PlanGroup(contention, builds, new TreeSet<>(Set.of(job)), alone, oneByOne));
         }
+        begun = new Effort(builds.asked(), builds.steps(), 0);
         int cases = 0;
         boolean apart = true;
-        while (apart
-                && builds.asked() < questions
-                && cases < MOST_CASES
-                && !watch.interrupted().getAsBoolean()) {
+        while (apart && cases < effort.cases() && goesOn()) {
             List<PlanGroup> unsettled =
                     groups.stream().filter(group -> !group.done()).toList();
             if (unsettled.isEmpty()) {
                 apart = join(groups, alone, oneByOne);
+                probe(groups);
             } else {
-                cases += unsettled.size();
+                int before = lookedAt(unsettled);
                 follow(unsettled);
+                cases += lookedAt(unsettled) - before;
             }
         }
         return finished(together(groups), oneByOne, alone, bound(groups));
     }
 
-    /** Follows up one case of each group: groups share no job, so that all they ask can be asked at once. */
+    /** Follows up cases of each group: groups share no job, so that all they ask can be asked at once. */
     private void follow(List<PlanGroup> groups) {
-        List<List<Ask>> each = groups.stream().map(PlanGroup::next).toList();
-        List<PlanOption> answers =
-                builds.best(each.stream().flatMap(List::stream).toList());
-        int from = 0;
-        for (int group = 0; group < groups.size(); group++) {
-            int to = from + each.get(group).size();
-            groups.get(group).answered(each.get(group), answers.subList(from, to));
-            from = to;
+        builds.best(groups.stream().flatMap(group -> group.next().stream()).toList(), JobOptions.FEW_STEPS);
+    }
+
+    /** What jobs of new groups lose by a piece less, a question of each job at a time. */
+    private void probe(List<PlanGroup> groups) {
+        List<Ask> probes = new ArrayList<>();
+        groups.stream().filter(group -> !group.done()).forEach(group -> probes.addAll(group.probes()));
+        while (!probes.isEmpty() && goesOn() && builds.steps() - begun.steps() < effort.steps() / 2) {
+            Set<Integer> asked = new TreeSet<>();
+            List<Ask> now = probes.stream()
+                    .filter(ask -> asked.size() < Workers.MOST && asked.add(ask.job()))
+                    .toList();
+            builds.best(now, JobOptions.FEW_STEPS / 3);
+            probes.removeAll(now);
         }
+    }
+
+    private static int lookedAt(List<PlanGroup> groups) {
+        return groups.stream().mapToInt(PlanGroup::lookedAt).sum();
+    }
+
+    private boolean goesOn() {
+        return builds.asked() - begun.questions() < effort.questions()
+                && builds.steps() - begun.steps() < effort.steps()
+                && !watch.interrupted().getAsBoolean();
     }
 
     /** Joins groups whose plans want the same pieces; false where none do. */
@@ -153,7 +186,7 @@ public final class JobPlanner {
                 joined.addAll(concerned ? group.jobs() : Set.of());
                 return concerned;
             });
-            groups.add(new PlanGroup(contention, joined, alone, oneByOne));
+            groups.add(new PlanGroup(contention, builds, joined, alone, oneByOne));
         }
         return !conflicts.isEmpty();
     }
@@ -244,7 +277,7 @@ public final class JobPlanner {
             if (unknown.isEmpty()) {
                 return List.copyOf(taken);
             }
-            builds.best(unknown);
+            builds.best(unknown, JobOptions.MOST_STEPS);
         }
     }
 

@@ -9,6 +9,20 @@ import java.util.List;
  * @param score sum of the scores; less is better
  */
 public record PlanCost(int unserved, long score) implements Comparable<PlanCost> {
+    static final PlanCost NONE = new PlanCost(0, 0);
+
+    /** Of one job of which no build scores less; the largest number where there is none. */
+    static PlanCost floor(long bound) {
+        return bound == Long.MAX_VALUE ? new PlanCost(1, 0) : new PlanCost(0, bound);
+    }
+
+    PlanCost plus(PlanCost other) {
+        return new PlanCost(unserved + other.unserved, score + other.score);
+    }
+
+    PlanCost minus(PlanCost other) {
+        return new PlanCost(unserved - other.unserved, score - other.score);
+    }
 
     static PlanCost of(List<PlanOption> options) {
         int unserved = 0;

@@ -46,6 +46,7 @@ class PlanTest {
     private static final long SEEDS = 24;
     private static final long BUILDS = 400;
     private static final int JOBS = 3;
+    private static final JobPlanner.Effort EFFORT = JobPlanner.Effort.STANDARD;
     private static final LocalDate[] DAYS = {
         LocalDate.of(2026, 3, 9), LocalDate.of(2026, 3, 20), LocalDate.of(2026, 4, 1)
     };
@@ -65,8 +66,8 @@ class PlanTest {
         return LongStream.range(0, 6)
                 .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
                     Small small = Small.of(seed);
-                    Plan one = JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, 120, 1);
-                    assertEquals(one, JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, 120, 2));
+                    Plan one = JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, EFFORT, 1);
+                    assertEquals(one, JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, EFFORT, 2));
                 }));
     }
 
@@ -75,15 +76,15 @@ class PlanTest {
         Small small = Small.of(1);
         AtomicBoolean stopped = new AtomicBoolean();
         Watch first = new Watch(stopped::get, (build, objectives, score) -> stopped.set(true));
-        Plan plan = JobPlanner.plan(small.jobs(), small.supplies(), first, 120, 1);
+        Plan plan = JobPlanner.plan(small.jobs(), small.supplies(), first, EFFORT, 1);
         assertEquals(1, plan.questions());
         assertTrue(new Best(small).within(plan.options()));
         assertEquals(JOBS, plan.options().size());
         stopped.set(true);
-        Plan none = JobPlanner.plan(small.jobs(), small.supplies(), first, 120, 2);
+        Plan none = JobPlanner.plan(small.jobs(), small.supplies(), first, EFFORT, 2);
         assertEquals(0, none.questions());
         assertNull(none.gap(), "nothing is known of how much better a plan could be");
-        Plan whole = JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, 120, 2);
+        Plan whole = JobPlanner.plan(small.jobs(), small.supplies(), Watch.NONE, EFFORT, 2);
         assertTrue(whole.proven());
         assertEquals(0L, whole.gap());
     }
