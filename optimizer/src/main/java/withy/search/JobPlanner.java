@@ -63,7 +63,7 @@ public final class JobPlanner {
      */
     public record Effort(int questions, long steps, int cases) {
         /** Some seconds for thirty jobs on a large list. */
-        public static final Effort STANDARD = new Effort(200, 50_000, 2_000);
+        public static final Effort STANDARD = new Effort(150, 40_000, 1_000);
 
         /** Some minutes. */
         public static final Effort LONGER = new Effort(3_000, 1_500_000, 30_000);
