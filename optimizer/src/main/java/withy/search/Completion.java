@@ -64,8 +64,9 @@ final class Completion {
         Handle handle = stand.priced(k);
         List<Priced> list = new ArrayList<>();
         long least = NONE;
+        BareTrains bare = dressings.isEmpty() ? null : dressings.get(0).bare(k);
         for (Dressing dressing : dressings) {
-            long rest = dressing.price(k);
+            long rest = dressing.price(k, bare);
             if (TrainGraph.none(rest)) {
                 continue;
             }

@@ -60,9 +60,19 @@ final class Dressing {
         return new Tally().add(blankShare, style, missed).add(0, 0, 0, fixedMilli);
     }
 
-    /** Sets the prices; cost of everything but the handle, the train at its cheapest. */
-    long price(Linear k) {
-        TrainCosts priced = graph().priced(k, leastClass);
+    /** What guides cost but for their wraps, the same with every thread. */
+    @Nullable
+    BareTrains bare(Linear k) {
+        return graph().bare(k, leastClass);
+    }
+
+    /**
+     * Sets the prices; cost of everything but the handle, the train at its cheapest.
+     *
+     * @param bare what the guides cost but for their wraps ({@link TrainGraph#bare})
+     */
+    long price(Linear k, @Nullable BareTrains bare) {
+        TrainCosts priced = graph().priced(k, leastClass, bare);
         train = priced;
         besides = tally().cost(k);
         return rest();

@@ -14,53 +14,77 @@ final class TrainCosts {
     private final int leastClass;
     private final long[][] wraps;
     private final @Nullable OfTrain[] trains;
+    private final @Nullable BareTrains bare;
+    /** What the cheapest train of each group costs, or less while it is not found. */
     private final long[] bests;
 
-    TrainCosts(TrainGraph graph, Linear k, int leastClass) {
+    private final boolean[] found;
+
+    /**
+     * @param bare what the guides cost but for their wraps, or null where weight may be welcome
+     */
+    TrainCosts(TrainGraph graph, Linear k, int leastClass, @Nullable BareTrains bare) {
         this.graph = graph;
         this.k = k;
         this.leastClass = leastClass;
+        this.bare = bare;
         this.wraps = new long[graph.count()][graph.feet().size()];
         for (long[] at : wraps) {
             Arrays.fill(at, NONE);
         }
         this.trains = new OfTrain[graph.trains().size()];
         this.bests = new long[trains.length];
-        boolean few = TrainFloors.works(k);
+        this.found = new boolean[trains.length];
         for (int t = 0; t < trains.length; t++) {
-            TrainGraph.Train train = graph.trains().get(t);
-            bests[t] = few ? new OfTrain(train, train.worthIt(), k, leastClass, wraps).best : of(t).best;
+            bests[t] = bare == null ? Long.MIN_VALUE : floor(t, bare.floor(t));
         }
+    }
+
+    private long floor(int train, long guides) {
+        long tip = TrainGraph.least(tips(graph.trains().get(train), k, leastClass));
+        return TrainGraph.none(guides) || TrainGraph.none(tip) ? NONE : guides + tip;
     }
 
     /** Cost of the cheapest train; {@link TrainGraph#NONE} where there is none. */
     long best() {
+        if (bests.length == 0) {
+            return NONE;
+        }
         while (true) {
             int cheapest = 0;
             for (int t = 1; t < bests.length; t++) {
                 cheapest = bests[t] < bests[cheapest] ? t : cheapest;
             }
-            if (bests.length == 0 || settled(cheapest)) {
-                return bests.length == 0 ? NONE : bests[cheapest];
+            if (found[cheapest]) {
+                return bests[cheapest];
             }
-            bests[cheapest] = of(cheapest).best();
+            find(cheapest);
         }
-    }
-
-    /** True where the cheapest train of a group takes no more pieces than there are, or all that can be said of it is said. */
-    private boolean settled(int train) {
-        OfTrain known = trains[train];
-        return TrainGraph.none(bests[train])
-                || !graph.trains().get(train).mayRunShort
-                || known != null && known.settled;
     }
 
     /** Cost of the cheapest train of one group. */
     long best(int train) {
-        if (!settled(train)) {
-            bests[train] = of(train).best();
+        while (!found[train]) {
+            find(train);
         }
         return bests[train];
+    }
+
+    /** Comes nearer to the cheapest train of a group: first whatever pieces there are, then with no more than there are. */
+    private void find(int t) {
+        TrainGraph.Train train = graph.trains().get(t);
+        OfTrain known = trains[t];
+        if (known == null && bare != null) {
+            OfTrain quick = new OfTrain(train, train.worthIt(), bare.of(t), k, leastClass, wraps);
+            found[t] = !train.mayRunShort || TrainGraph.none(quick.best);
+            bests[t] = quick.best;
+            if (!found[t]) {
+                of(t);
+            }
+        } else {
+            bests[t] = of(t).best();
+            found[t] = true;
+        }
     }
 
     /** Of one group, worked out when it is first asked for. */
@@ -68,7 +92,7 @@ final class TrainCosts {
         OfTrain known = trains[train];
         if (known == null) {
             TrainGraph.Train one = graph.trains().get(train);
-            known = new OfTrain(one, one.at, k, leastClass, wraps);
+            known = new OfTrain(one, one.at, null, k, leastClass, wraps);
             trains[train] = known;
         }
         return known;
@@ -81,6 +105,17 @@ final class TrainCosts {
             of[f] = costs[f].of(train);
         }
         return of;
+    }
+
+    /** Cost of each tip-top; {@link TrainGraph#NONE} where it is of too low a class. */
+    private static long[] tips(TrainGraph.Train train, Linear k, int leastClass) {
+        long[] tips = new long[train.tips.size()];
+        for (int t = 0; t < tips.length; t++) {
+            Option<TipTop> tip = train.tips.get(t);
+            boolean strong = Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass;
+            tips[t] = strong ? tip.cost(k) : NONE;
+        }
+        return tips;
     }
 
     /** Costs of one group's train. */
@@ -101,20 +136,24 @@ final class TrainCosts {
 
         /**
          * @param at guides at each number that are looked at
+         * @param bare what they cost but for their wraps, or null where that is not known
          */
-        OfTrain(TrainGraph.Train train, int[][] at, Linear k, int leastClass, long[][] wraps) {
+        OfTrain(
+                TrainGraph.Train train,
+                int[][] at,
+                long @Nullable [][] bare,
+                Linear k,
+                int leastClass,
+                long[][] wraps) {
             this.train = train;
             this.at = at;
             int count = at.length;
             this.cost = new long[count][];
             this.onward = new long[count][train.group.rings];
-            this.tips = new long[train.tips.size()];
+            this.tips = tips(train, k, leastClass);
             long[] least = new long[train.group.tipRings];
             Arrays.fill(least, NONE);
             for (int t = 0; t < tips.length; t++) {
-                Option<TipTop> tip = train.tips.get(t);
-                boolean strong = Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass;
-                tips[t] = strong ? tip.cost(k) : NONE;
                 least[train.tipRing(t)] = Math.min(least[train.tipRing(t)], tips[t]);
             }
             this.cheapestTips = least;
@@ -123,7 +162,7 @@ final class TrainCosts {
                 for (int r = 0; r < train.group.rings; r++) {
                     onward[i][r] = least(may[r], least);
                 }
-                cost[i] = costs(i, k, leastClass, wraps[i]);
+                cost[i] = costs(i, bare == null ? train.bare(i, at[i], k, leastClass) : bare[i], k, wraps[i]);
                 least = through(i);
                 may = i > 0 ? train.follows(i) : may;
             }
@@ -204,19 +243,17 @@ final class TrainCosts {
             return through;
         }
 
-        private long[] costs(int i, Linear k, int leastClass, long[] wraps) {
-            long[] costs = new long[at[i].length];
+        private long[] costs(int i, long[] bare, Linear k, long[] wraps) {
+            long[] costs = new long[bare.length];
             for (int j = 0; j < costs.length; j++) {
-                int g = at[i][j];
-                if (train.group.durabilityClass[g] < leastClass) {
-                    costs[j] = NONE;
-                    continue;
+                costs[j] = bare[j];
+                if (!TrainGraph.none(bare[j])) {
+                    int shape = train.group.footShape[at[i][j]];
+                    if (wraps[shape] == NONE) {
+                        wraps[shape] = train.wraps(i, at[i][j], k);
+                    }
+                    costs[j] += wraps[shape];
                 }
-                int shape = train.group.footShape[g];
-                if (wraps[shape] == NONE) {
-                    wraps[shape] = train.wraps(i, g, k);
-                }
-                costs[j] = train.bare(i, g, k) + wraps[shape];
             }
             return costs;
         }

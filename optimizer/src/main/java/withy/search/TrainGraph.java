@@ -60,7 +60,18 @@ final class TrainGraph {
 
     /** Works the ways on out under some prices, with guides and tip-top of at least one class. */
     TrainCosts priced(Linear k, int leastClass) {
-        return new TrainCosts(this, k, leastClass);
+        return priced(k, leastClass, bare(k, leastClass));
+    }
+
+    /** The same where it is known what the guides cost but for their wraps. */
+    TrainCosts priced(Linear k, int leastClass, @Nullable BareTrains bare) {
+        return new TrainCosts(this, k, leastClass, bare);
+    }
+
+    /** What the guides cost but for their wraps; null where these prices may make weight welcome. */
+    @Nullable
+    BareTrains bare(Linear k, int leastClass) {
+        return TrainFloors.works(k) ? new BareTrains(this, k, leastClass) : null;
     }
 
     int count() {
@@ -211,6 +222,15 @@ final class TrainGraph {
                     + k.perMilli() * group.costMilli[g]
                     - k.perStyleCenti() * style[g]
                     + k.perMilliStep() * missed[g];
+        }
+
+        /** The same of each of some guides; {@link #NONE} where one is of too low a class. */
+        long[] bare(int i, int[] guides, Linear k, int leastClass) {
+            long[] bare = new long[guides.length];
+            for (int j = 0; j < guides.length; j++) {
+                bare[j] = group.durabilityClass[guides[j]] < leastClass ? NONE : bare(i, guides[j], k);
+            }
+            return bare;
         }
 
         long wraps(int i, int g, Linear k) {
