@@ -28,6 +28,9 @@ final class Proof {
 
     private static final long MOST_STEPS = 20_000_000;
 
+    /** The version of a node whose bound is that of another. */
+    private static final int UNSEEN = -1;
+
     /** Layouts looked at for one to begin with. */
     private static final int MOST_TASTED = 6;
 
@@ -163,12 +166,21 @@ final class Proof {
         if (firstWillDo) {
             highest = Math.min(highest, leastClass()); // the least class has them all
         }
+        long floor = Long.MIN_VALUE;
         for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
             Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, Node.Stage.OPENED, version);
-            if (!firstWillDo) {
-                add(node);
-            } else if (bounds.mayAfford(node)) {
-                open.add(node);
+            if (firstWillDo) {
+                if (bounds.mayAfford(node)) {
+                    open.add(node);
+                }
+            } else if (leastClass == leastClass()) {
+                floor = add(node).bound();
+            } else if (!TrainGraph.none(floor)) {
+                // a rod of a higher class is one of the lower, too, and a class is all that it is credited besides
+                floor -= linear(leastClass - 1).constant() - linear(leastClass).constant();
+                if (floor < limit()) {
+                    open.add(node.bounded(floor, UNSEEN));
+                }
             }
         }
     }
@@ -187,6 +199,10 @@ final class Proof {
     /** A layout of the best blank in which there are builds, one that costs little at first sight; null where none is soon met. */
     private @Nullable Node likely() {
         Node first = open.peek();
+        while (first != null && first.version() == UNSEEN) {
+            add(open.remove());
+            first = open.peek();
+        }
         if (first == null) {
             return null;
         }
@@ -226,11 +242,12 @@ final class Proof {
     }
 
     /** Puts a node that was made or looked at more closely among the open ones, unless nothing in it can be of interest. */
-    private void add(Node node) {
+    private Node add(Node node) {
         Node now = rebound(node);
         if (now.bound() < limit() && !TrainGraph.none(now.bound())) {
             open.add(now);
         }
+        return now;
     }
 
     private void work(Node node) {
