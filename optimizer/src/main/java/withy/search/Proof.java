@@ -1,48 +1,34 @@
 package withy.search;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
-import withy.rod.BlankShape;
-import withy.rod.Consumables;
 import withy.rod.Layout;
 import withy.rod.Setting;
-import withy.rules.Refusal;
 
 /**
  * Best-first search with proof. A node is a blank with one least class, then a layout of it; the node with the least bound is looked at more closely
  * ({@link Node.Stage}) or worked next, so the search ends when no open node can beat the best build found.
  */
-final class Proof {
+final class Proof implements LayoutWork.Search {
     /** Builds a rule outside the chain may refuse before the proof is given up and left to the engine. */
     private static final long MOST_REFUSED = 50_000;
-
-    /** Handles and builds met in one walk through a layout, at first and when no other may hold a better one. */
-    private static final long FIRST_STEPS = 20_000;
-
-    private static final long MOST_STEPS = 20_000_000;
 
     /** The version of a node whose bound is that of another. */
     private static final int UNSEEN = -1;
 
-    /** Layouts looked at for one to begin with. */
-    private static final int MOST_TASTED = 6;
+    /** With fewer blanks open than this, multipliers are as soon learnt on the way. */
+    private static final int WORTH_A_LOOK = 4;
 
     /** Blanks opened between two looks at whether to go on. */
     private static final int SITES_UNWATCHED = 32;
 
     private final Task task;
     private final Watch watch;
-    private final Slices slices = new Slices();
     private PriorityQueue<Node> open = new PriorityQueue<>(Node.BEST_FIRST);
-    private final Refusal refusal = new Refusal();
     private final NodeBounds bounds;
+    private final LayoutWork layouts;
     private final boolean complete;
     private Prices prices;
     private int version;
@@ -66,12 +52,13 @@ final class Proof {
                 && !task.ground.threads.isEmpty()
                 && !task.ground.blanks.isEmpty();
         this.bounds = new NodeBounds(task);
+        this.layouts = new LayoutWork(task, bounds, watch, this);
     }
 
     Solution run() {
         boolean unopened = complete && !openSites();
         if (!unopened && !firstWillDo) {
-            taste();
+            begin();
         }
         boolean stopped = unopened;
         while (!stopped && !open.isEmpty() && !done() && open.element().bound() < limit()) {
@@ -121,7 +108,18 @@ final class Proof {
         return firstWillDo && best != null;
     }
 
-    private long limit() {
+    @Override
+    public boolean firstWillDo() {
+        return firstWillDo;
+    }
+
+    @Override
+    public Prices prices() {
+        return prices;
+    }
+
+    @Override
+    public long limit() {
         Task.Judged found = best;
         return found == null ? under : found.score();
     }
@@ -133,7 +131,7 @@ final class Proof {
     }
 
     private Linear linear(int leastClass) {
-        return prices.linear(task.aim, leastClass - (long) task.brief.durabilityClass());
+        return prices.linear(task.aim, task.margin(leastClass));
     }
 
     /** The class every load-bearing part must have at least. */
@@ -185,56 +183,19 @@ final class Proof {
         }
     }
 
-    /**
-     * Works a layout that looks good before the search begins, for multipliers that make floors tight: under those that it begins with a heavy handle is
-     * welcome wherever the rod may hang too far ahead.
-     */
-    private void taste() {
-        Node likely = likely();
-        if (likely != null) {
-            work(likely);
-        }
-    }
-
-    /** A layout of the best blank in which there are builds, one that costs little at first sight; null where none is soon met. */
-    private @Nullable Node likely() {
+    /** Works one layout before the search begins. */
+    private void begin() {
         Node first = open.peek();
         while (first != null && first.version() == UNSEEN) {
             add(open.remove());
             first = open.peek();
         }
-        if (first == null) {
-            return null;
+        Node layout = first == null || open.size() < WORTH_A_LOOK
+                ? null
+                : new FirstLayout(task, bounds).of(first, linear(first.leastClass()), limit());
+        if (layout != null) {
+            work(layout);
         }
-        Node blank = first.at(Node.Stage.LOOKED);
-        Linear k = linear(blank.leastClass());
-        Map<Layout, Long> floors = new LinkedHashMap<>();
-        for (Layout layout : blank.site().layouts()) {
-            floors.put(layout, bounds.of(blank, layout, k));
-        }
-        return floors.entrySet().stream()
-                .sorted(Map.Entry.comparingByValue())
-                .map(entry -> setting(blank.shape(), entry.getKey()))
-                .flatMap(Optional::stream)
-                .limit(MOST_TASTED)
-                .map(setting -> rebound(new Node(
-                        Long.MIN_VALUE,
-                        order++,
-                        blank.site(),
-                        blank.leastClass(),
-                        setting,
-                        Node.Stage.HANDLED,
-                        version)))
-                .filter(node -> node.bound() < limit() && !TrainGraph.none(node.bound()))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** What a layout fixes, where it keeps the rules. */
-    private Optional<Setting> setting(BlankShape shape, Layout layout) {
-        Setting setting = Setting.of(task.ground.catalog, task.brief, shape, layout);
-        task.ground.rules.onLayout(setting, refusal.reset());
-        return refusal.refused() ? Optional.empty() : Optional.of(setting);
     }
 
     private Node rebound(Node node) {
@@ -287,7 +248,7 @@ final class Proof {
     }
 
     private void openLayout(Node node, Layout layout) {
-        setting(node.shape(), layout)
+        task.setting(node.shape(), layout)
                 .ifPresent(setting -> add(new Node(
                         node.bound(), order++, node.site(), node.leastClass(), setting, Node.Stage.LOOKED, version)));
     }
@@ -298,58 +259,25 @@ final class Proof {
             return;
         }
         opened++;
-        long least = complete(node, setting, limit(), FIRST_STEPS);
+        long least = layouts.first(node, setting);
         if (least < limit()) {
             open.add(node.at(Node.Stage.WEIGHED).bounded(least, version));
         }
     }
 
     private void completeInSlices(Node node, Setting setting) {
-        long most = slices.end(node, limit());
-        long least = complete(node, setting, most, MOST_STEPS);
+        long most = layouts.end(node);
+        long least = layouts.slice(node, setting, most);
         if (least == Long.MAX_VALUE && most < limit()) {
             open.add(node.bounded(most, version));
         } else if (least < Long.MAX_VALUE) {
-            weakestBound =
-                    Math.min(weakestBound, most < limit() ? complete(node, setting, limit(), MOST_STEPS) : least);
+            weakestBound = Math.min(weakestBound, most < limit() ? layouts.slice(node, setting, limit()) : least);
         }
     }
 
-    private long complete(Node node, Setting setting, long most, long mostSteps) {
-        long least = Long.MAX_VALUE;
-        for (Stand stand : node.site().stands(setting)) {
-            least = Math.min(least, complete(node, setting, stand, Math.min(most, limit()), mostSteps));
-        }
-        return least;
-    }
-
-    /**
-     * The best build of a layout that scores less than a limit; a number what was not seen of it does not score below, or the largest where all was.
-     */
-    private long complete(Node node, Setting setting, Stand stand, long most, long mostSteps) {
-        Linear k = linear(node.leastClass());
-        List<Consumables> all = node.site().threads();
-        long[] floors = TrainFloors.works(k) ? bounds.dressed(node, setting, stand, k, limit()) : new long[all.size()];
-        List<Completion.Candidate> with = new ArrayList<>();
-        for (int t = 0; t < all.size(); t++) {
-            if (all.get(t).adhesive().equals(stand.fitter.with().adhesive())) {
-                with.add(new Completion.Candidate(all.get(t), TrainFloors.works(k) ? floors[t] : Long.MIN_VALUE));
-            }
-        }
-        if (with.isEmpty()) {
-            return Long.MAX_VALUE;
-        }
-        Completion completion = new Completion(stand, setting, with, node.leastClass(), most);
-        Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
-        if (firstWillDo) {
-            dual.firstWillDo();
-        }
-        Prices before = slices.prices(node);
-        Dual.Outcome outcome = before == null ? dual.solve(prices, most) : dual.settle(before, most);
-        if (!outcome.whole()) {
-            slices.putOff(node, outcome.prices());
-        }
-        refusedBuilds += dual.refused();
+    @Override
+    public void took(Dual.Outcome outcome, long refused) {
+        refusedBuilds += refused;
         ceilingsBite |= outcome.bound() == Long.MAX_VALUE;
         Task.Judged found = outcome.best();
         if (found != null && found.score() < limit()) {
@@ -357,7 +285,6 @@ final class Proof {
             watch.better().found(found.build(), found.vector(), found.score());
         }
         learn(outcome.prices());
-        return outcome.whole() ? Long.MAX_VALUE : outcome.bound();
     }
 
     /** Other multipliers make other floors; small changes are not worth new ones. */

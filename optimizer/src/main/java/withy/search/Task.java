@@ -1,13 +1,17 @@
 package withy.search;
 
+import java.util.Optional;
 import withy.brief.Brief;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.rod.BlankShape;
 import withy.rod.Build;
+import withy.rod.Layout;
 import withy.rod.Rod;
+import withy.rod.Setting;
 import withy.rules.Judge;
+import withy.rules.Refusal;
 
 /** One question: what it leaves open, and what it wants. */
 final class Task {
@@ -25,6 +29,19 @@ final class Task {
         this.brief = query.brief();
         this.scoring = aim.scoring();
         this.bounds = aim.bounds();
+    }
+
+    /** What a layout fixes, where it keeps the rules. */
+    Optional<Setting> setting(BlankShape shape, Layout layout) {
+        Setting setting = Setting.of(ground.catalog, brief, shape, layout);
+        Refusal refusal = new Refusal();
+        ground.rules.onLayout(setting, refusal.reset());
+        return refusal.refused() ? Optional.empty() : Optional.of(setting);
+    }
+
+    /** Classes above what was asked that builds are credited with whose load-bearing parts are all of a class. */
+    long margin(int leastClass) {
+        return leastClass - (long) brief.durabilityClass();
     }
 
     /** Measures and judges a build. */
