@@ -12,9 +12,9 @@ import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Watch;
 import withy.rod.Build;
 import withy.rod.Station;
-import withy.search.ChangeLadder;
 import withy.search.ChangeLadder.Rung;
 import withy.search.ChangeLadder.Situation;
 import withy.search.JobPlanner;
@@ -29,8 +29,13 @@ final class Again {
 
     private Again() {}
 
+    /** A way to choose again with so many changes at most. */
+    interface Ladder {
+        List<Rung> climb(Situation situation, int changes, Watch watch);
+    }
+
     /** A part of the best build is out; nothing is glued. Null where there is no best build to begin with. */
-    static @Nullable Sample once(Shop shop, Query query, int run, int changes) {
+    static @Nullable Sample once(Shop shop, Query query, int run, Ladder ladder, int changes) {
         Cap before = new Cap(Cap.WARM_SECONDS);
         Build build = new Search(shop.catalog()).solve(query, before.watch()).build();
         if (build == null) {
@@ -45,7 +50,7 @@ final class Again {
         double cpu = Cpu.ms();
         long start = System.nanoTime();
         List<Rung> rungs =
-                ChangeLadder.climb(new Situation(without, query, build, Set.of(), Set.of(lost)), changes, cap.watch());
+                ladder.climb(new Situation(without, query, build, Set.of(), Set.of(lost)), changes, cap.watch());
         double ms = Job.millisSince(start);
         boolean proven = rungs.stream().allMatch(Rung::proven);
         int found = (int) rungs.stream().filter(rung -> rung.build() != null).count();

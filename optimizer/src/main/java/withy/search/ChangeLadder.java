@@ -79,7 +79,12 @@ public final class ChangeLadder {
 
     /** Rungs from nothing changed to {@code most} parts changed. */
     public static List<Rung> climb(Situation situation, int most, Watch watch) {
-        return new ChangeLadder(situation, watch).climb(most);
+        return new ChangeLadder(situation, watch).climb(most, false);
+    }
+
+    /** The same, but none beyond the first with a build: that which disturbs least. */
+    public static List<Rung> fewest(Situation situation, int most, Watch watch) {
+        return new ChangeLadder(situation, watch).climb(most, true);
     }
 
     /** How many parts of a build are other than in the one before. */
@@ -105,9 +110,9 @@ public final class ChangeLadder {
         return all;
     }
 
-    private List<Rung> climb(int most) {
+    private List<Rung> climb(int most, boolean anyWillDo) {
         List<Rung> rungs = new ArrayList<>();
-        for (int size = 0; size <= most; size++) {
+        for (int size = 0; size <= most && !(anyWillDo && best.build() != null); size++) {
             best = new Rung(size, best.build(), best.objectives(), best.score(), best.changed(), best.proven());
             Set<Unit> must = loose.must();
             if (must.size() <= size) {
