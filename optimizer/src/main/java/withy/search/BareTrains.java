@@ -15,13 +15,9 @@ final class BareTrains {
             cost[t] = new long[at.length][];
             for (int i = 0; i < at.length; i++) {
                 cost[t][i] = train.bare(i, at[i], k, leastClass);
-                floors[t] = sum(floors[t], TrainGraph.least(cost[t][i]));
+                floors[t] = TrainGraph.sum(floors[t], TrainGraph.least(cost[t][i]));
             }
         }
-    }
-
-    private static long sum(long a, long b) {
-        return TrainGraph.none(a) || TrainGraph.none(b) ? TrainGraph.NONE : a + b;
     }
 
     /** Cost of each guide worth it at each number of a group's train; {@link TrainGraph#NONE} where it is of too low a class. */

@@ -1,6 +1,5 @@
 package withy.search;
 
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -25,19 +24,19 @@ final class Behind {
     private static final BitSet NOTHING = new BitSet();
     private static final Rear NO_REAR = new Rear(null, NONE);
 
-    private final Stand stand;
-    private final Linear k;
-    private final Ranked rearRanks;
-    private final Rings rings;
-    private final ButtEnd buttEnd;
-    private final long dearer;
+    final Stand stand;
+    final Linear k;
+    final Ranked rearRanks;
+    final Rings rings;
+    final ButtEnd buttEnd;
+    final long dearer;
     private final Map<Long, Rear> rears = new HashMap<>();
     private final Map<Long, Boolean> leadsOn = new HashMap<>();
-    private final GripMasses rearMasses;
-    private final double armMm;
+    final GripMasses rearMasses;
+    final double armMm;
     private final Map<Seats.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
     private final Map<Seats.SeatGroup, Map<BitSet, Boolean>> some = new IdentityHashMap<>();
-    private @Nullable Likely likely;
+    private @Nullable LikelyRears likely;
 
     Behind(Stand stand, BlankPrices prices) {
         this.stand = stand;
@@ -109,7 +108,7 @@ final class Behind {
     private long bestNow(Seats.SeatGroup seat, BitSet match, long under) {
         long least = Math.min(NONE, under);
         SeatSet set = seat.set();
-        Likely likely = likely(seat, least);
+        LikelyRears likely = likely(seat, least);
         int first = likely.first(match);
         if (!likely.has(first)) {
             return NONE;
@@ -150,7 +149,7 @@ final class Behind {
 
     private boolean someNow(Seats.SeatGroup seat, BitSet match) {
         SeatSet set = seat.set();
-        Likely likely = likely(seat, NONE);
+        LikelyRears likely = likely(seat, NONE);
         Rings.Below below = rings.all(set.fromMm());
         for (int r = likely.first(match); likely.has(r); r++) {
             Cut cut = stand.shelf.rears[likely.at(r)];
@@ -173,101 +172,20 @@ final class Behind {
         });
     }
 
-    /** Where there is one seat, it is asked about on every blank. */
-    private boolean oneSeat() {
-        return stand.shelf.seats.length == 1;
-    }
-
     /** The rear grips of interest below a limit, put in order once while one seat is asked about and the limit does not rise. */
-    private Likely likely(Seats.SeatGroup seat, long under) {
-        Likely known = likely;
+    private LikelyRears likely(Seats.SeatGroup seat, long under) {
+        LikelyRears known = likely;
         if (known == null || known.set != seat.set() || known.under < under) {
-            known = new Likely(seat.set(), under);
+            known = new LikelyRears(this, seat.set(), under);
             likely = known;
         }
         return known;
     }
 
-    /** Rear grips that may matter behind one seat, the likeliest first, each with a number it and its way on do not cost less than there. */
-    private final class Likely {
-        private final SeatSet set;
-        private final long under;
-        private final Joins joins;
-        private final Neighbours.Pairs pairs;
-        private final int[] cuts;
-        private final Ranked ranks;
-
-        Likely(SeatSet set, long under) {
-            this.set = set;
-            this.under = under;
-            this.joins = stand.shelf.joins(set);
-            this.pairs = stand.shelf.neighbours.pairs(set.seat());
-            long most = k.perStyleCenti() * pairs.most();
-            long room = under - rings.least();
-            long dear = TrainGraph.none(dearer) ? 0 : dearer;
-            double front = set.fromMm() - stand.setting.footMm();
-            int n = 0;
-            int[] kept = new int[stand.shelf.rears.length];
-            long[] floors = new long[stand.shelf.rears.length];
-            for (int r = 0; rearRanks.floor(r) + dear - most < room && rearRanks.has(r); r++) {
-                int i = rearRanks.at(r);
-                Cut cut = stand.shelf.rears[i];
-                if (!oneSeat() || joins.some(cut)) {
-                    long on = buttEnd.least(cut);
-                    if (TrainGraph.none(on)) {
-                        continue;
-                    }
-                    long floor = cut.fills()
-                            ? rearRanks.floor(r)
-                            : on
-                                    + rearMasses.near(
-                                            i,
-                                            front - stand.shelf.widestCheckMm - cut.lengthMm(),
-                                            front - cut.lengthMm(),
-                                            k,
-                                            armMm);
-                    long pair = pair(cut);
-                    if (floor + pair < room) {
-                        kept[n] = i;
-                        floors[n++] = floor + pair;
-                    }
-                }
-            }
-            this.cuts = Arrays.copyOf(kept, n);
-            this.ranks = new Ranked(Arrays.copyOf(floors, n));
-        }
-
-        /** Cost of seat and grip side by side, not above nought. */
-        long pair(Cut cut) {
-            return -k.perStyleCenti() * pairs.each()[cut.index()];
-        }
-
-        boolean has(int rank) {
-            return ranks.has(rank);
-        }
-
-        int at(int rank) {
-            return cuts[ranks.at(rank)];
-        }
-
-        long floor(int rank) {
-            return ranks.floor(rank);
-        }
-
-        /** Rank of the first that is one of these. */
-        int first(BitSet match) {
-            int rank = 0;
-            while (has(rank) && !match.get(stand.shelf.rears[at(rank)].index())) {
-                rank++;
-            }
-            return rank;
-        }
-    }
-
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
         BitSet match = stand.shelf.neighbours.rears(foreGrip);
-        Likely likely = new Likely(set, under);
+        LikelyRears likely = new LikelyRears(this, set, under);
         int first = likely.first(match);
         BitSet one = new BitSet();
         long limit = under;

@@ -7,9 +7,7 @@ import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Scoring;
 import withy.objectives.Solver.Watch;
-import withy.rod.Balance;
 import withy.rod.BlankShape;
-import withy.search.Prices.Kind;
 
 /**
  * Works one node to the end: finds multipliers that make its linear bound tight (one at a time, by bracketing), then walks the builds whose
@@ -41,7 +39,7 @@ final class Dual {
     /** True where the first legal build ends it. */
     private boolean firstWillDo;
 
-    private final List<TwoCeilings.Edge> edges = new ArrayList<>();
+    private final LayoutCeilings ceilings;
 
     private Task.@Nullable Judged best;
     private long limit;
@@ -68,12 +66,13 @@ final class Dual {
         this.task = task;
         this.completion = completion;
         this.shape = shape;
-        this.margin = leastClass - (long) task.brief.durabilityClass();
+        this.margin = task.margin(leastClass);
         this.watch = watch;
         this.mostSteps = mostSteps;
         this.mostBuilds = mostBuilds;
         this.fewSteps = fewSteps;
         this.pricesSoFar = Prices.start(task.scoring);
+        this.ceilings = new LayoutCeilings(task, builds());
     }
 
     /**
@@ -125,7 +124,7 @@ final class Dual {
             }
             if (!checkedFeasible && !task.bounds.keeps(cheapest.vector())) {
                 checkedFeasible = true;
-                if (!feasible(cheapest.vector())) {
+                if (!ceilings.mayBeKept(cheapest.vector())) {
                     return new Outcome(best, Long.MAX_VALUE, pricesSoFar, true);
                 }
             }
@@ -136,37 +135,6 @@ final class Dual {
             prices = next;
         }
         return walk();
-    }
-
-    /** False where some sum cannot be brought under its ceiling here whatever is chosen. */
-    private boolean feasible(ObjectiveVector v) {
-        for (Prices.Kind kind : Prices.Kind.values()) {
-            if (Prices.exceeds(v, task.bounds, kind)
-                    && completion.least(Prices.only(kind), Long.MAX_VALUE) > Prices.ceiling(task.bounds, kind)) {
-                return false;
-            }
-        }
-        long ceiling = task.bounds.outsideMgMm();
-        return (v.outsideMgMm() <= ceiling || leastAhead() <= ceiling && leastBehind() <= ceiling) && pairsMayBeKept();
-    }
-
-    /** False where two sums can't both be brought under their ceilings here. */
-    private boolean pairsMayBeKept() {
-        Kind[] kinds = Kind.values();
-        for (int i = 0; i < kinds.length; i++) {
-            for (int j = i + 1; j < kinds.length; j++) {
-                if (Prices.bounded(task.bounds, kinds[i]) && Prices.bounded(task.bounds, kinds[j])) {
-                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(builds());
-                    if (edge != null && edge.rulesOut()) {
-                        return false;
-                    }
-                    if (edge != null) {
-                        edges.add(edge);
-                    }
-                }
-            }
-        }
-        return true;
     }
 
     private TwoCeilings.Builds builds() {
@@ -182,27 +150,6 @@ final class Dual {
                 return met == null ? null : met.vector();
             }
         };
-    }
-
-    /** Least moment ahead of the zone's far edge that any build here has; negative where some hang behind it. */
-    private long leastAhead() {
-        return completion.least(ahead(), Long.MAX_VALUE);
-    }
-
-    /** Least moment behind the zone's near edge. */
-    private long leastBehind() {
-        return completion.least(behind(), Long.MAX_VALUE);
-    }
-
-    /** Prices under which a build costs its moment ahead of the zone's far edge. */
-    private Linear ahead() {
-        Balance reel = Balance.of(task.brief, 0, 0);
-        return new Linear(-reel.farMm(), 1, 0, 0, 0, 0, reel.aheadMgMm());
-    }
-
-    private Linear behind() {
-        Balance reel = Balance.of(task.brief, 0, 0);
-        return new Linear(reel.nearMm(), -1, 0, 0, 0, 0, reel.behindMgMm());
     }
 
     private Task.@Nullable Measured cheapest(long bound) {
@@ -248,7 +195,7 @@ final class Dual {
         Walk.Test own = new Walk.Test(pricesSoFar.linear(task.aim, margin), Long.MAX_VALUE);
         List<Walk.Test> tests = new ArrayList<>(List.of(own));
         double narrowest = steps(own.k(), limit - boundSoFar);
-        for (TwoCeilings.Edge edge : edges) {
+        for (TwoCeilings.Edge edge : ceilings.edges()) {
             double wide = steps(edge.k(), edge.most() - edge.least());
             tests.add(wide < narrowest ? 0 : tests.size(), new Walk.Test(edge.k(), edge.most() + 1));
             narrowest = Math.min(narrowest, wide);
@@ -301,16 +248,7 @@ final class Dual {
         for (Prices score : List.of(own, own.slope(0), own.slope(-own.slope()))) {
             tests.add(new Walk.Test(score.linear(task.aim, margin), Long.MAX_VALUE));
         }
-        for (Prices.Kind kind : Prices.Kind.values()) {
-            if (Prices.bounded(task.bounds, kind)) {
-                tests.add(new Walk.Test(Prices.only(kind), Prices.ceiling(task.bounds, kind) + 1));
-            }
-        }
-        long outside = task.bounds.outsideMgMm();
-        if (outside != Long.MAX_VALUE) {
-            tests.add(new Walk.Test(ahead(), outside + 1));
-            tests.add(new Walk.Test(behind(), outside + 1));
-        }
+        tests.addAll(ceilings.tests());
         return tests;
     }
 }

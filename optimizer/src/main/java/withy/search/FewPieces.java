@@ -44,7 +44,7 @@ final class FewPieces {
         boolean[][] may = train.tipFollows();
         for (int r = 0; r < rings; r++) {
             long[] all = new long[states];
-            Arrays.fill(all, least(may[r], tips));
+            Arrays.fill(all, TrainGraph.least(may[r], tips));
             onward[cost.length - 1][r] = all;
         }
         long[][] through = through(cost.length - 1);
@@ -127,14 +127,6 @@ final class FewPieces {
             }
         }
         return true;
-    }
-
-    private static long least(boolean[] may, long[] of) {
-        long least = NONE;
-        for (int r = 0; r < of.length; r++) {
-            least = may[r] ? Math.min(least, of[r]) : least;
-        }
-        return least;
     }
 
     private long[] least(boolean[] may, long[][] of) {

@@ -146,12 +146,8 @@ final class JobOptions {
                 return answer.option();
             }
         }
-        long bound = bound(ask);
+        long bound = floor(ask.job(), ask.limits());
         return bound >= ask.below() ? bounded(fitting(ask), bound) : null;
-    }
-
-    private long bound(Ask ask) {
-        return floor(ask.job(), ask.limits());
     }
 
     /** No build of a job under these limits scores less, as far as is known; the largest number where there is none. */
@@ -206,7 +202,7 @@ final class JobOptions {
             return fits(keeps, ask.limits()) ? keeps : PlanOption.UNSERVED;
         }
         if (watch.interrupted().getAsBoolean()) {
-            return bounded(fitting(ask), bound(ask));
+            return bounded(fitting(ask), floor(ask.job(), ask.limits()));
         }
         asked.incrementAndGet();
         Search search = new Search(ask.limits().isEmpty() ? job.catalog() : limited(job.catalog(), ask.limits()));
@@ -225,7 +221,7 @@ final class JobOptions {
         } else if (fitting == null && below == Long.MAX_VALUE && solution.proven()) {
             return PlanOption.UNSERVED;
         }
-        return bounded(fitting, Math.max(bound(ask), solution.bound()));
+        return bounded(fitting, Math.max(floor(ask.job(), ask.limits()), solution.bound()));
     }
 
     private void see(int job, PlanOption option) {
@@ -238,9 +234,10 @@ final class JobOptions {
     /** Ends a question by its steps, not by the clock, so that equal jobs get equal plans. Keeps what is met on the way. */
     private Watch counted(int job, AtomicLong own, long most) {
         return new Watch(
-                () -> steps.incrementAndGet() < 0
-                        || own.incrementAndGet() > most
-                        || watch.interrupted().getAsBoolean(),
+                () -> {
+                    steps.incrementAndGet();
+                    return own.incrementAndGet() > most || watch.interrupted().getAsBoolean();
+                },
                 (build, objectives, score) -> {
                     see(job, measured(jobs.get(job), build));
                     watch.better().found(build, objectives, score);

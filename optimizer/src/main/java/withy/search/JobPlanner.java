@@ -32,7 +32,6 @@ import withy.search.planning.Assignment;
  * one with fewest orders.
  */
 public final class JobPlanner {
-
     /** Jobs asked about at once when they are taken one by one. */
     private static final int GUESSED = 3;
 

@@ -81,7 +81,7 @@ final class LayoutWork {
         if (search.firstWillDo()) {
             dual.firstWillDo();
         }
-        Prices before = slices.prices(node);
+        Prices before = node.stage() == Node.Stage.WEIGHED ? slices.prices(node) : null;
         Dual.Outcome outcome = before == null ? dual.solve(search.prices(), most) : dual.settle(before, most);
         if (!outcome.whole()) {
             slices.putOff(node, outcome.prices());

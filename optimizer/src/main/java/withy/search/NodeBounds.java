@@ -37,7 +37,7 @@ final class NodeBounds {
                 return handled(node, setting, k, blank, limit);
             }
             long train = exactTrain ? train(node, setting.guideCount(), k) : train(node, k);
-            return sum(sum(handle(node, setting.layout().form(), k), train), blank);
+            return TrainGraph.sum(TrainGraph.sum(handle(node, setting.layout().form(), k), train), blank);
         }
         long train = exactTrain ? TrainGraph.NONE : train(node, k);
         if (exactTrain) {
@@ -53,13 +53,15 @@ final class NodeBounds {
         for (int foot : ground.feet) {
             blank = Math.min(blank, node.site().blankCost().at(foot, k));
         }
-        return sum(sum(handle, train), blank);
+        return TrainGraph.sum(TrainGraph.sum(handle, train), blank);
     }
 
     /** The same of one layout of a blank that is looked at, before it is a node of its own. */
     long of(Node node, Layout layout, Linear k) {
         long train = TrainFloors.works(k) ? train(node, layout.guideCount(), k) : train(node, k);
-        return sum(sum(node.site().blankCost().at(layout.reelFootMm(), k), train), handle(node, layout.form(), k));
+        return TrainGraph.sum(
+                TrainGraph.sum(node.site().blankCost().at(layout.reelFootMm(), k), train),
+                handle(node, layout.form(), k));
     }
 
     /** The same of the builds of a layout with each of the threads worth looking at. */
@@ -67,9 +69,10 @@ final class NodeBounds {
         long[] trains = trains(node, setting.guideCount(), k);
         long blank = node.site().blankCost().at(setting.footMm(), k);
         long least = Arrays.stream(trains).min().orElse(TrainGraph.NONE);
-        long handle = stand.leastUndressed(k, node.leastClass(), Math.min(limit, TrainGraph.NONE) - sum(least, blank));
+        long handle = stand.leastUndressed(
+                k, node.leastClass(), Math.min(limit, TrainGraph.NONE) - TrainGraph.sum(least, blank));
         return Arrays.stream(trains)
-                .map(train -> sum(sum(train, blank), handle))
+                .map(train -> TrainGraph.sum(TrainGraph.sum(train, blank), handle))
                 .toArray();
     }
 
@@ -126,7 +129,9 @@ final class NodeBounds {
         for (HandleForm form : HandleForm.values()) {
             handle = Math.min(handle, node.site().shelf(form).priced(money).moneyAnywhere());
         }
-        return sum(sum(handle, train(node, money)), node.site().blankCost().at(ground.firstFoot(), money));
+        return TrainGraph.sum(
+                TrainGraph.sum(handle, train(node, money)),
+                node.site().blankCost().at(ground.firstFoot(), money));
     }
 
     /** False where some sum is over its ceiling in every build of a node. */
@@ -146,7 +151,7 @@ final class NodeBounds {
     private long handled(Node node, Setting setting, Linear k, long blank, long limit) {
         boolean works = TrainFloors.works(k);
         long train = works ? train(node, setting.guideCount(), k) : train(node, k);
-        long besides = sum(train, blank);
+        long besides = TrainGraph.sum(train, blank);
         long least = TrainGraph.NONE;
         if (TrainGraph.none(besides)) {
             return least;
@@ -154,10 +159,11 @@ final class NodeBounds {
         for (Stand stand : node.site().stands(setting)) {
             long under = Math.min(Math.min(limit, least), TrainGraph.NONE) - besides;
             if (works) {
-                least = Math.min(least, sum(besides, stand.leastUndressed(k, node.leastClass(), under)));
+                least = Math.min(least, TrainGraph.sum(besides, stand.leastUndressed(k, node.leastClass(), under)));
             } else {
                 least = Math.min(
-                        least, sum(besides, handle(node, setting.layout().form(), k)));
+                        least,
+                        TrainGraph.sum(besides, handle(node, setting.layout().form(), k)));
             }
         }
         return least;
@@ -181,10 +187,6 @@ final class NodeBounds {
 
     private static long[] trains(Node node, int count, Linear k) {
         return node.site().trains(count, node.leastClass(), k);
-    }
-
-    private static long sum(long a, long b) {
-        return TrainGraph.none(a) || TrainGraph.none(b) ? TrainGraph.NONE : a + b;
     }
 
     private Floors floors(int leastClass, Linear k) {

@@ -1,9 +1,7 @@
 package withy.search;
 
 import java.util.Arrays;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.TipTop;
 
 /** The guide trains of one layout under one set of prices: from each guide the cheapest way on to the tip. */
 final class TrainCosts {
@@ -41,8 +39,7 @@ final class TrainCosts {
     }
 
     private long floor(int train, long guides) {
-        long tip = TrainGraph.least(tips(graph.trains().get(train), k, leastClass));
-        return TrainGraph.none(guides) || TrainGraph.none(tip) ? NONE : guides + tip;
+        return TrainGraph.sum(guides, TrainGraph.least(graph.trains().get(train).tips(k, leastClass)));
     }
 
     /** Cost of the cheapest train; {@link TrainGraph#NONE} where there is none. */
@@ -107,17 +104,6 @@ final class TrainCosts {
         return of;
     }
 
-    /** Cost of each tip-top; {@link TrainGraph#NONE} where it is of too low a class. */
-    private static long[] tips(TrainGraph.Train train, Linear k, int leastClass) {
-        long[] tips = new long[train.tips.size()];
-        for (int t = 0; t < tips.length; t++) {
-            Option<TipTop> tip = train.tips.get(t);
-            boolean strong = Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass;
-            tips[t] = strong ? tip.cost(k) : NONE;
-        }
-        return tips;
-    }
-
     /** Costs of one group's train. */
     static final class OfTrain {
         /** Cost of each guide that may stand at each number; {@link TrainGraph#NONE} where it is of too low a class. */
@@ -150,17 +136,13 @@ final class TrainCosts {
             int count = at.length;
             this.cost = new long[count][];
             this.onward = new long[count][train.group.rings];
-            this.tips = tips(train, k, leastClass);
-            long[] least = new long[train.group.tipRings];
-            Arrays.fill(least, NONE);
-            for (int t = 0; t < tips.length; t++) {
-                least[train.tipRing(t)] = Math.min(least[train.tipRing(t)], tips[t]);
-            }
+            this.tips = train.tips(k, leastClass);
+            long[] least = train.byRing(tips);
             this.cheapestTips = least;
             boolean[][] may = train.tipFollows();
             for (int i = count - 1; i >= 0; i--) {
                 for (int r = 0; r < train.group.rings; r++) {
-                    onward[i][r] = least(may[r], least);
+                    onward[i][r] = TrainGraph.least(may[r], least);
                 }
                 cost[i] = costs(i, bare == null ? train.bare(i, at[i], k, leastClass) : bare[i], k, wraps[i]);
                 least = through(i);
@@ -217,16 +199,6 @@ final class TrainCosts {
                 }
             }
             return FewPieces.countable(train, Arrays.copyOf(more, n));
-        }
-
-        private static long least(boolean[] may, long[] of) {
-            long least = NONE;
-            for (int r = 0; r < of.length; r++) {
-                if (may[r] && of[r] < least) {
-                    least = of[r];
-                }
-            }
-            return least;
         }
 
         /** Cheapest guide of each ring at a number with the way on. */

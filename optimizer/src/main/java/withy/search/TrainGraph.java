@@ -3,6 +3,7 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.TipTop;
 import withy.rod.Fitter;
@@ -90,6 +91,22 @@ final class TrainGraph {
             least = Math.min(least, cost);
         }
         return least;
+    }
+
+    /** Least of those of some costs that may be; {@link #NONE} where none may. */
+    static long least(boolean[] may, long[] costs) {
+        long least = NONE;
+        for (int i = 0; i < costs.length; i++) {
+            if (may[i] && costs[i] < least) {
+                least = costs[i];
+            }
+        }
+        return least;
+    }
+
+    /** Both together; {@link #NONE} where either is that. */
+    static long sum(long a, long b) {
+        return none(a) || none(b) ? NONE : a + b;
     }
 
     static boolean none(long cost) {
@@ -193,6 +210,27 @@ final class TrainGraph {
             long mg = group.massMg[g];
             to.add(mg, fitter.momentMgMm(mg, x), fitter.inertiaMgMm2(mg, x), group.costMilli[g]);
             to.add(wrapsOn(i, group.footShape[g]), style[g], missed[g]);
+        }
+
+        /** Cost of each tip-top; {@link #NONE} where it is of too low a class. */
+        long[] tips(Linear k, int leastClass) {
+            long[] costs = new long[tips.size()];
+            for (int t = 0; t < costs.length; t++) {
+                Option<TipTop> tip = tips.get(t);
+                boolean strong = Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass;
+                costs[t] = strong ? tip.cost(k) : NONE;
+            }
+            return costs;
+        }
+
+        /** The cheapest tip-top of each ring. */
+        long[] byRing(long[] tips) {
+            long[] least = new long[group.tipRings];
+            Arrays.fill(least, NONE);
+            for (int t = 0; t < tips.length; t++) {
+                least[tipRing(t)] = Math.min(least[tipRing(t)], tips[t]);
+            }
+            return least;
         }
 
         /** Ring of a guide, and of a tip-top. */

@@ -2,8 +2,6 @@ package withy.search;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
-import withy.catalog.TipTop;
 import withy.rod.Fitter;
 import withy.rod.Setting;
 import withy.rod.Share;
@@ -59,18 +57,17 @@ final class TrainLeast {
         Arrays.fill(least, NONE);
         long[][][] wraps = wraps(k);
         long[][] fewest = fewest(wraps);
-        long[][][] bare = new long[worthIt.length][][];
+        BareTrains bare = new BareTrains(graphs.get(0), k, leastClass);
         long[] floors = new long[worthIt.length];
         for (int n = 0; n < floors.length; n++) {
-            bare[n] = bare(n, k, leastClass);
-            floors[n] = floor(n, bare[n], fewest, k, leastClass);
+            floors[n] = floor(n, bare.of(n), fewest, k, leastClass);
         }
         Ranked groups = new Ranked(floors);
         for (int r = 0; groups.has(r); r++) {
             int n = groups.at(r);
             for (int t = 0; t < least.length; t++) {
                 if (floors[n] < least[t]) {
-                    least[t] = Math.min(least[t], through(n, t, bare[n], wraps[t], k, leastClass));
+                    least[t] = Math.min(least[t], through(n, t, bare.of(n), wraps[t], k, leastClass));
                 }
             }
         }
@@ -94,7 +91,7 @@ final class TrainLeast {
     /** A number no train of a group costs less than: every guide by itself the cheapest, whether or not they go together. */
     private long floor(int n, long[][] bare, long[][] wraps, Linear k, int leastClass) {
         TrainGraph.Train train = graphs.get(0).trains().get(n);
-        long sum = TrainGraph.least(tips(train, k, leastClass));
+        long sum = TrainGraph.least(train.tips(k, leastClass));
         for (int i = 0; i < bare.length && !TrainGraph.none(sum); i++) {
             long least = NONE;
             for (int j = 0; j < bare[i].length; j++) {
@@ -132,26 +129,11 @@ final class TrainLeast {
         return wraps;
     }
 
-    /** Cost of each guide worth it at each number, its wraps not counted. */
-    private long[][] bare(int n, Linear k, int leastClass) {
-        TrainGraph.Train train = graphs.get(0).trains().get(n);
-        int[] classes = train.group.durabilityClass;
-        long[][] bare = new long[worthIt[n].length][];
-        for (int i = 0; i < bare.length; i++) {
-            int[] guides = worthIt[n][i];
-            bare[i] = new long[guides.length];
-            for (int j = 0; j < guides.length; j++) {
-                bare[i][j] = classes[guides[j]] < leastClass ? NONE : train.bare(i, guides[j], k);
-            }
-        }
-        return bare;
-    }
-
     /** From the tip back to the stripper. */
     private long through(int n, int t, long[][] bare, long[][] wraps, Linear k, int leastClass) {
         TrainGraph.Train train = graphs.get(t).trains().get(n);
         GuideTable.Group group = train.group;
-        long[] least = tips(train, k, leastClass);
+        long[] least = train.byRing(train.tips(k, leastClass));
         boolean[][] may = train.tipFollows();
         for (int i = bare.length - 1; i >= 0; i--) {
             long[] through = new long[group.rings];
@@ -162,7 +144,7 @@ final class TrainLeast {
                 int g = worthIt[n][i][j];
                 int ring = group.ring[g];
                 if (onward[ring] == Long.MIN_VALUE) {
-                    onward[ring] = least(may[ring], least);
+                    onward[ring] = TrainGraph.least(may[ring], least);
                 }
                 if (!TrainGraph.none(bare[i][j]) && !TrainGraph.none(onward[ring])) {
                     long cost = bare[i][j] + wraps[i][group.footShape[g]];
@@ -173,27 +155,5 @@ final class TrainLeast {
             may = i > 0 ? train.follows(i) : may;
         }
         return TrainGraph.least(least);
-    }
-
-    private static long[] tips(TrainGraph.Train train, Linear k, int leastClass) {
-        long[] least = new long[train.group.tipRings];
-        Arrays.fill(least, NONE);
-        for (int t = 0; t < train.tips.size(); t++) {
-            Option<TipTop> tip = train.tips.get(t);
-            if (Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass) {
-                least[train.tipRing(t)] = Math.min(least[train.tipRing(t)], tip.cost(k));
-            }
-        }
-        return least;
-    }
-
-    private static long least(boolean[] may, long[] of) {
-        long least = NONE;
-        for (int r = 0; r < of.length; r++) {
-            if (may[r] && of[r] < least) {
-                least = of[r];
-            }
-        }
-        return least;
     }
 }

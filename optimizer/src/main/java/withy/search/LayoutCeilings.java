@@ -1,0 +1,97 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import withy.objectives.ObjectiveVector;
+import withy.rod.Balance;
+import withy.search.Prices.Kind;
+
+/** Whether the ceilings of a question can be kept in a layout, and what a walk past its builds must look at to keep them. */
+final class LayoutCeilings {
+    private final Task task;
+    private final TwoCeilings.Builds builds;
+    private final List<TwoCeilings.Edge> edges = new ArrayList<>();
+
+    /** Over the builds of a layout. */
+    LayoutCeilings(Task task, TwoCeilings.Builds builds) {
+        this.task = task;
+        this.builds = builds;
+    }
+
+    /** Where two ceilings were found hard to keep together, the prices that show it. */
+    List<TwoCeilings.Edge> edges() {
+        return edges;
+    }
+
+    /** Every ceiling by itself. */
+    List<Walk.Test> tests() {
+        List<Walk.Test> tests = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            if (Prices.bounded(task.bounds, kind)) {
+                tests.add(new Walk.Test(Prices.only(kind), Prices.ceiling(task.bounds, kind) + 1));
+            }
+        }
+        long outside = task.bounds.outsideMgMm();
+        if (outside != Long.MAX_VALUE) {
+            tests.add(new Walk.Test(ahead(), outside + 1));
+            tests.add(new Walk.Test(behind(), outside + 1));
+        }
+        return tests;
+    }
+
+    /**
+     * False where some sum cannot be brought under its ceiling here whatever is chosen, or two cannot both.
+     *
+     * @param v objectives of a build here that breaks some
+     */
+    boolean mayBeKept(ObjectiveVector v) {
+        for (Kind kind : Kind.values()) {
+            if (Prices.exceeds(v, task.bounds, kind)
+                    && builds.least(Prices.only(kind), Long.MAX_VALUE) > Prices.ceiling(task.bounds, kind)) {
+                return false;
+            }
+        }
+        long ceiling = task.bounds.outsideMgMm();
+        return (v.outsideMgMm() <= ceiling || leastAhead() <= ceiling && leastBehind() <= ceiling) && pairsMayBeKept();
+    }
+
+    /** False where two sums can't both be brought under their ceilings here. */
+    private boolean pairsMayBeKept() {
+        Kind[] kinds = Kind.values();
+        for (int i = 0; i < kinds.length; i++) {
+            for (int j = i + 1; j < kinds.length; j++) {
+                if (Prices.bounded(task.bounds, kinds[i]) && Prices.bounded(task.bounds, kinds[j])) {
+                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(builds);
+                    if (edge != null && edge.rulesOut()) {
+                        return false;
+                    }
+                    if (edge != null) {
+                        edges.add(edge);
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Least moment ahead of the zone's far edge that any build here has; negative where some hang behind it. */
+    private long leastAhead() {
+        return builds.least(ahead(), Long.MAX_VALUE);
+    }
+
+    /** Least moment behind the zone's near edge. */
+    private long leastBehind() {
+        return builds.least(behind(), Long.MAX_VALUE);
+    }
+
+    /** Prices under which a build costs its moment ahead of the zone's far edge. */
+    private Linear ahead() {
+        Balance reel = Balance.of(task.brief, 0, 0);
+        return new Linear(-reel.farMm(), 1, 0, 0, 0, 0, reel.aheadMgMm());
+    }
+
+    private Linear behind() {
+        Balance reel = Balance.of(task.brief, 0, 0);
+        return new Linear(reel.nearMm(), -1, 0, 0, 0, 0, reel.behindMgMm());
+    }
+}
