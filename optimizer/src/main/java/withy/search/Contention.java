@@ -3,13 +3,11 @@ package withy.search;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 
 /** Where jobs together want more of a part by some day than there is, and who may have to do with less. */
 final class Contention {
@@ -32,9 +30,6 @@ final class Contention {
      */
     record Conflict(String part, int there, List<Integer> jobs) {}
 
-    /** One of the jobs takes no more pieces than this. */
-    record Least(int job, int most) {}
-
     /** All conflicts, by part and day. */
     List<Conflict> all(List<PlanOption> options, Collection<Integer> among) {
         List<Conflict> conflicts = new ArrayList<>();
@@ -55,14 +50,6 @@ final class Contention {
         return conflicts;
     }
 
-    /** The conflict between fewest jobs, or null. */
-    @Nullable
-    Conflict smallest(List<PlanOption> options, Collection<Integer> among) {
-        return all(options, among).stream()
-                .min(Comparator.comparingInt(conflict -> conflict.jobs().size()))
-                .orElse(null);
-    }
-
     private SortedMap<String, List<Integer>> users(List<PlanOption> options, Collection<Integer> among) {
         SortedMap<String, List<Integer>> users = new TreeMap<>();
         for (int job : among) {
@@ -73,36 +60,6 @@ final class Contention {
             }
         }
         return users;
-    }
-
-    /**
-     * Of these at least one holds in every plan without the conflict: if all of them took one piece more, they would take more than there are. As few
-     * jobs as will do, those that take most first, and as even as can be.
-     */
-    static List<Least> oneOf(Conflict conflict, List<PlanOption> options) {
-        List<Integer> most = new ArrayList<>(conflict.jobs());
-        most.sort(Comparator.comparing((Integer job) -> -options.get(job).of(conflict.part())));
-        List<Integer> taking = new ArrayList<>();
-        int sum = 0;
-        for (int i = 0; sum <= conflict.there(); i++) {
-            int takes = options.get(most.get(i)).of(conflict.part());
-            taking.add(takes);
-            sum += takes;
-        }
-        for (; sum > conflict.there() + 1; sum--) {
-            int largest = 0;
-            for (int i = 1; i < taking.size(); i++) {
-                largest = taking.get(i) >= taking.get(largest) ? i : largest;
-            }
-            taking.set(largest, taking.get(largest) - 1);
-        }
-        List<Least> oneOf = new ArrayList<>();
-        for (int i = 0; i < taking.size(); i++) {
-            if (taking.get(i) > 0) {
-                oneOf.add(new Least(most.get(i), taking.get(i) - 1));
-            }
-        }
-        return oneOf;
     }
 
     /** What a job may take at most of the scarce parts that others took before it. */
