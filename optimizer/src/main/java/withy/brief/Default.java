@@ -23,14 +23,11 @@ enum Default {
     LINE_KIND("What the main line is made of is not told: %s."),
     LINE_GAUGE("No thickness or strength of main line is told: PE %s, usual with these lures (assumed)."),
     LINE_NYLON("No thickness or strength of main line is told: number %s, usual with these lures (assumed)."),
-    LINE_DIAMETER(
-            "The main line's diameter is not told: %s mm, from its strength at %s kg a number of the line standard (assumed)."),
-    LINE_STRENGTH(
-            "The main line's strength is not told: %s kg, from its thickness at %s kg a number of the line standard (assumed)."),
+    LINE_DIAMETER("The main line's diameter is not told: %s mm, at %s lb for each line number (assumed)."),
+    LINE_STRENGTH("The main line's strength is not told: about %s, at %s lb for each line number (assumed)."),
     LEADER("No leader is told: the main line goes straight to the lure."),
-    LEADER_STRENGTH("The leader's strength is not told: %s kg, %s (assumed)."),
-    LEADER_DIAMETER(
-            "The leader's diameter is not told: %s mm, from its strength at 1.814 kg (4 lb) a number of the line standard (assumed)."),
+    LEADER_STRENGTH("The leader's strength is not told: about %s, %s (assumed)."),
+    LEADER_DIAMETER("The leader's diameter is not told: %s mm, at 4 lb for each line number (assumed)."),
     KNOT("The leader's knot is not told: %s."),
     CAST_THROUGH("Whether the leader's knot is cast through the rings is not told: it is taken to be, the safe side."),
     CAST_BY_LENGTH(

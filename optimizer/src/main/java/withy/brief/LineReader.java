@@ -48,11 +48,11 @@ final class LineReader {
             strength = number != null
                     ? LineStrength.ofNumberKg(kind, number)
                     : LineStrength.ofDiameterKg(kind, diameter == null ? Bounds.LINE_MM.min() : diameter);
-            notes.taken(Default.LINE_STRENGTH, strength, thousandth(LineStrength.ofNumberOneKg(kind)));
+            notes.taken(Default.LINE_STRENGTH, about(strength), pounds(LineStrength.ofNumberOneKg(kind)));
         }
         if (diameter == null) {
             diameter = LineStrength.diameterMm(kind, strength, LineStrength.ofNumberOneKg(kind));
-            notes.taken(Default.LINE_DIAMETER, diameter, thousandth(LineStrength.ofNumberOneKg(kind)));
+            notes.taken(Default.LINE_DIAMETER, diameter, pounds(LineStrength.ofNumberOneKg(kind)));
         }
         return new MainLine(kind, diameter, strength, kind == LineKind.BRAID ? number : null);
     }
@@ -162,7 +162,7 @@ final class LineReader {
             strength = number != null
                     ? LineStrength.ofNumberKg(LineKind.FLUOROCARBON, number)
                     : LineStrength.ofDiameterKg(LineKind.FLUOROCARBON, diameter == null ? 0 : diameter);
-            why = "from its thickness at 1.814 kg (4 lb) a number of the line standard";
+            why = "at 4 lb for each line number";
         } else if (type == RodType.SURF_SPINNING) {
             strength = lure.heaviestG() / 28.349_523_125 * 10 * LB_KG;
             why = "10 lb for each ounce of the heaviest lure";
@@ -171,7 +171,7 @@ final class LineReader {
             why = "0.9 of the main line, so that the leader breaks first";
         }
         double rounded = Quantity.STRENGTH.round(strength);
-        notes.taken(Default.LEADER_STRENGTH, rounded, why);
+        notes.taken(Default.LEADER_STRENGTH, about(rounded), why);
         return rounded;
     }
 
@@ -185,7 +185,13 @@ final class LineReader {
         return drag;
     }
 
-    private static double thousandth(double value) {
-        return Math.round(value * 1000) / 1000.0;
+    /** As it would stand on a label: "7.3 kg (16 lb)". */
+    private static String about(double kg) {
+        return Bounds.plain(Math.round(kg * 10) / 10.0) + " kg (" + pounds(kg) + " lb)";
+    }
+
+    /** To the tenth. */
+    private static String pounds(double kg) {
+        return Bounds.plain(Math.round(kg / LB_KG * 10) / 10.0);
     }
 }

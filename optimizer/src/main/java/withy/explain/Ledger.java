@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import withy.brief.Objective;
 import withy.catalog.Part;
 import withy.explain.Swaps.Swap;
 import withy.explain.TradeOffs.TradeOff;
@@ -87,7 +88,7 @@ public final class Ledger {
         List<TradeOff> tradeOffs = found == null || swap.breach() != null
                 ? List.of()
                 : TradeOffs.between(found.side(0), build.side(1), inquiry.units());
-        String sentence = swap.breach() != null ? swap.breach().sentence() : costs(inquiry, build, found, tradeOffs);
+        String sentence = swap.breach() != null ? swap.breach().sentence() : lighter(inquiry, build, found, tradeOffs);
         double partSaves = (now.massMg() - part.massMg()) / 1000.0;
         return new Line(
                 station, part.id(), part.facts().name(), saves, partSaves, swap.breach(), found, tradeOffs, sentence);
@@ -100,13 +101,25 @@ public final class Ledger {
                 : (build.vector().weightMg() - found.vector().weightMg()) / 1000.0;
     }
 
+    /** Of a lighter rod: where the weight saved would be told as nought, that is said first. */
+    private static String lighter(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
+        boolean hair = tradeOffs.stream().anyMatch(t -> t.objective() == Objective.WEIGHT && t.same());
+        List<String> first = hair ? List.of(Phrases.of("ledger.hair")) : List.of();
+        return costs(inquiry, build, found, tradeOffs, first);
+    }
+
     /** What is worse with it, what is better, in the customer's order. */
     static String costs(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
+        return costs(inquiry, build, found, tradeOffs, List.of());
+    }
+
+    private static String costs(
+            Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs, List<String> first) {
         List<TradeOff> ranked = new ArrayList<>(tradeOffs);
         ranked.removeIf(TradeOff::same);
         ranked.sort(Comparator.comparingDouble(t -> -inquiry.brief().priority(t.objective())));
         List<String> worse = new ArrayList<>();
-        List<String> better = new ArrayList<>();
+        List<String> better = new ArrayList<>(first);
         ranked.forEach(t -> (t.better() ? better : worse).add(t.plain()));
         if (found != null) {
             Missed.of(found.rod(), build.rod()).forEach(wish -> worse.add(wish.loss()));

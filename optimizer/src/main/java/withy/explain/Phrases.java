@@ -55,7 +55,7 @@ public final class Phrases {
     }
 
     /**
-     * A sentence as a clause after the name of the part it is first of all about: "it …", "its ring …", "the …"; null where it begins with something
+     * A sentence as a clause after the name of the part it is first of all about: "it …", "its ring …", "the … it …"; null where it begins with something
      * else.
      */
     public static @Nullable String afterName(String name, String sentence) {
@@ -71,7 +71,15 @@ public final class Phrases {
             return of("clause.its", own.group(1), sentence.substring(end));
         }
         String the = of("clause.the");
-        return sentence.startsWith(sentence(the)) ? the + sentence.substring(the.length()) : null;
+        return sentence.startsWith(sentence(the)) ? pronoun(name, the + sentence.substring(the.length())) : null;
+    }
+
+    /** A clause with "it" for the name where that stands in it as a whole. */
+    private static String pronoun(String name, String clause) {
+        int at = name.isEmpty() ? -1 : clause.indexOf(" " + name);
+        int end = at + 1 + name.length();
+        boolean whole = at >= 0 && (end == clause.length() || " ,;.".indexOf(clause.charAt(end)) >= 0);
+        return whole ? clause.substring(0, at + 1) + of("clause.object") + clause.substring(end) : clause;
     }
 
     /** The first letter as at the start of a sentence. */

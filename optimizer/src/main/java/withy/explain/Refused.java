@@ -46,17 +46,28 @@ final class Refused {
             return finding(
                     Outcome.BREAKS_RULE, sentence, first, opponent, null, List.of(), List.of(), List.copyOf(dropped));
         }
-        Breach main = breaches.stream()
-                .filter(b -> !b.verdict().rule().equals(STOCK))
-                .findFirst()
-                .orElse(breaches.get(0));
+        Breach main = main(breaches);
         List<Breach> also = breaches.stream().filter(b -> b != main).toList();
         if (main.verdict().rule().equals(STOCK)) {
             return finding(Outcome.NOT_IN_STOCK, stock(main), first, opponent, main, also, List.of(), List.of(STOCK));
         }
         List<Conflict.Asked> forcing = forcing(main, own, dropped);
         return finding(
-                Outcome.BREAKS_RULE, broken(main, forcing), first, opponent, main, also, forcing, rules(breaches));
+                Outcome.BREAKS_RULE,
+                broken(first, main, forcing),
+                first,
+                opponent,
+                main,
+                also,
+                forcing,
+                rules(breaches));
+    }
+
+    /** What is told first: what a rule has against the parts themselves before what it has against others, the shelf last. */
+    private Breach main(List<Breach> breaches) {
+        List<Breach> ruled =
+                breaches.stream().filter(b -> !b.verdict().rule().equals(STOCK)).toList();
+        return ruled.stream().filter(this::names).findFirst().orElse(ruled.isEmpty() ? breaches.get(0) : ruled.get(0));
     }
 
     private static List<String> rules(List<Breach> breaches) {
@@ -87,12 +98,24 @@ final class Refused {
         for (String rule : dropped) {
             boolean told =
                     own.stream().anyMatch(one -> one.breach().verdict().rule().equals(rule));
-            Breach breach = told || opponent == null ? null : Breach.first(opponent.rod(), rule, inquiry.units());
-            if (breach != null && breach.verdict().rule().equals(rule)) {
+            Breach breach = told || opponent == null ? null : broken(opponent, rule);
+            if (breach != null) {
                 list.add(breach);
             }
         }
         return list;
+    }
+
+    /** How a build breaks a rule, by the parts themselves where it does; null where it keeps it. */
+    private @Nullable Breach broken(Found build, String rule) {
+        List<Breach> all = Breach.all(build.rod(), inquiry.units()).stream()
+                .filter(breach -> breach.verdict().rule().equals(rule))
+                .toList();
+        return all.stream().filter(this::names).findFirst().orElse(all.isEmpty() ? null : all.get(0));
+    }
+
+    private boolean names(Breach breach) {
+        return breach.verdict().parts().stream().anyMatch(parts::contains);
     }
 
     /** The wishes for which a rule is broken: of a part that is refused outright what the rule looks at, else those that it cannot be kept with. */
@@ -117,10 +140,13 @@ final class Refused {
         return demands.stream().map(Conflict.Asked::of).toList();
     }
 
-    private String broken(Breach main, List<Conflict.Asked> forcing) {
+    private String broken(@Nullable Found first, Breach main, List<Conflict.Asked> forcing) {
         List<String> words = forcing.stream().map(Conflict.Asked::words).toList();
         String names = inquiry.names(parts);
         String broken = told(names, main);
+        if (first == null && !names(main)) {
+            return Phrases.of("whynot.breaks.neither", names, broken);
+        }
         if (forcing.isEmpty()) {
             return Phrases.of("whynot.breaks.alone", names, broken);
         }

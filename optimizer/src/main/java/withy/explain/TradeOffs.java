@@ -73,10 +73,23 @@ public final class TradeOffs {
 
     /** One line: what is noticeable, gains first, each group in the order of the objectives. */
     public static String gist(List<TradeOff> tradeOffs) {
-        List<String> words = new ArrayList<>();
-        tradeOffs.stream().filter(t -> t.noticeable() && t.better()).forEach(t -> words.add(t.sentence()));
-        tradeOffs.stream().filter(t -> t.noticeable() && !t.better()).forEach(t -> words.add(t.sentence()));
-        return words.isEmpty() ? Phrases.of("tradeOff.none") : String.join(", ", words);
+        List<TradeOff> noticeable =
+                tradeOffs.stream().filter(TradeOff::noticeable).toList();
+        return noticeable.isEmpty() ? Phrases.of("tradeOff.none") : gainsAndLosses(noticeable);
+    }
+
+    /** What is better, but what is worse, of at least one. */
+    static String gainsAndLosses(List<TradeOff> tradeOffs) {
+        String gains = list(tradeOffs, true);
+        String losses = list(tradeOffs, false);
+        return gains.isEmpty() || losses.isEmpty() ? gains + losses : Phrases.of("tradeOff.both", gains, losses);
+    }
+
+    private static String list(List<TradeOff> tradeOffs, boolean better) {
+        return Phrases.list(tradeOffs.stream()
+                .filter(t -> t.better() == better)
+                .map(TradeOff::plain)
+                .toList());
     }
 
     /** Weighing tolerance of a difference in weight, g. */

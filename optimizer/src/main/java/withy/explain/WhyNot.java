@@ -85,7 +85,8 @@ public final class WhyNot {
                     .filter(TradeOff::better)
                     .toList();
             List<Missed> unmet = Missed.of(opponent.rod(), better.rod());
-            String sentence = Phrases.of("whynot.dominated", names, instead(better, opponent), gained(gains, unmet));
+            String sentence =
+                    Phrases.of("whynot.dominated", names, instead(first, better, opponent), gained(gains, unmet));
             return finding(Outcome.DOMINATED, sentence, first, opponent, tradeOffs, wishes, better);
         }
         return finding(Outcome.LOSES, losing(names, tradeOffs, wishes), first, opponent, tradeOffs, wishes, null);
@@ -119,9 +120,7 @@ public final class WhyNot {
     }
 
     private static String told(List<TradeOff> tradeOffs) {
-        return tradeOffs.isEmpty()
-                ? Phrases.of("whynot.same")
-                : Phrases.list(tradeOffs.stream().map(TradeOff::plain).toList());
+        return tradeOffs.isEmpty() ? Phrases.of("whynot.same") : TradeOffs.gainsAndLosses(tradeOffs);
     }
 
     /** What would be noticed; where nothing would be, the small things together. */
@@ -138,14 +137,19 @@ public final class WhyNot {
                 : Phrases.of(small.size() == 1 ? "whynot.small.one" : "whynot.small", Phrases.list(small));
     }
 
-    /** What the better build has in the place of what the opponent has: at most three parts, then the build's blank. */
-    private String instead(Found better, Found opponent) {
+    /** What the better build has in the place of what the opponent has, at most three parts; where it is more, the best build or the build's blank. */
+    private String instead(Found first, Found better, Found opponent) {
         Set<String> other = new LinkedHashSet<>(Inquiry.ids(better.build()));
         other.removeAll(Inquiry.ids(opponent.build()));
-        return other.isEmpty() || other.size() > 3
-                ? Phrases.of(
-                        "whynot.rodOn", inquiry.name(better.build().layout().blankId()))
-                : Phrases.of("whynot.rodWith", inquiry.names(other));
+        if (!other.isEmpty() && other.size() <= 3) {
+            return Phrases.of("whynot.rodWith", inquiry.names(other));
+        }
+        if (better.build().equals(first.build())) {
+            return Phrases.of("whynot.rodBest");
+        }
+        String blank = better.build().layout().blankId();
+        boolean same = blank.equals(opponent.build().layout().blankId());
+        return Phrases.of(same ? "whynot.rodOther" : "whynot.rodOn", inquiry.name(blank));
     }
 
     /**

@@ -1,6 +1,9 @@
 package withy.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import withy.app.DrawerAnswer;
 import withy.app.DrawerAnswer.DrawerLine;
 import withy.explain.Phrases;
@@ -36,9 +39,25 @@ public final class DrawerText {
             return;
         }
         page.heading(Phrases.of(title));
-        for (DrawerLine line : lines) {
-            String words = line.breaks() == null ? line.name() + ": " + line.sentence() + "." : line.sentence();
-            page.paragraph(line.here() ? "→ " : "· ", words);
+        Map<String, List<DrawerLine>> alike = new LinkedHashMap<>();
+        lines.forEach(line ->
+                alike.computeIfAbsent(said(line), said -> new ArrayList<>()).add(line));
+        alike.forEach((said, same) -> page.paragraph(same.get(0).here() ? "→ " : "· ", told(said, same)));
+    }
+
+    /** What is said of a part without its name, where its name comes first; else the whole sentence. */
+    private static String said(DrawerLine line) {
+        String start = line.name() + " ";
+        boolean plain = line.breaks() == null || !line.sentence().startsWith(start);
+        return plain ? line.sentence() : line.sentence().substring(start.length());
+    }
+
+    private static String told(String said, List<DrawerLine> same) {
+        DrawerLine first = same.get(0);
+        String names = Phrases.list(same.stream().map(DrawerLine::name).toList());
+        if (first.breaks() == null) {
+            return names + ": " + said + ".";
         }
+        return same.size() == 1 ? first.sentence() : Phrases.of("drawer.each", names, said);
     }
 }

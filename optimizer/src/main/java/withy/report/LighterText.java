@@ -130,7 +130,7 @@ public final class LighterText {
                 alike.computeIfAbsent(line.sentence(), any -> new ArrayList<>()).add(line.name()));
         alike.forEach((sentence, names) -> page.paragraph("· ", Phrases.list(names) + ": " + sentence + "."));
         for (PartLine line : refused.subList(0, Math.min(MOST_TOLD, refused.size()))) {
-            page.paragraph("· ", line.name() + ", " + refused(line));
+            page.paragraph("· ", refused(line));
         }
         if (refused.size() > MOST_TOLD) {
             List<PartLine> rest = refused.subList(MOST_TOLD, refused.size());
@@ -141,11 +141,11 @@ public final class LighterText {
     private String refused(PartLine line) {
         String lighter = units.fineMass(line.partSavesG());
         List<String> about = line.breaks() == null ? List.of() : line.breaks().parts();
-        boolean own = about.isEmpty() || about.get(0).equals(line.part());
+        boolean own = about.isEmpty() || about.contains(line.part());
         String clause = Phrases.afterName(own ? line.name() : "", line.sentence());
         return clause == null
-                ? Phrases.of("text.lighter.refused.plain", lighter, line.sentence())
-                : Phrases.of("text.lighter.refused", lighter, clause);
+                ? Phrases.of("text.lighter.refused.plain", line.name(), lighter, line.sentence())
+                : Phrases.of("text.lighter.refused", line.name(), lighter, clause);
     }
 
     private static String others(List<PartLine> lines) {

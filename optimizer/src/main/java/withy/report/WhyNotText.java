@@ -65,6 +65,10 @@ public final class WhyNotText {
         if (flips.isEmpty()) {
             return;
         }
+        if (flips.stream().allMatch(flip -> flip.wins() == null)) {
+            flips.forEach(flip -> page.gap().paragraph("", Phrases.sentence(flip.sentence()) + "."));
+            return;
+        }
         page.heading(Phrases.of(answer.breaks().isEmpty() ? "text.whynot.flips" : "text.whynot.lets"));
         flips.forEach(flip -> page.paragraph("· ", Phrases.sentence(flip.sentence()) + "."));
     }
@@ -79,6 +83,10 @@ public final class WhyNotText {
         Page.Column[] columns = {new Page.Column(10, false), new Page.Column(69, false)};
         page.row(columns, Phrases.of("text.whynot.best"), build(first));
         page.row(columns, Phrases.of("text.whynot.with"), build(opponent));
+        BuildLine better = answer.better();
+        if (better != null && !better.build().equals(first.build())) {
+            page.row(columns, Phrases.of("text.whynot.better"), build(better));
+        }
         differences(answer.tradeOffs()).forEach(line -> page.paragraph("· ", line));
         if (first.proven() && opponent.proven()) {
             page.gap().paragraph("", Phrases.of("text.whynot.proof"));

@@ -23,6 +23,7 @@ public final class WhyText {
             return page.toString();
         }
         page.heading(Phrases.of("text.why.shares"));
+        page.paragraph("", Phrases.of("text.why.shares.as"));
         for (ShareLine line : answer.builds()) {
             BuildLine build = line.build();
             String words = WhyNotText.figures(build, units, currency) + " · " + build.name();

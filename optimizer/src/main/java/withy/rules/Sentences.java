@@ -61,7 +61,9 @@ public final class Sentences {
         double measured = verdict.measured();
         double limit = verdict.limit();
         double miss = Math.abs(measured - limit);
-        return message.replace("{measured} {unit}", amount(measured, verdict))
+        return message.replace("{measured} %", share(measured))
+                .replace("{limit} %", share(limit))
+                .replace("{measured} {unit}", amount(measured, verdict))
                 .replace("{limit} {unit}", amount(limit, verdict))
                 .replace("{miss} {unit}", amount(miss, verdict))
                 .replace("{measured}", number(measured, verdict.unit()))
@@ -81,7 +83,10 @@ public final class Sentences {
     /** A value with its unit, in the reader's; long ones as rods are told, unless that would hide a difference from the limit. */
     private String amount(double value, Verdict verdict) {
         if (Double.isNaN(value) || units.system() == UnitSystem.METRIC) {
-            return number(value, verdict.unit()) + " " + unit(verdict.unit());
+            int decimals = verdict.unit() == Unit.KG ? kiloDecimals(verdict) : decimals(verdict.unit());
+            return verdict.unit() == Unit.MINOR
+                    ? number(value, verdict.unit()) + " " + unit(verdict.unit())
+                    : trimmed(value, decimals) + " " + unit(verdict.unit());
         }
         return switch (verdict.unit()) {
             case MM -> {
@@ -109,8 +114,26 @@ public final class Sentences {
             String printed = Money.print(Math.round(value), currency);
             return printed.substring(0, printed.indexOf(' '));
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals(unit), RoundingMode.HALF_UP);
+        return trimmed(value, decimals(unit));
+    }
+
+    private static String trimmed(double value, int decimals) {
+        if (Double.isNaN(value)) {
+            return "";
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** A ratio in percent, as finely as ratios are compared. */
+    private static String share(double ratio) {
+        return trimmed(ratio * 100, 1) + " %";
+    }
+
+    /** Of strengths: one, unless that would hide a difference from the limit. */
+    private static int kiloDecimals(Verdict verdict) {
+        String measured = trimmed(verdict.measured(), 1);
+        return measured.equals(trimmed(verdict.limit(), 1)) ? decimals(Unit.KG) : 1;
     }
 
     /** As many as the grid of limits has, so that a sentence never shows a broken limit as kept. */

@@ -81,20 +81,20 @@ class DefaultsTest {
         add(
                 Default.LINE_DIAMETER,
                 "{\"line\": {\"kind\": \"nylon\", \"strength\": \"20 lb\"}}",
-                "The main line's diameter is not told: 0.37 mm, from its strength at 1.814 kg a number of the line standard (assumed).");
+                "The main line's diameter is not told: 0.37 mm, at 4 lb for each line number (assumed).");
         add(
                 Default.LINE_STRENGTH,
                 "{\"line\": {\"gauge\": \"PE 0.8\"}}",
-                "The main line's strength is not told: 7.2575 kg, from its thickness at 9.072 kg a number of the line standard (assumed).");
+                "The main line's strength is not told: about 7.3 kg (16 lb), at 20 lb for each line number (assumed).");
         add(Default.LEADER, "{}", "No leader is told: the main line goes straight to the lure.");
         add(
                 Default.LEADER_STRENGTH,
                 "{\"line\": {\"strengthKg\": 8}, \"leader\": {}}",
-                "The leader's strength is not told: 7.2 kg, 0.9 of the main line, so that the leader breaks first (assumed).");
+                "The leader's strength is not told: about 7.2 kg (15.9 lb), 0.9 of the main line, so that the leader breaks first (assumed).");
         add(
                 Default.LEADER_DIAMETER,
                 "{\"leader\": {\"strength\": \"20 lb\"}}",
-                "The leader's diameter is not told: 0.37 mm, from its strength at 1.814 kg (4 lb) a number of the line standard (assumed).");
+                "The leader's diameter is not told: 0.37 mm, at 4 lb for each line number (assumed).");
         add(Default.KNOT, "{\"leader\": {}}", "The leader's knot is not told: fg.");
         add(
                 Default.CAST_THROUGH,

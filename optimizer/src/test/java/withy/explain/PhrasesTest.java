@@ -32,7 +32,8 @@ class PhrasesTest {
     void anotherPartKeepsItsName() {
         assertEquals(
                 "the ring of Fen 70 is only 3 mm clear.", after("Fen 7", "The ring of Fen 70 is only 3 mm clear."));
-        assertEquals("the reel foot is too long for Fen 7.", after("Fen 7", "The reel foot is too long for Fen 7."));
+        assertEquals("the reel foot is too long for Fen 70.", after("Fen 7", "The reel foot is too long for Fen 70."));
+        assertEquals("the reel foot is too long for it.", after("Fen 7", "The reel foot is too long for Fen 7."));
         assertNull(after("Fen 7", "Fen 70 comes in 3 pieces."));
         assertNull(after("Fen 7", "So many guides cannot be spaced evenly on Fen 7."));
     }

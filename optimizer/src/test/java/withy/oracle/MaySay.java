@@ -129,6 +129,9 @@ final class MaySay {
                 for (int decimals = 0; decimals <= 3; decimals++) {
                     say(decimals, value);
                 }
+                if (verdict.unit() == Unit.RATIO) {
+                    say(1, value * 100);
+                }
             }
         }
     }

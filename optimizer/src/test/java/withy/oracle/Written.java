@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -121,6 +122,7 @@ final class Written {
         StringBuilder pattern = new StringBuilder();
         Matcher slot = SLOT.matcher(message);
         int from = 0;
+        boolean percent = message.contains(" %");
         while (slot.find()) {
             boolean number = List.of("measured", "limit", "miss").contains(slot.group(1));
             pattern.append(Pattern.quote(message.substring(from, slot.start())));
@@ -133,7 +135,8 @@ final class Written {
                 .matcher(breach.path("sentence").asText());
         boolean right = said.matches();
         for (int i = 0; right && i < slots.size(); i++) {
-            String number = said.group(i + 1);
+            String group = said.group(i + 1);
+            String number = percent && slots.get(i).matches("measured|limit") ? hundredth(group) : group;
             right = switch (slots.get(i)) {
                 case "measured" -> rounded(number, verdict, verdict.measured());
                 case "limit" -> rounded(number, verdict, verdict.limit());
@@ -144,6 +147,12 @@ final class Written {
         return right;
     }
 
+    private static String hundredth(String percent) {
+        return percent.isEmpty()
+                ? percent
+                : new BigDecimal(percent).movePointLeft(2).toPlainString();
+    }
+
     /** True where a number is a value to as many places as its unit is told with; money is told in whole units of the currency with two places. */
     private static boolean rounded(String number, Verdict verdict, double value) {
         if (number.isEmpty() || Double.isNaN(value)) {
@@ -152,7 +161,8 @@ final class Written {
         double whole = verdict.unit() == Unit.MINOR ? value / 100 : value;
         double half = switch (verdict.unit()) {
             case MM, GAUGE, MINOR -> 0.005;
-            case G, KG, RATIO -> 0.0005;
+            case KG -> Math.abs(verdict.measured() - verdict.limit()) > 0.11 ? 0.05 : 0.0005;
+            case G, RATIO -> 0.0005;
             case RING_SIZE -> 0.05;
             case COUNT, CLASS -> 0.5;
         };
