@@ -30,14 +30,9 @@ public record Breach(Verdict verdict, String sentence) {
                 .toList();
     }
 
-    /** The first thing a rod breaks, of a rule where one is named; null where it breaks nothing. */
-    static @Nullable Breach first(Rod rod, @Nullable String rule, QuantityText units) {
+    /** The first thing a rod breaks; null where it breaks nothing. */
+    static @Nullable Breach first(Rod rod, QuantityText units) {
         List<Breach> all = all(rod, units);
-        for (Breach breach : all) {
-            if (breach.verdict.rule().equals(rule)) {
-                return breach;
-            }
-        }
         return all.isEmpty() ? null : all.get(0);
     }
 }

@@ -49,7 +49,7 @@ public record Drawer(Station station, Found build, List<Line> lines) {
         Swaps swaps = new Swaps(inquiry, build.build(), station);
         List<Swap> all = new ArrayList<>(swaps.all());
         Part now = build.rod().partAt(station);
-        all.add(new Swap(now, build, Breach.first(build.rod(), null, inquiry.units())));
+        all.add(new Swap(now, build, Breach.first(build.rod(), inquiry.units())));
         all.sort(swaps.order());
         List<Line> lines = new ArrayList<>();
         for (Swap swap : all) {
@@ -64,7 +64,7 @@ public record Drawer(Station station, Found build, List<Line> lines) {
                 now == null ? "" : now.id(),
                 now == null ? Phrases.of("drawer.empty") : now.facts().name(),
                 true,
-                Breach.first(build.rod(), null, inquiry.units()),
+                Breach.first(build.rod(), inquiry.units()),
                 build,
                 List.of(),
                 Phrases.of("drawer.here"));

@@ -13,7 +13,7 @@ import withy.explain.TradeOffs.TradeOff;
  * @param sentence told as on the phone
  * @param first the best build for the brief, or null where nothing can be built
  * @param opponent the best legal build with the parts in; where there is none, one that breaks no more rules than it must: the best build with the
- *     parts put in where that is one, else the best there is, or any where brief and parts alone decide all that is broken
+ *     parts put in where that is one, else one as near to it as was found, or any where brief and parts alone decide all that is broken
  * @param breach the rule that is broken, where one is
  * @param alsoBroken further rules that would have to give way at once
  * @param forcedBy the fewest wishes for which that rule is broken whatever else is wished; empty where it is broken without any

@@ -49,7 +49,7 @@ public record Impossible(
 
     private static Conflict told(Inquiry inquiry, Query question, List<Demand> set, List<Demand> demands) {
         Found nearest = nearest(inquiry, question, set, demands);
-        Breach breach = nearest == null ? null : Breach.first(nearest.rod(), null, inquiry.units());
+        Breach breach = nearest == null ? null : Breach.first(nearest.rod(), inquiry.units());
         List<String> words = set.stream().map(Demand::words).toList();
         String key = set.size() == 1 ? "conflict.one" : set.size() == 2 ? "conflict.two" : "conflict.more";
         String sentence = Phrases.of(key, Phrases.list(words));

@@ -24,10 +24,4 @@ record PartsIn(Inquiry inquiry, Set<String> parts) {
         Build build = inquiry.any(without(rules));
         return build == null ? null : inquiry.measured(build);
     }
-
-    /** The best rod with the parts that breaks no rule but these, or null. */
-    @Nullable
-    Found best(Set<String> rules) {
-        return inquiry.best(without(rules));
-    }
 }

@@ -66,7 +66,7 @@ final class Swaps {
         }
         if (now != null && !station.equals(Station.BLANK)) {
             Found found = inquiry.measured(build.without(station));
-            Breach breach = Breach.first(found.rod(), null, inquiry.units());
+            Breach breach = Breach.first(found.rod(), inquiry.units());
             if (breach == null) {
                 swaps.add(new Swap(null, found, null));
             }
@@ -146,7 +146,7 @@ final class Swaps {
             return new Swap(part, best, null);
         }
         Found miss = Objects.requireNonNull(nearest);
-        return new Swap(part, miss, Breach.first(miss.rod(), null, inquiry.units()));
+        return new Swap(part, miss, Breach.first(miss.rod(), inquiry.units()));
     }
 
     private List<Build> builds(Part part) {

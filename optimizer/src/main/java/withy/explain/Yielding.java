@@ -30,8 +30,9 @@ final class Yielding {
      * What was found.
      *
      * @param rules the rules, in the order of the book
-     * @param build a build with the parts that breaks just these: the best rod with the parts put in where that is one; else the best there is, or
-     *     any where each rule refuses the parts outright, so that nothing is measured on it; null where nothing holds the parts even without any rule
+     * @param build a build with the parts that breaks just these: the best rod with the parts put in where that is one; else one as near to the best
+     *     rod as was found, or any where each rule refuses the parts outright, so that nothing is measured on it; null where nothing holds the parts even
+     *     without any rule
      */
     record Least(Set<String> rules, @Nullable Found build) {}
 
@@ -52,8 +53,9 @@ final class Yielding {
         }
         Found last = fewest(own, holds);
         Set<String> rules = broken(own, last);
+        Found first = inquiry.first();
         boolean measured = last != put && !own.containsAll(rules);
-        return new Least(rules, measured ? in.best(rules) : last);
+        return new Least(rules, measured && first != null ? Nearer.of(inquiry, first, last, in.parts(), rules) : last);
     }
 
     /** A build that breaks the rules that refuse outright and as few others as must be, from one that may break more. */

@@ -232,7 +232,7 @@ class SwapsTest {
         assertNotNull(swap.found());
         assertEquals("stout", swap.found().build().layout().blankId());
         assertEquals(fixture.build().choices(), swap.found().build().choices());
-        assertEquals(Breach.first(swap.found().rod(), null, FewBuilds.METRIC), swap.breach());
+        assertEquals(Breach.first(swap.found().rod(), FewBuilds.METRIC), swap.breach());
     }
 
     /** Emptied where that is legal, never of what is not there; legal ones first, then by rule and name. */

@@ -24,6 +24,7 @@ import withy.objectives.Solver;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
+import withy.rod.Build;
 import withy.rod.Station;
 import withy.rules.Rule;
 import withy.rules.Rulebook;
@@ -56,6 +57,25 @@ class YieldingTest {
         }
     }
 
+    /** Nowhere could it have what the best rod has without breaking another rule. */
+    private static void nearest(Inquiry inquiry, Finding finding) {
+        Build best = finding.first().build();
+        Build build = finding.opponent().build();
+        int alike = 0;
+        for (Station station : best.choices().keySet()) {
+            Build nearer = build.with(station, best.choices().get(station));
+            boolean same = nearer.equals(build);
+            alike += same ? 1 : 0;
+            Set<String> broken = new TreeSet<>();
+            Breach.all(inquiry.measured(nearer).rod(), FewBuilds.METRIC)
+                    .forEach(breach -> broken.add(breach.verdict().rule()));
+            boolean kept =
+                    Inquiry.holds(nearer, finding.parts()) && rules(finding).containsAll(broken);
+            assertTrue(same || !kept, station + " could be nearer: " + broken);
+        }
+        assertTrue(alike > best.choices().size() / 2, "alike at " + alike);
+    }
+
     /** The seat put in where the seat is breaks the purse, too; on the cheaper blank it does not, so only the seat's own rule gives way. */
     @Test
     void noMoreRulesThanMust() {
@@ -77,6 +97,7 @@ class YieldingTest {
         fewest(shop, brief, finding, "narrow");
         assertTrue(Inquiry.holds(finding.opponent().build(), Set.of("narrow", "blank")), "the cheaper blank");
         assertTrue(Breach.all(finding.opponent().rod(), FewBuilds.METRIC).contains(finding.breach()));
+        nearest(shop.inquiry(brief), finding);
         for (String rule : rules(finding)) {
             assertTrue(finding.grounds().contains(Evidence.rule(rule)), rule);
         }

@@ -1,0 +1,109 @@
+package withy.explain;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import withy.rod.Build;
+import withy.rod.Build.Choice;
+import withy.rod.Station;
+import withy.rules.Judge;
+import withy.rules.Rulebook;
+
+/**
+ * A build that breaks rules brought nearer to the best rod: place by place it takes what the best rod has there, as long as it keeps the parts that
+ * must be in and breaks no other rule. What is then broken is the parts' own doing, not that of a neighbour picked at random.
+ */
+final class Nearer {
+    private static final List<Station.Place> GUIDES = List.of(Station.Place.GUIDE, Station.Place.TIP_TOP);
+
+    /** What is taken at once: a part there may go only with its neighbours. */
+    private static final List<List<Station.Place>> TOGETHER = List.of(
+            GUIDES,
+            List.of(Station.Place.SEAT, Station.Place.HOOD, Station.Place.SEAT_ARBORS),
+            List.of(Station.Place.BUTT_CAP, Station.Place.BUTT_GRIP, Station.Place.REAR_GRIP, Station.Place.REAR_CHECK),
+            List.of(Station.Place.FORE_GRIP, Station.Place.FORE_CHECK, Station.Place.WINDING_CHECK));
+
+    private final Inquiry inquiry;
+    private final Build best;
+    private final Set<String> parts;
+    private final Rulebook kept;
+    private Found now;
+
+    private Nearer(Inquiry inquiry, Build best, Found now, Set<String> parts, Set<String> broken) {
+        this.inquiry = inquiry;
+        this.best = best;
+        this.now = now;
+        this.parts = parts;
+        this.kept = inquiry.without(broken);
+    }
+
+    /**
+     * The nearer build.
+     *
+     * @param first the best rod
+     * @param build holds the parts
+     * @param parts stay in
+     * @param broken rules it may break
+     */
+    static Found of(Inquiry inquiry, Found first, Found build, Set<String> parts, Set<String> broken) {
+        Nearer nearer = new Nearer(inquiry, first.build(), build, parts, broken);
+        nearer.layout();
+        TOGETHER.forEach(nearer::take);
+        Found before;
+        do {
+            before = nearer.now;
+            nearer.each();
+        } while (nearer.now != before);
+        return nearer.now;
+    }
+
+    /** The best rod's blank, reel and guides. */
+    private void layout() {
+        Build next = new Build(best.layout(), now.build().choices());
+        for (Station station : allStations()) {
+            next = GUIDES.contains(station.place()) ? with(next, station) : next;
+        }
+        take(next);
+    }
+
+    private void take(List<Station.Place> places) {
+        Build next = now.build();
+        for (Station station : stations()) {
+            next = places.contains(station.place()) ? with(next, station) : next;
+        }
+        take(next);
+    }
+
+    private void each() {
+        for (Station station : stations()) {
+            take(with(now.build(), station));
+        }
+    }
+
+    private List<Station> allStations() {
+        Set<Station> stations = new LinkedHashSet<>(now.build().choices().keySet());
+        stations.addAll(best.choices().keySet());
+        return new ArrayList<>(stations);
+    }
+
+    /** Guides only where there are as many. */
+    private List<Station> stations() {
+        boolean guides = now.build().layout().guideCount() == best.layout().guideCount();
+        return allStations().stream()
+                .filter(station -> guides || station.place() != Station.Place.GUIDE)
+                .toList();
+    }
+
+    private Build with(Build build, Station station) {
+        Choice choice = best.choices().get(station);
+        return choice == null ? build.without(station) : build.with(station, choice);
+    }
+
+    private void take(Build next) {
+        if (!next.equals(now.build()) && Inquiry.holds(next, parts)) {
+            Found found = inquiry.measured(next);
+            now = Judge.legal(found.rod(), kept) ? found : now;
+        }
+    }
+}
