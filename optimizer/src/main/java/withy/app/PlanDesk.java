@@ -154,7 +154,7 @@ public final class PlanDesk {
                 gap == null ? null : steps(gap),
                 plan.proven(),
                 shopping(shop, asked, toBuild, first),
-                progress.stopped());
+                progress.stopped() && !plan.proven());
     }
 
     private static double steps(long score) {

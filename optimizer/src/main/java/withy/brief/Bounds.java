@@ -47,11 +47,11 @@ record Bounds(double min, double max) {
     }
 
     /** A likely slip: unit off by a thousand or ten, or inches for millimetres. */
-    String slip(double value) {
+    String slip(double value, String unit) {
         for (double factor : new double[] {1000, 25.4, 10, 100, 0.1, 0.01, 0.001}) {
             if (holds(value * factor) && value != 0) {
                 return "Maybe another unit was meant: " + plain(Math.round(value * factor * 1000) / 1000.0)
-                        + " would be allowed.";
+                        + (unit.isEmpty() ? "" : " " + unit) + " would be allowed.";
             }
         }
         return "Maybe a digit is missing or one too many.";

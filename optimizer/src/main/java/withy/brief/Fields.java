@@ -140,7 +140,7 @@ final class Fields {
         }
         double number = value.doubleValue();
         if (!bounds.holds(number)) {
-            notes.fault(where, withUnit(shown(value), unit), bounds.text(unit), bounds.slip(number));
+            notes.fault(where, withUnit(shown(value), unit), bounds.text(unit), bounds.slip(number, unit));
             return null;
         }
         return number;
@@ -186,7 +186,12 @@ final class Fields {
             if (bounds.holds(parsed)) {
                 return kind.round(parsed);
             }
-            notes.fault(where, shown(value), bounds.text(kind.symbol()), bounds.slip(parsed));
+            notes.fault(
+                    where,
+                    shown(value),
+                    bounds.text(kind.symbol()),
+                    "Maybe its number or its unit is a slip: that is " + Bounds.plain(kind.round(parsed)) + " "
+                            + kind.symbol() + ".");
         } catch (UnitsFault e) {
             notes.fault(where, shown(value), e.allowed() + ", " + bounds.text(kind.symbol()), e.maybe());
         }

@@ -170,17 +170,40 @@ public final class SideBySide {
         return station.startsWith("guide-") ? "guide" : station;
     }
 
+    /** Parts of a place; of guides the words that all their names begin with are told once. */
     private static String names(BuildSheet build, String place) {
+        List<Group> groups = groups(build).stream()
+                .filter(group -> place(group.part()).equals(place))
+                .toList();
+        if (groups.isEmpty()) {
+            return "–";
+        }
+        String family = groups.size() > 1 && groups.get(0).first() > 0 ? family(groups) : "";
         List<String> names = new ArrayList<>();
-        for (Group group : groups(build)) {
-            if (place(group.part()).equals(place)) {
-                names.add(
-                        group.span().isEmpty()
-                                ? group.part().name()
-                                : group.span() + ": " + group.part().name());
+        for (Group group : groups) {
+            String name = group.part().name().substring(family.length());
+            names.add(
+                    group.span().isEmpty()
+                            ? name
+                            : family.isEmpty() ? group.span() + ": " + name : group.span() + " " + name);
+        }
+        return family.isEmpty() ? String.join("; ", names) : family.strip() + ": " + String.join(", ", names);
+    }
+
+    /** The words that the names of all begin with, with the blank behind them; empty where there are none. */
+    private static String family(List<Group> groups) {
+        String family = groups.get(0).part().name();
+        for (Group group : groups) {
+            while (!group.part().name().startsWith(family)
+                    || group.part().name().equals(family)) {
+                int cut = family.stripTrailing().lastIndexOf(' ');
+                family = family.substring(0, cut + 1);
+                if (family.isEmpty()) {
+                    return "";
+                }
             }
         }
-        return names.isEmpty() ? "–" : String.join("; ", names);
+        return family;
     }
 
     /** A build's parts, the blank first: it is what a builder picks first. */

@@ -52,7 +52,7 @@ public final class Doctor {
         List<String> notes = new ArrayList<>();
         List<String> known = sql.rows(row -> row.getString(1), "SELECT part FROM part ORDER BY part");
         for (String part : known) {
-            if (lists.find(part) == null && Ledger.level(sql, part).shelf() > 0) {
+            if (lists.find(part) == null && Levels.one(sql, part).shelf() > 0) {
                 notes.add(part + " lies on the shelf but is in no list any more");
             }
         }

@@ -5,8 +5,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -143,7 +141,7 @@ final class Ledger {
         List<Level> levels = new ArrayList<>();
         List<Change.Hit> hits = new ArrayList<>();
         for (String part : touched) {
-            levels.add(level(sql, part));
+            levels.add(Levels.one(sql, part));
             hits.addAll(hits(sql, part));
         }
         return new Change(lines, levels, hits);
@@ -155,39 +153,6 @@ final class Ledger {
                 "SELECT j.id, j.name, r.part, count(*) FROM promise r JOIN job j ON j.id = r.job"
                         + " WHERE r.piece IS NULL AND r.part = ? GROUP BY j.id, r.part ORDER BY j.id",
                 part);
-    }
-
-    static Level level(Sql sql, String part) throws SQLException {
-        SortedMap<String, Integer> due = new TreeMap<>();
-        sql.rows(
-                row -> due.merge(row.getString(1), row.getInt(2), Integer::sum),
-                "SELECT due_day, count(*) FROM piece WHERE part = ? AND state = 'ordered'"
-                        + " AND id NOT IN (SELECT piece FROM promise WHERE piece IS NOT NULL) GROUP BY due_day",
-                part);
-        Level level = sql.row(
-                row -> new Level(
-                        part,
-                        row.getInt(1),
-                        row.getInt(2),
-                        row.getInt(3),
-                        row.getInt(4),
-                        row.getInt(5),
-                        row.getInt(1) - row.getInt(7),
-                        due,
-                        row.getInt(6)),
-                """
-                SELECT (SELECT count(*) FROM piece WHERE part = a.part AND state = 'shelf'),
-                  (SELECT count(*) FROM promise r JOIN piece p ON p.id = r.piece
-                    WHERE r.part = a.part AND p.state IN ('shelf', 'ordered')),
-                  (SELECT count(*) FROM piece WHERE part = a.part AND state = 'ordered'),
-                  (SELECT count(*) FROM piece WHERE part = a.part AND state = 'ordered' AND placed = 0),
-                  (SELECT count(*) FROM promise WHERE part = a.part AND piece IS NULL),
-                  a.revision,
-                  (SELECT count(*) FROM promise r JOIN piece p ON p.id = r.piece
-                    WHERE r.part = a.part AND p.state = 'shelf')
-                FROM part a WHERE a.part = ?""",
-                part);
-        return level == null ? new Level(part, 0, 0, 0, 0, 0, 0, due, 0) : level;
     }
 
     static List<Movement> lines(Sql sql, @Nullable String part, int most) throws SQLException {

@@ -24,18 +24,12 @@ public final class Stock {
 
     /** Every part the shop ever held. */
     public List<Level> levels() {
-        return database.read(sql -> {
-            List<Level> levels = new ArrayList<>();
-            for (String part : sql.rows(row -> row.getString(1), "SELECT part FROM part ORDER BY part")) {
-                levels.add(Ledger.level(sql, part));
-            }
-            return levels;
-        });
+        return database.read(Levels::all);
     }
 
     /** How one part stands; all nought where the shop never held it. */
     public Level level(String part) {
-        return database.read(sql -> Ledger.level(sql, part));
+        return database.read(sql -> Levels.one(sql, part));
     }
 
     /** Pieces of a part that are here, on their way, or were used for a job. */
@@ -79,7 +73,7 @@ public final class Stock {
 
     static void count(Ledger ledger, String part, int pieces, String note) throws SQLException {
         ledger.know(part);
-        int before = Ledger.level(ledger.sql(), part).shelf();
+        int before = Levels.one(ledger.sql(), part).shelf();
         if (pieces > before) {
             ledger.add(part, pieces - before, "shelf", null, true);
             ledger.line(part, Reason.COUNTED, pieces - before, 0, 0, null, note);
@@ -195,7 +189,7 @@ public final class Stock {
         return database.write(sql -> {
             Ledger ledger = new Ledger(sql, day, reason.word());
             ledger.know(part);
-            int shelf = Ledger.level(sql, part).shelf();
+            int shelf = Levels.one(sql, part).shelf();
             if (pieces > shelf) {
                 throw ShopFault.refused(
                         part + ": " + pieces + " pieces asked, " + shelf + " are on the shelf.",

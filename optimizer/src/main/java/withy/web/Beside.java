@@ -1,15 +1,19 @@
 package withy.web;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.LongFunction;
 import withy.app.BuildSheet;
 import withy.app.BuildSheet.TradeOffLine;
 import withy.explain.Phrases;
 import withy.report.SideBySide;
 import withy.web.BuildsView.Cell;
 import withy.web.BuildsView.Line;
+import withy.web.BuildsView.Meaning;
 
 /** Builds against each other, as lines of tables. */
 final class Beside {
@@ -22,6 +26,8 @@ final class Beside {
             "text.style", "style",
             "text.durability", "durability");
 
+    private static final String GUIDE = "guide";
+
     private Beside() {}
 
     /** Which parts are others than in the first, or empty. */
@@ -29,7 +35,6 @@ final class Beside {
         List<String> places = differences(sides).stream()
                 .filter(line -> line.cells().get(at).mark().equals("other"))
                 .map(line -> line.label().toLowerCase(Locale.ROOT))
-                .map(place -> place.equals(Phrases.of("station.guide")) ? Words.say("builds.guides") : place)
                 .toList();
         return places.isEmpty() ? "" : Words.say("builds.other", Phrases.list(places));
     }
@@ -39,12 +44,41 @@ final class Beside {
         return sides.differences().stream()
                 .filter(row -> row.cells().stream().distinct().count() > 1)
                 .map(row -> new Line(
-                        Phrases.sentence(row.label()),
+                        Phrases.sentence(row.key().equals(GUIDE) ? Words.say("builds.guides") : row.label()),
                         row.cells().stream()
                                 .map(cell ->
                                         new Cell(cell, cell.equals(row.cells().get(0)) ? "" : "other"))
                                 .toList()))
                 .toList();
+    }
+
+    /** What each figure that is shown means. */
+    static List<Meaning> meanings(SideBySide sides) {
+        return sides.figures().stream()
+                .map(row -> new Meaning(
+                        Phrases.sentence(row.label().strip()),
+                        Words.say("means." + row.key().substring("text.".length()))))
+                .toList();
+    }
+
+    /** What the shop pays for the parts of each, all guides together. */
+    static List<Line> bought(List<BuildSheet> builds, LongFunction<String> money) {
+        Map<String, long[]> sums = new LinkedHashMap<>();
+        for (int i = 0; i < builds.size(); i++) {
+            for (SideBySide.Group group : SideBySide.groups(builds.get(i))) {
+                if (group.part().count() > 0) {
+                    sums.computeIfAbsent(SideBySide.place(group.part()), place -> new long[builds.size()])[i] +=
+                            group.part().priceMinor() * group.pieces();
+                }
+            }
+        }
+        List<Line> lines = new ArrayList<>();
+        sums.forEach((place, sum) -> lines.add(new Line(
+                Phrases.sentence(place.equals(GUIDE) ? Words.say("builds.guides") : Phrases.of("station." + place)),
+                Arrays.stream(sum)
+                        .mapToObj(minor -> new Cell(minor == 0 ? "–" : money.apply(minor), ""))
+                        .toList())));
+        return lines;
     }
 
     /** What a builder reads of each, and what is no different worth noticing from the first. */
@@ -54,7 +88,8 @@ final class Beside {
             String objective = OBJECTIVES.get(row.key());
             List<Cell> cells = new ArrayList<>();
             for (int i = 0; i < builds.size(); i++) {
-                boolean tie = i > 0 && objective != null && tied(builds.get(i), objective);
+                boolean told = row.cells().get(i).equals(row.cells().get(0));
+                boolean tie = i > 0 && objective != null && !told && tied(builds.get(i), objective);
                 cells.add(new Cell(row.cells().get(i), tie ? "tie" : ""));
             }
             lines.add(new Line(Phrases.sentence(row.label().strip()), cells));

@@ -104,7 +104,9 @@ final class BuildsPage {
                 builds.stream().map(b -> Words.say("builds.head", b.rank())).toList(),
                 sides == null ? List.of() : Beside.differences(sides),
                 sides == null ? List.of() : Beside.figures(sides, builds),
+                sides == null ? List.of() : Beside.meanings(sides),
                 lines == null ? List.of() : Beside.plain(lines.weights()),
+                Beside.bought(builds, bench::money),
                 lines == null ? List.of() : Beside.plain(lines.costs()),
                 builds.isEmpty() ? "" : builds.get(0).figures().currency(),
                 priorities(step.brief(), asked),
@@ -156,11 +158,14 @@ final class BuildsPage {
                 .toList();
         double longest =
                 outlines.stream().mapToDouble(o -> o.toMm() - o.fromMm()).max().orElse(1);
+        double handle =
+                outlines.stream().mapToDouble(RodDrawing::handleMm).max().orElse(1);
         List<Card> cards = new ArrayList<>();
         for (int i = 0; i < builds.size(); i++) {
             BuildSheet build = builds.get(i);
             BuildSheet.FigureLines figures = build.figures();
             String proof = SideBySide.proof(build);
+            Map<String, String> colours = Outlines.colours(asked.catalog(), build);
             cards.add(new Card(
                     build.rank(),
                     build.name(),
@@ -173,7 +178,7 @@ final class BuildsPage {
                     proof == null ? "" : proof,
                     RodDrawing.of(
                             outlines.get(i),
-                            Outlines.colours(asked.catalog(), build),
+                            colours,
                             longest,
                             Words.say(
                                     "builds.drawing",
@@ -181,6 +186,8 @@ final class BuildsPage {
                                     pages.bench().units().rodLength(figures.finishedLengthMm()),
                                     build.layout().guideCount(),
                                     sides.ahead(figures.balanceFromReelFootMm()))),
+                    RodDrawing.handle(
+                            outlines.get(i), colours, handle, Words.say("builds.handle", build.rank(), build.name())),
                     parts(build, asked.told())));
         }
         return cards;
@@ -210,7 +217,6 @@ final class BuildsPage {
                     part.part(),
                     part.name() + SideBySide.cut(part, pages.bench().units()),
                     byAmount ? "" : pages.bench().units().fineMass(part.unitWeightG() * group.pieces()),
-                    byAmount ? "" : pages.bench().money(part.priceMinor() * group.pieces()),
                     kept));
         }
         return parts;

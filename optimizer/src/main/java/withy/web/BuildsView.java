@@ -14,7 +14,9 @@ import java.util.List;
  * @param heads titles of the builds, over columns
  * @param differences where they differ
  * @param figures what a builder reads of each
+ * @param meanings what each of these figures means
  * @param weights how the weight of each comes about
+ * @param bought what the shop pays for the parts of each
  * @param costs how the price of each comes about
  * @param currency code of its currency, or empty
  * @param priorities sliders
@@ -40,7 +42,9 @@ public record BuildsView(
         List<String> heads,
         List<Line> differences,
         List<Line> figures,
+        List<Meaning> meanings,
         List<Line> weights,
+        List<Line> bought,
         List<Line> costs,
         String currency,
         List<BriefView.FieldView> priorities,
@@ -60,7 +64,9 @@ public record BuildsView(
         heads = List.copyOf(heads);
         differences = List.copyOf(differences);
         figures = List.copyOf(figures);
+        meanings = List.copyOf(meanings);
         weights = List.copyOf(weights);
+        bought = List.copyOf(bought);
         costs = List.copyOf(costs);
         priorities = List.copyOf(priorities);
         wishes = List.copyOf(wishes);
@@ -84,7 +90,8 @@ public record BuildsView(
      * @param other which parts are others than in the first, or empty
      * @param gives what it gains and gives up against the first, or that it is the best
      * @param proof how sure that is
-     * @param drawing svg
+     * @param drawing svg of the rod
+     * @param handle svg of its handle
      * @param parts its parts
      */
     public record Card(
@@ -98,6 +105,7 @@ public record BuildsView(
             List<String> gives,
             String proof,
             String drawing,
+            String handle,
             List<Part> parts) {
         public Card {
             gives = List.copyOf(gives);
@@ -113,11 +121,17 @@ public record BuildsView(
      * @param id catalogue id
      * @param name maker and model, with what it is cut to
      * @param weight g of all pieces, or empty
-     * @param price of all pieces, or empty
      * @param kept true where the brief insists on it
      */
-    public record Part(
-            String place, String station, String id, String name, String weight, String price, boolean kept) {}
+    public record Part(String place, String station, String id, String name, String weight, boolean kept) {}
+
+    /**
+     * What a figure means.
+     *
+     * @param label the figure
+     * @param words a sentence
+     */
+    public record Meaning(String label, String words) {}
 
     /**
      * A line of a table.

@@ -11,13 +11,20 @@ public final class ReasonsView {
      *
      * @param frame around it
      * @param heading place and build
+     * @param intro the build by name, and how to read the lines
      * @param now id of the part that is there, or empty
      * @param fits parts that would be legal
      * @param refused parts that would break a rule
      * @param unfinished true where it was cut short
      */
     public record DrawerView(
-            Frame frame, String heading, String now, List<Line> fits, List<Line> refused, boolean unfinished) {
+            Frame frame,
+            String heading,
+            String intro,
+            String now,
+            List<Line> fits,
+            List<Line> refused,
+            boolean unfinished) {
         public DrawerView {
             fits = List.copyOf(fits);
             refused = List.copyOf(refused);

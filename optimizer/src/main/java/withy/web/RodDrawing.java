@@ -11,8 +11,9 @@ import withy.app.MachineSheet.Piece;
 import withy.app.MachineSheet.Ring;
 
 /**
- * A rod from butt to tip as one svg element. All rods of a page share one scale, so that a longer one is longer; thicknesses are drawn
- * {@value #THICKER} times as thick, or nothing would be seen. Parts have the colours of the lists; where those tell none, the style sheet's.
+ * A rod from butt to tip, or its handle alone, as one svg element. All rods of a page share one scale, so that a longer one is longer; of
+ * a whole rod thicknesses are drawn {@value #THICKER} times as thick, or nothing would be seen, a handle has its true shape. Parts have the
+ * colours of the lists; where those tell none, the style sheet's.
  */
 final class RodDrawing {
     private static final double WIDTH = 1000;
@@ -21,15 +22,55 @@ final class RodDrawing {
     private static final double MARGIN = 8;
     private static final double THICKER = 3;
 
+    /** What is seen of the blank ahead of a handle, mm. */
+    private static final double BARE_MM = 45;
+
+    /** Room for half the thickness of any handle, mm. */
+    private static final double HALF_HANDLE_MM = 26;
+
     private final Outline outline;
     private final Map<String, String> colours;
     private final double scale;
+    private final double thicker;
+    private final double axis;
     private final StringBuilder svg = new StringBuilder();
 
-    private RodDrawing(Outline outline, Map<String, String> colours, double longestMm) {
+    private RodDrawing(Outline outline, Map<String, String> colours, double longestMm, double thicker) {
         this.outline = outline;
         this.colours = colours;
         this.scale = (WIDTH - 2 * MARGIN) / longestMm;
+        this.thicker = thicker;
+        this.axis = thicker > 1 ? AXIS : HALF_HANDLE_MM * scale;
+    }
+
+    /** Length of what is drawn of a handle, mm. */
+    static double handleMm(Outline outline) {
+        double front = outline.pieces().stream().mapToDouble(Piece::toMm).max().orElse(outline.handleFrontMm());
+        return Math.max(front, outline.handleFrontMm()) + BARE_MM - outline.fromMm();
+    }
+
+    /**
+     * Draws a handle.
+     *
+     * @param colours {@code #rrggbb} by station
+     * @param longestMm length of the longest handle beside it, mm
+     * @param words for who can't see it
+     */
+    static String handle(Outline outline, Map<String, String> colours, double longestMm, String words) {
+        RodDrawing drawing = new RodDrawing(outline, colours, longestMm, 1);
+        drawing.open("handle", 2 * drawing.axis, words);
+        drawing.blank(outline.fromMm() + longestMm);
+        outline.pieces().forEach(drawing::piece);
+        double foot = drawing.at(outline.footMm());
+        drawing.svg
+                .append("<path class=\"foot\" d=\"M")
+                .append(number(foot))
+                .append(' ')
+                .append(number(drawing.axis * 1.62))
+                .append(" V")
+                .append(number(drawing.axis * 1.95))
+                .append("\"/>");
+        return drawing.svg.append("</svg>").toString();
     }
 
     /**
@@ -40,26 +81,36 @@ final class RodDrawing {
      * @param words for who can't see it
      */
     static String of(Outline outline, Map<String, String> colours, double longestMm, String words) {
-        RodDrawing drawing = new RodDrawing(outline, colours, longestMm);
-        drawing.svg
-                .append("<svg class=\"rod\" viewBox=\"0 0 ")
-                .append(number(WIDTH))
-                .append(' ')
-                .append(number(HEIGHT))
-                .append("\" role=\"img\" aria-label=\"")
-                .append(Markup.escape(words))
-                .append("\">");
-        drawing.blank();
+        RodDrawing drawing = new RodDrawing(outline, colours, longestMm, THICKER);
+        drawing.open("rod", HEIGHT, words);
+        drawing.blank(outline.toMm());
         outline.pieces().forEach(drawing::piece);
         outline.rings().forEach(drawing::ring);
         drawing.balance();
         return drawing.svg.append("</svg>").toString();
     }
 
-    private void blank() {
+    private void open(String look, double height, String words) {
+        svg.append("<svg class=\"")
+                .append(look)
+                .append("\" viewBox=\"0 0 ")
+                .append(number(WIDTH))
+                .append(' ')
+                .append(number(height))
+                .append("\" role=\"img\" aria-label=\"")
+                .append(Markup.escape(words))
+                .append("\">");
+    }
+
+    /** The blank, up to a place beyond which it is not seen, mm. */
+    private void blank(double toMm) {
         List<double[]> edge = new ArrayList<>();
+        double last = 0;
         for (Diameter at : outline.blank()) {
-            edge.add(new double[] {at.xMm(), at.odMm()});
+            if (last < toMm) {
+                edge.add(new double[] {at.xMm(), at.odMm()});
+                last = at.xMm();
+            }
         }
         shape("blank", "blank", edge);
     }
@@ -84,14 +135,14 @@ final class RodDrawing {
         String to = " d=\"M";
         for (double[] at : edge) {
             svg.append(to);
-            point(at[0], AXIS - Math.max(0.8, half(at[1])));
+            point(at[0], axis - Math.max(0.8, half(at[1])));
             to = " L";
         }
         List<double[]> back = new ArrayList<>(edge);
         Collections.reverse(back);
         for (double[] at : back) {
             svg.append(to);
-            point(at[0], AXIS + Math.max(0.8, half(at[1])));
+            point(at[0], axis + Math.max(0.8, half(at[1])));
         }
         svg.append("z\"/>");
     }
@@ -159,7 +210,7 @@ final class RodDrawing {
     }
 
     private double half(double mm) {
-        return mm / 2 * scale * THICKER;
+        return mm / 2 * scale * thicker;
     }
 
     private static String number(double value) {

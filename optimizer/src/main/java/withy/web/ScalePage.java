@@ -123,6 +123,9 @@ final class ScalePage {
             return "";
         }
         long weighed = job.pieces().stream().filter(p -> p.weightG() != null).count();
+        if (weighed == 0) {
+            return Words.say("scale.none", job.pieces().size());
+        }
         double off = foretold.weightOfPiecesG() - foretold.weightG();
         String sign = off >= 0 ? "+" : "−";
         return Words.say(

@@ -64,11 +64,18 @@ final class WhyPage {
             (line.breaks() == null ? fits : refused)
                     .add(new Line(line.part(), line.name(), line.here(), Phrases.sentence(line.sentence())));
         }
-        String heading = Words.say("drawer.head", Phrases.sentence(Phrases.station(key)), sheet.rank(), sheet.name());
+        String heading = Words.say("drawer.head", Phrases.sentence(Phrases.station(key)), sheet.rank());
         pages.html(
                 ctx,
                 "drawer",
-                new DrawerView(pages.frame(heading, "brief", step), heading, now, fits, refused, drawer.interrupted()));
+                new DrawerView(
+                        pages.frame(heading, "brief", step),
+                        heading,
+                        Words.say("drawer.of", sheet.name()),
+                        now,
+                        fits,
+                        refused,
+                        drawer.interrupted()));
     }
 
     /** Why a part is not in the best build. */

@@ -68,7 +68,7 @@ class BriefFaultsTest {
                     "lengthMm",
                     "2.2 mm",
                     "900 to 6000 mm",
-                    "Maybe another unit was meant: 2200 would be allowed.",
+                    "Maybe another unit was meant: 2200 mm would be allowed.",
                     true),
             new Broken(
                     "{\"length\": 2200}",
@@ -96,7 +96,7 @@ class BriefFaultsTest {
                     "length",
                     "\"2.2 cm\"",
                     "900 to 6000 mm",
-                    "Maybe another unit was meant",
+                    "Maybe its number or its unit is a slip: that is 22 mm.",
                     false),
             new Broken(
                     "{\"length\": \"2 m\", \"lengthMm\": 2000}",
@@ -234,7 +234,7 @@ class BriefFaultsTest {
                     "hand.palmMm",
                     "8.8 mm",
                     "45 to 130 mm",
-                    "Maybe another unit was meant: 88 would be allowed.",
+                    "Maybe another unit was meant: 88 mm would be allowed.",
                     true),
             new Broken(
                     "{\"handle\": {\"trigger\": true}}",
@@ -473,7 +473,7 @@ class BriefFaultsTest {
                 List.of(2, 3, 4, 4, 5), faults.stream().map(BriefFault::line).toList());
         assertEquals(
                 "lure.usualG (line 4, column 13): 9000 g; allowed is 0.1 to 500 g.\n"
-                        + "Maybe another unit was meant: 90 would be allowed.",
+                        + "Maybe another unit was meant: 90 g would be allowed.",
                 faults.get(2).message());
     }
 

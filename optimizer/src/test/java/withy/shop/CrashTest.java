@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -91,12 +92,28 @@ class CrashTest {
             for (Level level : shop.stock().levels()) {
                 assertTrue(level.shelf() >= 0 && level.ordered() >= 0, what + level);
                 assertTrue(level.promised() <= level.shelf() + level.ordered(), what + level);
+                assertEquals(level, shop.stock().level(level.part()), what);
+                List<Piece> pieces = shop.stock().pieces(level.part());
+                assertEquals(count(pieces, p -> p.state().equals("shelf")), level.shelf(), what + level);
+                assertEquals(count(pieces, p -> p.state().equals("ordered")), level.ordered(), what + level);
+                assertEquals(
+                        count(pieces, p -> p.state().equals("shelf") && p.job() == null), level.free(), what + level);
+                assertEquals(
+                        count(pieces, p -> p.state().equals("ordered") && p.job() == null),
+                        level.freeDue().values().stream()
+                                .mapToInt(Integer::intValue)
+                                .sum(),
+                        what + level);
                 if (level.missing() > 0) {
                     assertTrue(
                             shop.stock().hits().stream().anyMatch(h -> h.part().equals(level.part())), what + level);
                 }
             }
         }
+    }
+
+    private static int count(List<Piece> pieces, Predicate<Piece> which) {
+        return (int) pieces.stream().filter(which).count();
     }
 
     @Test

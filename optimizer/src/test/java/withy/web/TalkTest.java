@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -75,6 +76,31 @@ class TalkTest {
         assertTrue(browser.text().contains("Never: " + part));
         browser.clickWords("a", "Undo").arrive(first, "");
         assertEquals(part, browser.text("#parts-1 .part .name"));
+    }
+
+    @Test
+    void whatTheShopPaysIsSeenOnlyWhereItIsAskedFor() {
+        browser.open(shop.at("/brief?start=estuary"));
+        browser.click("button.main").arrive("/builds/", "");
+        String bought = browser.one("#shop-only table tbody td")
+                .getAttribute("textContent")
+                .strip();
+        assertTrue(bought.endsWith(" EUR"), bought);
+        assertEquals("", browser.one("#shop-only table").getText());
+        assertEquals(3, browser.all(".build svg.handle[aria-label]").size());
+        browser.click("#shop-only > summary");
+        browser.until(() -> browser.one("#shop-only table").getText().contains(bought));
+    }
+
+    @Test
+    void everyFigureIsToldInPlainWords() {
+        for (String start : List.of("estuary", "rocks")) {
+            browser.open(shop.at("/brief?start=" + start));
+            browser.click("button.main").arrive("/builds/", "");
+            assertEquals(
+                    browser.all("#figures tbody tr").size(),
+                    browser.all(".meanings dt").size());
+        }
     }
 
     @Test
