@@ -124,7 +124,7 @@ public final class JobDesk {
             }
         }
         throw new RefusedBuild(
-                "offer " + last.id() + " has no build " + rank + ".",
+                "Offer " + last.id() + " has no build " + rank + ".",
                 List.of("Maybe look at it again: withy job " + job + " --read-offer."));
     }
 

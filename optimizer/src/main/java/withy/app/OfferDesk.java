@@ -61,7 +61,8 @@ public final class OfferDesk {
         }
         return new OfferSheet(
                 Answer.SCHEMA,
-                terms.customer(),
+                terms.customer().isEmpty() ? brief.customer() : terms.customer(),
+                brief.name(),
                 terms.date().toString(),
                 terms.date().plusDays(terms.validDays()).toString(),
                 terms.depositPercent(),

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -80,6 +81,9 @@ public final class OfferFile {
             if (schema > Answer.SCHEMA) {
                 throw new Unreadable(
                         "format " + schema + " is newer than this program, which reads " + Answer.SCHEMA, null);
+            }
+            if (tree instanceof ObjectNode older && !older.has("name")) {
+                older.put("name", "");
             }
             OfferSheet offer = MAPPER.treeToValue(tree, OfferSheet.class);
             check(offer);

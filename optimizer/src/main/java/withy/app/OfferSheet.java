@@ -14,6 +14,7 @@ import withy.brief.Objective;
  *
  * @param schema format of the answer
  * @param customer who it is for, or empty
+ * @param name what the rod is for, as the brief calls it, or empty
  * @param date day it is made, ISO 8601
  * @param validUntil last day it holds, likewise
  * @param depositPercent of the price, paid before parts are ordered
@@ -23,6 +24,7 @@ import withy.brief.Objective;
 public record OfferSheet(
         int schema,
         String customer,
+        String name,
         String date,
         String validUntil,
         int depositPercent,
@@ -103,6 +105,7 @@ public record OfferSheet(
      * What the builder promises.
      *
      * @param customer who it is for, or empty
+     * @param name what the rod is for, as the brief calls it, or empty
      * @param date day it is made
      * @param validDays days it holds
      * @param depositPercent of the price, 0 to 100

@@ -2,6 +2,7 @@ package withy.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import withy.brief.Brief;
 import withy.brief.Brief.PartWish;
 import withy.brief.BriefFault;
@@ -10,6 +11,11 @@ import withy.catalog.NearWord;
 
 /** Part ids that the catalogue does not know, with the one that was most likely meant. */
 public final class PartIds {
+    /** Fewer letters stand in nearly every id. */
+    private static final int LEAST_LETTERS = 4;
+
+    private static final int MOST_TOLD = 3;
+
     private PartIds() {}
 
     /** Every unknown id a brief names. */
@@ -36,7 +42,17 @@ public final class PartIds {
 
     /** A guess at the id that was meant. */
     public static String maybe(String id, Catalog catalog) {
-        String near = NearWord.to(id, catalog.byId().keySet());
+        List<String> holding = id.length() < LEAST_LETTERS
+                ? List.of()
+                : catalog.byId().keySet().stream()
+                        .filter(other -> other.contains(id.toLowerCase(Locale.ROOT)))
+                        .toList();
+        if (holding.size() > 1) {
+            String more = holding.size() > MOST_TOLD ? " or one of " + (holding.size() - MOST_TOLD) + " more" : "";
+            return "Maybe one of these: " + String.join(", ", holding.subList(0, Math.min(MOST_TOLD, holding.size())))
+                    + more + ".";
+        }
+        String near = holding.isEmpty() ? NearWord.to(id, catalog.byId().keySet()) : holding.get(0);
         return near.isEmpty()
                 ? "Maybe look it up: withy parts DIR lists every id."
                 : "Maybe \"" + near + "\" was meant.";

@@ -35,7 +35,7 @@ final class Drawings {
         } catch (IOException e) {
             throw new Stop(
                     Exit.DISK,
-                    "Can't write pictures to " + name + ": " + e.getClass().getSimpleName() + ".",
+                    "Can't write pictures to " + name + ": " + Texts.unwritten(e) + ".",
                     "Maybe a file of that name stands there, the disk is full, or there is no right to write.");
         }
     }

@@ -22,6 +22,7 @@ import withy.app.JobDesk;
 import withy.app.JobsAnswer;
 import withy.app.OfferDesk;
 import withy.app.Propose;
+import withy.app.ScaleReading;
 import withy.app.Workshop;
 import withy.report.AnswerText;
 import withy.report.JobText;
@@ -68,6 +69,9 @@ final class JobCommand implements Callable<Integer> {
             paramLabel = "LENGTH",
             description = "With --weighed: balance point ahead of the reel foot, reel on; such as 97 mm.")
     private @Nullable String balance;
+
+    @Option(names = "--sure", description = "With --weighed: book a weight far from what was foretold.")
+    private boolean sure;
 
     @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "Kept in the job's history.")
     private String note = "";
@@ -179,7 +183,9 @@ final class JobCommand implements Callable<Integer> {
             return print(desk.built(of));
         }
         if (asked.weighed != null) {
-            return print(desk.weighed(of, WeighCommand.milligrams(asked.weighed), balanceMm()));
+            long mg = WeighCommand.milligrams(asked.weighed);
+            soundWeight(desk, of, mg);
+            return print(desk.weighed(of, mg, balanceMm()));
         }
         return print(asked.close ? desk.close(of) : desk.cancel(of, note));
     }
@@ -220,6 +226,16 @@ final class JobCommand implements Callable<Integer> {
 
     private String assumed() {
         return terms.assumed().stream().map(line -> line + "\n").collect(Collectors.joining());
+    }
+
+    /** What is far off is asked back, as on the page: a slip would teach the shop wrong tolerances. */
+    private void soundWeight(JobDesk desk, long of, long mg) {
+        JobAnswer.Foretold foretold = desk.show(of).predicted();
+        String doubt =
+                sure || foretold == null ? null : ScaleReading.doubt(foretold.weightOfPiecesG(), mg, output.units());
+        if (doubt != null) {
+            throw new Stop(Exit.USAGE, doubt, WeighCommand.MAYBE_SLIPPED);
+        }
     }
 
     private @Nullable Double balanceMm() {

@@ -116,7 +116,8 @@ public final class Main implements Runnable {
     }
 
     private static int mistyped(ParameterException fault, PrintWriter err) {
-        err.println(fault.getMessage());
+        err.println(String.valueOf(fault.getMessage())
+                .replaceFirst(" is not an? (int|long)$", ": allowed is a whole number"));
         if (!UnmatchedArgumentException.printSuggestions(fault, err)) {
             err.println("Maybe " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help shows the way.");
         }

@@ -107,7 +107,7 @@ final class PaperOptions {
         } catch (IOException e) {
             throw new Stop(
                     Exit.DISK,
-                    "Can't write " + out + ": " + e.getClass().getSimpleName() + ".",
+                    "Can't write " + out + ": " + Texts.unwritten(e) + ".",
                     "Maybe its folder does not exist, the disk is full, or there is no right to write.");
         }
     }

@@ -35,8 +35,9 @@ final class ProgressLine implements Progress {
     public synchronized boolean stopped() {
         long passed = nanos.getAsLong() - startNs;
         if (passed >= nextNs) {
-            String soFar = best == null ? "nothing legal yet" : "best so far " + best;
-            err.println("Looking for " + passed / SECOND_NS + " s: " + soFar + ". Ctrl-C shows it.");
+            String soFar =
+                    best == null ? "nothing legal yet. Ctrl-C ends it." : "best so far " + best + ". Ctrl-C shows it.";
+            err.println("Looking for " + passed / SECOND_NS + " s: " + soFar);
             err.flush();
             nextNs = passed * 2;
         }

@@ -3,6 +3,8 @@ package withy.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
@@ -52,6 +54,21 @@ final class Texts {
                     "Maybe another file was given.");
         }
         return Files.readAllBytes(file);
+    }
+
+    /** Why a file can't be written, in words. */
+    static String unwritten(IOException e) {
+        if (e instanceof NoSuchFileException) {
+            return "its folder is not there";
+        }
+        if (e instanceof FileAlreadyExistsException) {
+            return "a file lies where a folder should be";
+        }
+        if (e instanceof AccessDeniedException) {
+            return "no right to write there";
+        }
+        String told = e instanceof FileSystemException at ? at.getReason() : e.getMessage();
+        return told == null ? e.getClass().getSimpleName() : told;
     }
 
     static Stop unreadable(String what, IOException e) {

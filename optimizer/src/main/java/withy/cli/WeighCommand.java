@@ -35,6 +35,8 @@ import withy.units.UnitsFault;
         parameterListHeading = "%n",
         optionListHeading = "%nOptions:%n")
 final class WeighCommand implements Callable<Integer> {
+    static final String MAYBE_SLIPPED = "Maybe the decimal point or the unit slipped; --sure books it as it is.";
+
     @ParentCommand
     private Main main;
 
@@ -85,7 +87,7 @@ final class WeighCommand implements Callable<Integer> {
         Part listed = workshop.lists().find(named.id());
         String doubt = sure || listed == null ? null : ScaleReading.doubt(listed, mg, output.units());
         if (doubt != null) {
-            throw new Stop(Exit.USAGE, doubt, "Maybe the decimal point or the unit slipped; --sure books it as it is.");
+            throw new Stop(Exit.USAGE, doubt, MAYBE_SLIPPED);
         }
         try (Shop shop = workshop.open()) {
             return WeighAnswer.of(workshop, shop.scale().weigh(named.id(), named.number(), mg), mg / 1000.0);

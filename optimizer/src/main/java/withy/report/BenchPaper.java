@@ -52,11 +52,12 @@ public final class BenchPaper {
         List<Picture> strips = Pictures.strips(bench.outline(), reader.units());
         strips.forEach(strip -> page.picture(strip, Svg.WIDTH / SCALE));
         page.line(strips.get(0).table().rows().stream()
-                .map(row -> row.get(0))
+                .map(row -> row.get(0).replaceAll(" +", "\u00a0"))
                 .filter(part -> Character.isDigit(part.charAt(0)))
                 .collect(Collectors.joining(" · ")));
         page.kept(() -> page.svg(ruler()).line(Phrases.of("paper.ruler")));
         expected();
+        page.care(bench.cautions());
         page.kept(this::handle)
                 .kept(this::guides)
                 .kept(this::materials)
@@ -256,15 +257,14 @@ public final class BenchPaper {
                     part.count() == 0 ? "–" : read == null ? "______" : reader.fine(read)));
         }
         page.table(
-                        new Columns()
-                                .word("part", 11)
-                                .word("made", 25)
-                                .word("bin", 12)
-                                .word("id", 30)
-                                .number("expected", 11)
-                                .number("measured", 11),
-                        rows)
-                .care(bench.cautions());
+                new Columns()
+                        .word("part", 11)
+                        .word("made", 28)
+                        .word("bin", 12)
+                        .word("id", 27)
+                        .number("expected", 11)
+                        .number("measured", 11),
+                rows);
     }
 
     /** Those of some cautions that this rod gives cause for. */

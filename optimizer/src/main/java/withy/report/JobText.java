@@ -93,7 +93,7 @@ public final class JobText {
                             "text.job.foretold",
                             units.mass(foretold.weightOfPiecesG()),
                             units.mass(foretold.toleranceG()),
-                            units.partLength(foretold.balanceOfPiecesMm())));
+                            units.partLength(Math.rint(foretold.balanceOfPiecesMm()))));
         }
         Job.AsBuilt built = answer.asBuilt();
         if (built != null) {
@@ -103,7 +103,9 @@ public final class JobText {
                     balance == null
                             ? Phrases.of("text.job.built", units.mass(built.weightG()))
                             : Phrases.of(
-                                    "text.job.builtBalance", units.mass(built.weightG()), units.partLength(balance)));
+                                    "text.job.builtBalance",
+                                    units.mass(built.weightG()),
+                                    units.partLength(Math.rint(balance))));
         }
         if (!answer.glued().isEmpty()) {
             page.paragraph(

@@ -2,6 +2,7 @@ package withy.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import withy.explain.Phrases;
 
 /** Writes one document as HTML that is XML as well: a browser reads it, and so does what prints it. All words are escaped here. */
@@ -12,8 +13,10 @@ final class Markup {
     /** Lettering large enough to be read at arm's length over the bench. */
     private static final String STYLE = """
         body { font-family: Withy, "DejaVu Sans", sans-serif; font-size: 9pt; line-height: 1.2; color: #1c1c1c; margin: 0; }
-        h1 { font-size: 15pt; margin: 0 0 2mm 0; }
+        h1 { font-size: 15pt; margin: 0 0 2mm 0; padding-bottom: 1.2mm; border-bottom: 0.7mm solid #8a2432; }
         h2 { font-size: 11pt; margin: 4mm 0 1mm 0; page-break-after: avoid; }
+        .sum { font-size: 12pt; font-weight: bold; }
+        .place { color: #8a2432; }
         p { margin: 0 0 0.8mm 0; }
         table { border-collapse: collapse; width: 100%; table-layout: fixed; margin-bottom: 1mm; -fs-table-paginate: paginate; }
         th, td { border-bottom: 0.2mm solid #8c8c8c; padding: 0.6mm 1mm; text-align: left; vertical-align: top; }
@@ -27,12 +30,17 @@ final class Markup {
         .labels p { margin: 0 0 0.4mm 0; }
         .labels td.none { border: none; }
         .ruler { margin: 2mm 0; }
-        @media screen { body { max-width: 180mm; margin: 5mm auto; } }
+        @media screen { body { max-width: 180mm; margin: 5mm auto; padding: 0 4mm; font-size: 10.5pt; line-height: 1.35; } }
         """;
 
     /** A browser that knows the rule loads nothing and runs nothing, whatever a name holds. */
     private static final String NOTHING_LOADED =
             "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>\n";
+
+    /** For a phone's browser: pictures no wider than the screen, tables scrolled by themselves. What prints would not know the rules. */
+    private static final String NARROW = "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
+            + "<style media=\"screen\">\nsvg { max-width: 100%; height: auto; }\n"
+            + ".wide { overflow-x: auto; }\n.wide table { min-width: 180mm; }\n</style>\n";
 
     private final StringBuilder body = new StringBuilder();
     private String data = "";
@@ -54,8 +62,23 @@ final class Markup {
         return this;
     }
 
-    Markup strong(String words) {
-        body.append("<p><b>").append(Svg.escape(words)).append("</b></p>\n");
+    /** What it comes to, in large letters, and what is to be said of that. */
+    Markup sum(String sum, String words) {
+        body.append("<p><span class=\"sum\">").append(Svg.escape(sum)).append("</span> ");
+        body.append(Svg.escape(words)).append("</p>\n");
+        return this;
+    }
+
+    /** Parts of a rod in one run, each behind its place. */
+    Markup places(List<Map.Entry<String, String>> parts) {
+        body.append("<p>");
+        String between = "";
+        for (Map.Entry<String, String> part : parts) {
+            body.append(between).append("<span class=\"place\">").append(Svg.escape(part.getKey()));
+            body.append("</span> ").append(Svg.escape(part.getValue()));
+            between = " · ";
+        }
+        body.append("</p>\n");
         return this;
     }
 
@@ -116,7 +139,7 @@ final class Markup {
     /** Rows under the heads of columns. */
     Markup table(Columns columns, List<List<String>> rows) {
         List<Columns.Column> all = columns.all();
-        body.append("<table>\n<thead><tr>");
+        body.append("<div class=\"wide\"><table>\n<thead><tr>");
         for (Columns.Column column : all) {
             body.append("<th class=\"").append(column.style()).append("\" style=\"width: ");
             body.append(column.percent())
@@ -133,7 +156,7 @@ final class Markup {
             }
             body.append("</tr>\n");
         }
-        body.append("</tbody>\n</table>\n");
+        body.append("</tbody>\n</table></div>\n");
         return this;
     }
 
@@ -148,7 +171,8 @@ final class Markup {
         return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + Phrases.of("paper.language")
                 + "\">\n<head>\n<meta charset=\"utf-8\"/>\n" + NOTHING_LOADED + "<title>" + Svg.escape(title)
                 + "</title>\n<style>\n"
-                + sheet.rule() + "\n" + STYLE + "</style>\n" + data + "</head>\n<body>\n<h1>" + Svg.escape(title)
+                + sheet.rule() + "\n" + STYLE + "</style>\n" + NARROW + data + "</head>\n<body>\n<h1>"
+                + Svg.escape(title)
                 + "</h1>\n" + body
                 + "</body>\n</html>\n";
     }

@@ -19,12 +19,16 @@ public final class MeasureText {
         BuildSheet own = answer.build();
         page.gap().paragraph("", own.name());
         verdicts(page, own);
-        BuildSheet best = answer.best();
-        for (Summary summary : own.summaries()) {
+        BuildSheet first = answer.best();
+        boolean same = first != null
+                && own.layout().equals(first.layout())
+                && own.parts().equals(first.parts());
+        BuildSheet best = same ? null : first;
+        for (Summary summary : same ? List.<Summary>of() : own.summaries()) {
             page.paragraph("", Phrases.of("text.measure.against", summary.sentence()));
         }
         if (best == null) {
-            page.paragraph("", Phrases.of("text.measure.noBest"));
+            page.paragraph("", Phrases.of(same ? "text.measure.same" : "text.measure.noBest"));
         }
         List<String> titles = best == null
                 ? List.of(Phrases.of("text.measure.own"))

@@ -2,7 +2,7 @@ package withy.report;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
 import withy.app.OfferFile;
 import withy.app.OfferSheet;
 import withy.app.OfferSheet.Against;
@@ -37,6 +37,9 @@ public final class OfferPaper {
     }
 
     private void write() {
+        if (!offer.name().isEmpty()) {
+            page.line(offer.name());
+        }
         page.line(Phrases.of("paper.offer.dates", day(offer.date()), day(offer.validUntil())));
         for (Choice choice : offer.builds()) {
             page.kept(() -> choice(choice));
@@ -50,20 +53,21 @@ public final class OfferPaper {
                 new Picture(
                         "whole", choice.name(), WholeRod.of(choice.outline(), choice.colours(), choice.name()), NONE),
                 PICTURE_MM);
-        page.strong(Phrases.of(
-                choice.depositMinor() == 0 ? "paper.offer.priceAlone" : "paper.offer.price",
+        page.sum(
                 reader.money(choice.priceMinor(), choice.currency()),
-                reader.money(choice.taxMinor(), choice.currency()),
-                reader.money(choice.depositMinor(), choice.currency())));
+                Phrases.of(
+                        choice.depositMinor() == 0 ? "paper.offer.tax" : "paper.offer.deposit",
+                        reader.money(choice.taxMinor(), choice.currency()),
+                        reader.money(choice.depositMinor(), choice.currency())));
         page.line(Phrases.of(
                 "paper.offer.figures",
                 reader.decimals(reader.units().rodLength(choice.finishedLengthMm())),
                 reader.decimals(reader.units().rodLength(choice.packedLengthMm())),
                 reader.mass(choice.weightG()),
                 reader.length(Math.rint(choice.balanceFromReelFootMm()))));
-        page.line(choice.parts().stream()
-                .map(part -> Phrases.sentence(part.station()) + ": " + part.name())
-                .collect(Collectors.joining(" · ")));
+        page.places(choice.parts().stream()
+                .map(part -> Map.entry(Phrases.sentence(part.station()), part.name()))
+                .toList());
         page.line(ready(choice));
         choice.against().forEach(other -> page.line(against(other, choice.currency())));
     }

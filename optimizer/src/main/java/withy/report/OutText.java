@@ -30,7 +30,7 @@ public final class OutText {
                     Phrases.of(
                                     "text.out.agreed",
                                     units.mass(job.agreed().weightG()),
-                                    units.partLength(job.agreed().balanceMm()),
+                                    units.partLength(Math.rint(job.agreed().balanceMm())),
                                     Money.print(job.agreed().priceMinor(), currency))
                             + (wanted == null ? "" : ", " + Phrases.of("text.job.wanted", wanted)));
             for (RungLine rung : job.rungs()) {
@@ -72,7 +72,7 @@ public final class OutText {
                         "text.out.then",
                         units.mass(rung.standing().weightG()),
                         (rung.weightG() >= 0 ? "+" : "") + units.fineMass(rung.weightG()),
-                        units.partLength(rung.standing().balanceMm()),
+                        units.partLength(Math.rint(rung.standing().balanceMm())),
                         Money.print(rung.standing().priceMinor(), currency),
                         (rung.priceMinor() >= 0 ? "+" : "") + Money.print(rung.priceMinor(), currency)));
         String ready = rung.ready();

@@ -72,7 +72,7 @@ public final class PlanText {
                 Phrases.of(
                                 "text.plan.rod",
                                 units.mass(rod.weightG()),
-                                units.partLength(rod.balanceMm()),
+                                units.partLength(Math.rint(rod.balanceMm())),
                                 Money.print(rod.priceMinor(), currency))
                         + (job.kept() ? " " + Phrases.of("text.plan.kept") : ""));
         if (job.oneByOne() == null) {

@@ -219,7 +219,8 @@ public final class Stock {
     private static void sound(int pieces) {
         if (pieces < 0 || pieces > MOST_PIECES) {
             throw ShopFault.refused(
-                    pieces + " pieces: allowed are 0 to " + MOST_PIECES + ".", "a digit too many was typed.");
+                    pieces + " pieces: allowed are 0 to " + MOST_PIECES + ".",
+                    pieces < 0 ? "the sign is a slip." : "a digit too many was typed.");
         }
     }
 }

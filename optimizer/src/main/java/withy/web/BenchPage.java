@@ -101,6 +101,9 @@ public final class BenchPage implements LocalPage {
         server.get("/out/{part}", out::look);
         server.post("/out/{part}", out::accept);
         server.get("/plan", new PlanPage(pages)::show);
+        PapersPage papers = new PapersPage(pages);
+        server.get("/jobs/{job}/paper/{paper}", papers::ofJob);
+        server.get("/paper/{paper}", papers::ofShop);
     }
 
     private static void faults(Javalin server, Pages pages) {

@@ -88,6 +88,7 @@ class JobCommandsTest {
         double moved = foretold.path("balanceOfPiecesMm").asDouble()
                 - foretold.path("balanceMm").asDouble();
         assertTrue(moved * heavier > 0 && Math.abs(moved) < 20, foretold.toString());
+        told(2, "Maybe the decimal point or the unit slipped", "job", "1", "--weighed", "8.51g", "--balance", "97mm");
         JsonNode weighed = answer(0, "job", "job", "1", "--weighed", "85.1g", "--balance", "97mm", "--json");
         assertEquals(85.1, weighed.path("asBuilt").path("weightG").asDouble());
         assertEquals(97, weighed.path("asBuilt").path("balanceMm").asDouble());
@@ -241,6 +242,8 @@ class JobCommandsTest {
         told(3, "is new", "job", "1", "--built");
         told(4, "no build was accepted", "job", "1", "--glue", "seat");
         told(2, "--balance", "job", "1", "--weighed", "80g", "--balance", "80 g");
+        told(3, "Maybe one of these: ", "stock", "featherlode");
+        told(2, "'x': allowed is a whole number", "job", "1", "--accept", "x");
         for (String command : List.of("job", "out", "plan")) {
             String help = terminal.run(command, "--help").out();
             assertTrue(help.startsWith("Examples:"), help);

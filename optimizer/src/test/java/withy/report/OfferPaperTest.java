@@ -113,6 +113,18 @@ class OfferPaperTest {
     }
 
     @Test
+    void saysWhoAndWhatItIsForAsTheBriefDoes() throws Exception {
+        Fixtures shop = shop().brief("customer", "Idris Penhale").brief("name", "Grayling in a weir pool");
+        String text = text(offer(shop, "", 40), Locale.UK);
+        assertTrue(text.contains("Offer for Idris Penhale"), text);
+        assertTrue(text.contains("Grayling in a weir pool"), text);
+        String older =
+                OfferFile.json(offer(shop, "", 40)).replaceFirst("\"name\" *: *\"Grayling in a weir pool\",", "");
+        assertEquals("", OfferFile.read(older).name());
+        assertEquals("Idris Penhale", OfferFile.read(older).customer());
+    }
+
+    @Test
     void nothingOfTheShopsOwnIsOnIt() throws IOException {
         Fixtures shop = shop();
         OfferSheet offer = offer(shop, "Ruth Alder", 40);

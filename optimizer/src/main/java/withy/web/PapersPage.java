@@ -1,0 +1,85 @@
+package withy.web;
+
+import io.javalin.http.Context;
+import java.util.Locale;
+import withy.app.BenchDesk;
+import withy.app.BenchSheet;
+import withy.app.CutDesk;
+import withy.app.JobDesk;
+import withy.app.JobRods;
+import withy.app.OfferFile;
+import withy.app.OfferSheet;
+import withy.app.PickDesk;
+import withy.app.Workshop;
+import withy.report.BenchPaper;
+import withy.report.CutPaper;
+import withy.report.LabelPaper;
+import withy.report.OfferPaper;
+import withy.report.Pdf;
+import withy.report.PickPaper;
+import withy.report.Reader;
+import withy.report.Sheet;
+
+/** Papers as PDF, to be looked at or printed: a job's own, and the lists for all accepted jobs. As the command writes them unless told otherwise. */
+final class PapersPage {
+    private final Pages pages;
+
+    PapersPage(Pages pages) {
+        this.pages = pages;
+    }
+
+    /** A paper of one job: the offer as it was given, the bench's sheet, the labels. */
+    void ofJob(Context ctx) {
+        long job = Pages.job(ctx);
+        String paper = ctx.pathParam("paper");
+        String html = switch (paper) {
+            case "offer" -> OfferPaper.of(offer(job), reader(), Sheet.A4);
+            case "bench" -> BenchPaper.of(bench(job), reader(), Sheet.A4);
+            case "labels" -> LabelPaper.of(bench(job), reader(), Sheet.A4);
+            default -> throw new Refusal(404, Words.say("page.none"));
+        };
+        send(ctx, paper + "-job-" + job, html);
+    }
+
+    /** A list for all accepted jobs. */
+    void ofShop(Context ctx) {
+        String paper = ctx.pathParam("paper");
+        String html = switch (paper) {
+            case "picks" -> PickPaper.of(PickDesk.of(workshop()), reader(), Sheet.A4);
+            case "cuts" -> CutPaper.of(CutDesk.of(workshop(), CutDesk.KERF_MM), reader(), Sheet.A4);
+            default -> throw new Refusal(404, Words.say("page.none"));
+        };
+        send(ctx, paper, html);
+    }
+
+    private Workshop workshop() {
+        return pages.bench().workshop();
+    }
+
+    private Reader reader() {
+        return new Reader(pages.bench().units(), Locale.UK);
+    }
+
+    private BenchSheet bench(long job) {
+        return BenchDesk.of(JobRods.of(workshop(), job), pages.bench().units());
+    }
+
+    private static void send(Context ctx, String name, String html) {
+        ctx.contentType("application/pdf")
+                .header("Content-Disposition", "inline; filename=\"" + name + ".pdf\"")
+                .result(Pdf.of(html));
+    }
+
+    /** The last offer of a job as it was given. */
+    private OfferSheet offer(long job) {
+        String printed = new JobDesk(workshop()).offer(job, 0).paper();
+        if (printed == null) {
+            throw new Refusal(404, Words.say("papers.older"));
+        }
+        try {
+            return OfferFile.read(printed);
+        } catch (OfferFile.Unreadable e) {
+            throw new Refusal(409, Words.say("papers.unreadable", String.valueOf(e.getMessage())));
+        }
+    }
+}

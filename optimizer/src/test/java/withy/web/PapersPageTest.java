@@ -1,0 +1,51 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import withy.web.Caller.Reply;
+
+/** Papers of a job and of the shop, asked for where the page offers them. */
+class PapersPageTest {
+    @TempDir
+    private Path scratch;
+
+    @Test
+    void everyPaperThatAPageOffersIsOne() throws Exception {
+        try (ShopFolder shop = new ShopFolder(scratch, "bench")) {
+            Caller page = new Caller(shop);
+            String step = page.form("/brief", "from", "", "start", "estuary")
+                    .location()
+                    .substring("/builds/".length());
+            page.whole("/builds/" + step);
+            String taken =
+                    page.form("/jobs", "once", "a", "step", step, "rank", "1").location();
+            String offered = page.form("/jobs", "once", "b", "step", step, "rank", "0", "sure", "yes")
+                    .location();
+            for (String paper : List.of("bench", "labels", "offer")) {
+                isOffered(page, taken, taken + "/paper/" + paper);
+            }
+            for (String paper : List.of("picks", "cuts")) {
+                isOffered(page, "/jobs", "/paper/" + paper);
+            }
+            isOffered(page, offered, offered + "/paper/offer");
+            assertFalse(page.get(offered).body().contains(offered + "/paper/bench"));
+            assertEquals(409, page.get(offered + "/paper/bench").status());
+            assertEquals(404, page.get(taken + "/paper/poem").status());
+            assertEquals(404, page.get("/paper/bench").status());
+        }
+    }
+
+    private static void isOffered(Caller page, String from, String paper) throws Exception {
+        assertTrue(page.get(from).body().contains("href=\"" + paper + "\""), paper);
+        Reply reply = page.get(paper);
+        assertEquals(200, reply.status(), paper);
+        assertTrue(reply.head().contains("application/pdf"), reply.head());
+        assertTrue(reply.body().strip().startsWith("%PDF-"), paper);
+    }
+}
