@@ -18,6 +18,11 @@ final class Cold {
     private static final int PLAIN_TARGET_MS = 2_000;
     private static final int SHARED_TARGET_MS = 1_200;
 
+    /** The compilers of the launcher's short commands, and those of its long ones. */
+    private static final String QUICK = "-XX:TieredStopAtLevel=1";
+
+    private static final String BOTH = "-XX:TieredStopAtLevel=4";
+
     private final Path home;
     private final String archive;
 
@@ -52,8 +57,10 @@ final class Cold {
                 "`optimizer/bin/withy`, its class archive",
                 SHARED_TARGET_MS,
                 archive.isEmpty() ? List.of() : List.of(launcher)));
-        lines.add(line("java, the Java machine's own class archive alone", PLAIN_TARGET_MS, java("-Xshare:auto")));
-        lines.add(line("java, no class-data sharing", PLAIN_TARGET_MS, java("-Xshare:off")));
+        lines.add(
+                line("java, the Java machine's own class archive alone", PLAIN_TARGET_MS, java("-Xshare:auto", QUICK)));
+        lines.add(line("java, no class-data sharing", PLAIN_TARGET_MS, java("-Xshare:off", QUICK)));
+        lines.add(line("the same with both compilers", Job.NO_BAR, java("-Xshare:off", BOTH)));
         return lines;
     }
 
@@ -61,7 +68,7 @@ final class Cold {
     List<Line> parts() throws IOException, InterruptedException {
         List<Line> lines = new ArrayList<>();
         List<String> start =
-                new ArrayList<>(java(archive.isEmpty() ? "-Xshare:auto" : "-XX:SharedArchiveFile=" + archive));
+                new ArrayList<>(java(archive.isEmpty() ? "-Xshare:auto" : "-XX:SharedArchiveFile=" + archive, QUICK));
         lines.add(new Line(
                 "`--version`: the Java machine and the command line",
                 Job.NO_BAR,
@@ -90,11 +97,12 @@ final class Cold {
         return List.of("propose", "scenarios/" + SCENARIO + "/brief.json", "--catalog", "catalog-samples/wide");
     }
 
-    private List<String> java(String sharing) {
+    private List<String> java(String sharing, String compilers) {
         return List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
                 sharing,
+                compilers,
                 "-Dfile.encoding=UTF-8",
                 "-Dwithy.home=" + home,
                 "-jar",

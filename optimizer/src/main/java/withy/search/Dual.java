@@ -124,7 +124,7 @@ final class Dual {
             }
             if (!checkedFeasible && !task.bounds.keeps(cheapest.vector())) {
                 checkedFeasible = true;
-                if (!ceilings.mayBeKept(cheapest.vector())) {
+                if (!ceilings.mayBeKept(cheapest)) {
                     return new Outcome(best, Long.MAX_VALUE, pricesSoFar, true);
                 }
             }

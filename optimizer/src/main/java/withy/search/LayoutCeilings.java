@@ -42,17 +42,20 @@ final class LayoutCeilings {
     /**
      * False where some sum cannot be brought under its ceiling here whatever is chosen, or two cannot both.
      *
-     * @param v objectives of a build here that breaks some
+     * @param met a build here that breaks some
      */
-    boolean mayBeKept(ObjectiveVector v) {
+    boolean mayBeKept(Task.Measured met) {
+        ObjectiveVector v = met.vector();
         for (Kind kind : Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
-                    && builds.least(Prices.only(kind), Long.MAX_VALUE) > Prices.ceiling(task.bounds, kind)) {
+                    && !mayCost(Prices.only(kind), Prices.ceiling(task.bounds, kind))) {
                 return false;
             }
         }
         long ceiling = task.bounds.outsideMgMm();
-        return (v.outsideMgMm() <= ceiling || leastAhead() <= ceiling && leastBehind() <= ceiling) && pairsMayBeKept();
+        boolean balanced = (met.aheadMgMm() <= ceiling || mayCost(ahead(), ceiling))
+                && (met.behindMgMm() <= ceiling || mayCost(behind(), ceiling));
+        return balanced && pairsMayBeKept();
     }
 
     /** False where two sums can't both be brought under their ceilings here. */
@@ -74,14 +77,9 @@ final class LayoutCeilings {
         return true;
     }
 
-    /** Least moment ahead of the zone's far edge that any build here has; negative where some hang behind it. */
-    private long leastAhead() {
-        return builds.least(ahead(), Long.MAX_VALUE);
-    }
-
-    /** Least moment behind the zone's near edge. */
-    private long leastBehind() {
-        return builds.least(behind(), Long.MAX_VALUE);
+    /** False where every build here costs more than so much under some prices. */
+    private boolean mayCost(Linear k, long most) {
+        return builds.least(k, most + 1) <= most;
     }
 
     /** Prices under which a build costs its moment ahead of the zone's far edge. */
@@ -90,6 +88,7 @@ final class LayoutCeilings {
         return new Linear(-reel.farMm(), 1, 0, 0, 0, 0, reel.aheadMgMm());
     }
 
+    /** The same of its moment behind the zone's near edge. */
     private Linear behind() {
         Balance reel = Balance.of(task.brief, 0, 0);
         return new Linear(reel.nearMm(), -1, 0, 0, 0, 0, reel.behindMgMm());
