@@ -1,6 +1,5 @@
 package withy.search;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
@@ -47,9 +46,7 @@ final class Dressing {
     TrainGraph graph() {
         TrainGraph known = graph;
         if (known == null) {
-            known = stand.train(setting.guideCount(), with, () -> {
-                return new TrainGraph(stand.ground, setting, fitter, stand.stations, List.of(stand.ends));
-            });
+            known = stand.train(setting, fitter, with);
             graph = known;
         }
         return known;

@@ -54,7 +54,7 @@ final class FirstLayout {
                 blank.site(),
                 blank.leastClass(),
                 setting,
-                Node.Stage.HANDLED,
+                Node.Stage.TRAINED,
                 blank.version());
         return node.bounded(bounds.of(node, k, limit), blank.version());
     }

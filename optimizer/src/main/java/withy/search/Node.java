@@ -47,14 +47,15 @@ record Node(
         LOOKED,
         /** The exact handle of the layout besides. */
         HANDLED,
+        /** The exact guide train of the layout instead of the nearest. */
+        TRAINED,
         /** Multipliers of its own besides: too many builds stay below the limit to walk past them while others may hold better ones. */
         WEIGHED
     }
 
     /** The same to be looked at more closely. */
     Node closer() {
-        Stage next = stage == Stage.OPENED ? Stage.LOOKED : Stage.HANDLED;
-        return at(next);
+        return at(Stage.values()[stage.ordinal() + 1]);
     }
 
     /** The same looked at this closely. */

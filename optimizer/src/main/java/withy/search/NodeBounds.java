@@ -66,7 +66,7 @@ final class NodeBounds {
 
     /** The same of the builds of a layout with each of the threads worth looking at. */
     long[] dressed(Node node, Setting setting, Stand stand, Linear k, long limit) {
-        long[] trains = trains(node, setting.guideCount(), k);
+        long[] trains = node.site().trains(stand, setting, node.leastClass(), k);
         long blank = node.site().blankCost().at(setting.footMm(), k);
         long least = Arrays.stream(trains).min().orElse(TrainGraph.NONE);
         long handle = stand.leastUndressed(
@@ -147,23 +147,24 @@ final class NodeBounds {
         return true;
     }
 
-    /** With the exact handle of a layout beside the least train. */
+    /** With the exact handle of a layout beside the least train, or the exact one. */
     private long handled(Node node, Setting setting, Linear k, long blank, long limit) {
         boolean works = TrainFloors.works(k);
-        long train = works ? train(node, setting.guideCount(), k) : train(node, k);
-        long besides = TrainGraph.sum(train, blank);
+        boolean own = works && node.stage().compareTo(Node.Stage.TRAINED) >= 0;
+        long nearest = works ? train(node, setting.guideCount(), k) : train(node, k);
         long least = TrainGraph.NONE;
-        if (TrainGraph.none(besides)) {
+        if (TrainGraph.none(nearest)) {
             return least;
         }
         for (Stand stand : node.site().stands(setting)) {
-            long under = Math.min(Math.min(limit, least), TrainGraph.NONE) - besides;
-            if (works) {
-                least = Math.min(least, TrainGraph.sum(besides, stand.leastUndressed(k, node.leastClass(), under)));
-            } else {
-                least = Math.min(
-                        least,
-                        TrainGraph.sum(besides, handle(node, setting.layout().form(), k)));
+            long train = own ? TrainGraph.least(node.site().trains(stand, setting, node.leastClass(), k)) : nearest;
+            long besides = TrainGraph.sum(train, blank);
+            if (!TrainGraph.none(besides)) {
+                long under = Math.min(Math.min(limit, least), TrainGraph.NONE) - besides;
+                long handle = works
+                        ? stand.leastUndressed(k, node.leastClass(), under)
+                        : handle(node, setting.layout().form(), k);
+                least = Math.min(least, TrainGraph.sum(besides, handle));
             }
         }
         return least;

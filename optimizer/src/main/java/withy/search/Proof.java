@@ -222,7 +222,7 @@ final class Proof implements LayoutWork.Search {
             return;
         }
         Setting setting = node.setting();
-        if (setting != null && node.stage().compareTo(Node.Stage.HANDLED) >= 0) {
+        if (setting != null && node.stage().compareTo(Node.Stage.TRAINED) >= 0) {
             complete(node, setting);
         } else if (node.stage() == Node.Stage.LOOKED && setting == null) {
             openLayouts(node);

@@ -73,11 +73,14 @@ final class Site {
         return known;
     }
 
-    /** Caps and tip-tops that go together; none where no pair makes a rod of the length wanted. */
+    /** Caps and tip-tops that go together, and some of those go on; none where no pair makes a rod of the length wanted. */
     List<Ends.Group> ends() {
         List<Ends.Group> known = ends;
         if (known == null) {
             known = new Ends(ground, ground.anySetting(shape)).groups();
+            known = known.size() == 1
+                    ? known
+                    : known.stream().filter(this::tipped).toList();
             ends = known;
         }
         return known;
@@ -104,6 +107,19 @@ final class Site {
     boolean mayJoinSeat() {
         return shelf(HandleForm.SPLIT).oneSeat.mayJoin(shape)
                 || shelf(HandleForm.FULL).oneSeat.mayJoin(shape);
+    }
+
+    private boolean tipped(Ends.Group of) {
+        Setting any = ground.anySetting(shape);
+        for (GuideTable.Group group : ground.guides.groups()) {
+            for (int t : group.tipsOn(any)) {
+                TipTop tip = group.tipTops[t];
+                if (of.has(tip) && stations.allows(Station.TIP_TOP, tip)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private boolean tipped(GuideTable.Group group, Setting any) {
@@ -233,5 +249,10 @@ final class Site {
     /** Numbers no guide train with its thread costs less than, thread by thread, wherever the reel stands. */
     long[] trains(int count, int leastClass, Linear k) {
         return trains.of(count, leastClass, k);
+    }
+
+    /** The same of one layout with the ends of one of its stands. */
+    long[] trains(Stand stand, Setting setting, int leastClass, Linear k) {
+        return trains.at(stand, setting, leastClass, k);
     }
 }

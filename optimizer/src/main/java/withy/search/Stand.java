@@ -44,6 +44,7 @@ final class Stand {
     private @Nullable List<Option<ButtCap>> caps;
     private final Map<Consumables, Fitter> dresses = new HashMap<>();
     private final Map<Integer, Map<Consumables, TrainGraph>> trains = new HashMap<>();
+    private final Map<Integer, Placing> placings = new HashMap<>();
     private final Map<Asked, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Asked, Least> eldest) {
@@ -130,9 +131,14 @@ final class Stand {
     private record Asked(Linear k, int leastClass) {}
 
     /** The train that goes with one count of guides and one thread, made when first asked for. */
-    TrainGraph train(int guideCount, Consumables with, Supplier<TrainGraph> made) {
-        Map<Consumables, TrainGraph> of = trains.computeIfAbsent(guideCount, count -> new HashMap<>());
-        return of.computeIfAbsent(with, one -> made.get());
+    TrainGraph train(Setting guides, Fitter fitter, Consumables with) {
+        Map<Consumables, TrainGraph> of = trains.computeIfAbsent(guides.guideCount(), count -> new HashMap<>());
+        return of.computeIfAbsent(with, one -> new TrainGraph(ground, guides, fitter, stations, List.of(ends)));
+    }
+
+    /** Floors of the trains with one count of guides, made when first asked for. */
+    Placing placing(int guideCount, Supplier<Placing> made) {
+        return placings.computeIfAbsent(guideCount, count -> made.get());
     }
 
     /** What was found below a limit. */

@@ -147,7 +147,7 @@ class BoundsHoldTest {
             assertTrue(bound <= cost, () -> told + ": " + stage + " " + bound + " above " + cost);
         }
         Node ofLayout = new Node(0, 0, site, leastClass, setting, Node.Stage.LOOKED, 0);
-        for (Node.Stage stage : List.of(Node.Stage.LOOKED, Node.Stage.HANDLED)) {
+        for (Node.Stage stage : List.of(Node.Stage.LOOKED, Node.Stage.HANDLED, Node.Stage.TRAINED)) {
             long bound = bounds.of(ofLayout.at(stage), k, Long.MAX_VALUE);
             assertTrue(bound <= cost, () -> told + ": layout " + stage + " " + bound + " above " + cost);
         }

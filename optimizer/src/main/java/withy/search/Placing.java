@@ -1,0 +1,138 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.WrapThread;
+import withy.rod.Consumables;
+import withy.rod.Fitter;
+import withy.rod.Setting;
+import withy.rod.Station;
+
+/** Guides at certain places on a blank: numbers no train there costs less than, thread by thread. */
+final class Placing {
+    private final Ground ground;
+    private final Setting setting;
+    private final List<Consumables> threads;
+    /** For each thread the one that beats it, or itself. */
+    private final int[] beaters;
+
+    private final List<Consumables> unbeaten = new ArrayList<>();
+    private final List<Fitter> fitters = new ArrayList<>();
+    /** The trains with the threads that none beats, in their order; null where no guides can stand. */
+    private final @Nullable TrainLeast trains;
+
+    private @Nullable ThinnerWraps thinner;
+    private @Nullable Floors known;
+
+    /**
+     * @param setting a setting with the guides there
+     * @param graphs makes the trains with a thread
+     */
+    Placing(Ground ground, Site site, Setting setting, Graphs graphs) {
+        this.ground = ground;
+        this.setting = setting;
+        this.threads = site.threads();
+        this.beaters = beaters(site, threads);
+        List<TrainGraph> made = new ArrayList<>();
+        for (int t = 0; t < beaters.length; t++) {
+            if (beaters[t] == t) {
+                Consumables with = threads.get(t);
+                Fitter fitter = new Fitter(setting, with, ground.tariff);
+                unbeaten.add(with);
+                fitters.add(fitter);
+                made.add(graphs.of(fitter, with));
+            }
+        }
+        this.trains = made.isEmpty() ? null : new TrainLeast(setting, fitters, made);
+    }
+
+    private Placing(Ground ground, Site site, Setting setting) {
+        this.ground = ground;
+        this.setting = setting;
+        this.threads = site.threads();
+        this.beaters = new int[0];
+        this.trains = null;
+    }
+
+    /** No guides can stand anywhere. */
+    static Placing none(Ground ground, Site site, Setting setting) {
+        return new Placing(ground, site, setting);
+    }
+
+    /** Makes the trains with one thread. */
+    interface Graphs {
+        TrainGraph of(Fitter fitter, Consumables with);
+    }
+
+    private record Floors(int leastClass, Linear prices, long[] each) {}
+
+    /** Guides stand for others that may stand elsewhere: for each number the place where the blank is thinnest. */
+    Placing thinnestAt(double[] xMm) {
+        thinner = new ThinnerWraps(
+                setting,
+                xMm,
+                fitters,
+                (there, t) -> new Fitter(there, unbeaten.get(t), ground.tariff),
+                ground.guides.footShapes());
+        return this;
+    }
+
+    /** The numbers under prices that make weight a burden, one a thread worth looking at. */
+    long[] floors(int leastClass, Linear k) {
+        Linear prices = k.withoutConstant();
+        Floors before = known;
+        if (before == null || before.leastClass != leastClass || !before.prices.equals(prices)) {
+            before = new Floors(leastClass, prices, now(leastClass, prices));
+            known = before;
+        }
+        return before.each;
+    }
+
+    private long[] now(int leastClass, Linear k) {
+        long[] each = new long[threads.size()];
+        TrainLeast of = trains;
+        if (of == null) {
+            Arrays.fill(each, TrainGraph.NONE);
+            return each;
+        }
+        long[] least = of.of(k, leastClass);
+        int next = 0;
+        for (int t = 0; t < each.length; t++) {
+            if (beaters[t] == t) {
+                long saved = thinner == null ? 0 : thinner.most(next, k);
+                long train = least[next++];
+                each[t] = TrainGraph.none(train) ? train : train - looks(threads.get(t), k) - saved;
+            }
+        }
+        // a thread that another beats costs at least as much, and more by what it looks worse
+        for (int t = 0; t < each.length; t++) {
+            int by = beaters[t];
+            if (by != t) {
+                long worse = looks(threads.get(by), k) - looks(threads.get(t), k);
+                each[t] = TrainGraph.none(each[by]) ? each[by] : each[by] + Math.max(0, worse);
+            }
+        }
+        return each;
+    }
+
+    /** By the thread; only between equal finishes and adhesives. */
+    private int[] beaters(Site site, List<Consumables> with) {
+        int[] own = new int[with.size()];
+        Arrays.setAll(own, t -> t);
+        boolean one = with.stream()
+                        .map(c -> c.finish().id() + c.adhesive().id())
+                        .distinct()
+                        .count()
+                == 1;
+        List<WrapThread> of = with.stream().map(Consumables::thread).toList();
+        return one ? ThreadChoice.beaters(ground, site.shape().blank(), of) : own;
+    }
+
+    private long looks(Consumables with, Linear k) {
+        int n = setting.guideCount();
+        long style = ground.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
+        return k.perStyleCenti() * style - k.perMilliStep() * ground.wishes.part(Station.THREAD, with.thread(), n);
+    }
+}
