@@ -1,6 +1,7 @@
 package withy.app;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,6 +21,12 @@ import withy.search.Search;
 
 /** The program's own search. */
 public final class SearchChooser implements Chooser {
+    private static final Comparator<List<String>> BY_RULE_AND_CHECK =
+            Comparator.comparing((List<String> key) -> key.get(0)).thenComparing(key -> key.get(1));
+
+    /** Places that parts of a kind may be sold for. */
+    private static final Map<PartKind, List<Station.Place>> PLACES = places();
+
     private final Search search;
 
     /** Over one reading of the shop. */
@@ -50,34 +57,49 @@ public final class SearchChooser implements Chooser {
     @Override
     public Map<Station.Place, Fit> fits(Query query) {
         Candidates candidates = search.candidates(query);
+        Map<Station.Place, Integer> offered = new EnumMap<>(Station.Place.class);
+        Map<Station.Place, Map<List<String>, Integer>> refused = new EnumMap<>(Station.Place.class);
+        for (PartKind kind : PartKind.values()) {
+            for (Part part : candidates.of(kind)) {
+                places(part).forEach(place -> offered.merge(place, 1, Integer::sum));
+            }
+        }
+        for (Refused one : candidates.refused()) {
+            List<String> why = List.of(one.why().rule(), one.why().check());
+            places(one.part())
+                    .forEach(place -> refused.computeIfAbsent(place, any -> new TreeMap<>(BY_RULE_AND_CHECK))
+                            .merge(why, 1, Integer::sum));
+        }
         Map<Station.Place, Fit> fits = new EnumMap<>(Station.Place.class);
         for (Station.Place place : Station.Place.values()) {
-            fits.put(place, new Fit(offered(candidates, place), refusals(candidates, place)));
+            fits.put(place, new Fit(offered.getOrDefault(place, 0), refusals(refused.getOrDefault(place, Map.of()))));
         }
         return fits;
     }
 
-    private static int offered(Candidates candidates, Station.Place place) {
-        int count = 0;
-        for (PartKind kind : PartKind.values()) {
-            for (Part part : candidates.of(kind)) {
-                count += Stations.soldFor(place, part) ? 1 : 0;
-            }
-        }
-        return count;
+    /** Places a part is sold for. */
+    private static List<Station.Place> places(Part part) {
+        return PLACES.getOrDefault(part.kind(), List.of()).stream()
+                .filter(place -> Stations.soldFor(place, part))
+                .toList();
     }
 
-    private static List<Refusals> refusals(Candidates candidates, Station.Place place) {
-        Map<List<String>, Integer> counts = new TreeMap<>(
-                Comparator.comparing((List<String> key) -> key.get(0)).thenComparing(key -> key.get(1)));
-        for (Refused refused : candidates.refused()) {
-            if (Stations.soldFor(place, refused.part())) {
-                counts.merge(List.of(refused.why().rule(), refused.why().check()), 1, Integer::sum);
-            }
-        }
+    private static List<Refusals> refusals(Map<List<String>, Integer> counts) {
         List<Refusals> list = new ArrayList<>();
         counts.forEach((key, count) -> list.add(new Refusals(key.get(0), key.get(1), count)));
         list.sort(Comparator.comparingInt(Refusals::parts).reversed());
         return list;
+    }
+
+    private static Map<PartKind, List<Station.Place>> places() {
+        Map<PartKind, List<Station.Place>> places = new EnumMap<>(PartKind.class);
+        for (PartKind kind : PartKind.values()) {
+            places.put(
+                    kind,
+                    Arrays.stream(Station.Place.values())
+                            .filter(place -> Stations.takes(place, kind))
+                            .toList());
+        }
+        return places;
     }
 }

@@ -35,9 +35,8 @@ final class ProgressLine implements Progress {
     public synchronized boolean stopped() {
         long passed = nanos.getAsLong() - startNs;
         if (passed >= nextNs) {
-            String soFar =
-                    best == null ? "nothing legal yet. Ctrl-C ends it." : "best so far " + best + ". Ctrl-C shows it.";
-            err.println("Looking for " + passed / SECOND_NS + " s: " + soFar);
+            String soFar = best == null ? ". Ctrl-C ends it." : ": best so far " + best + ". Ctrl-C shows it.";
+            err.println("Looking for " + passed / SECOND_NS + " s" + soFar);
             err.flush();
             nextNs = passed * 2;
         }

@@ -1,8 +1,6 @@
 package withy.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.File;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
@@ -35,7 +33,6 @@ import withy.explain.Inquiry;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
 import withy.rules.Rulebook;
-import withy.shop.Shop;
 import withy.shop.Snapshot;
 import withy.units.Money;
 import withy.units.QuantityText;
@@ -55,6 +52,7 @@ final class Bench {
     private static final int MOST_CATALOGUES = 16;
 
     private final LocalPage.Setting setting;
+    private final Memory memory = new Memory();
     private final LongSupplier millis;
     private final Recent<List<Object>, Catalog> catalogues = new Recent<>(MOST_CATALOGUES);
     private final Recent<Catalog, Chooser> choosers = new Recent<>(MOST_CATALOGUES);
@@ -77,6 +75,11 @@ final class Bench {
     /** The shop's folder and lists as of now. */
     Workshop workshop() {
         return setting.workshop().get();
+    }
+
+    /** What the shop remembers as of now. */
+    Memory memory() {
+        return memory;
     }
 
     QuantityText units() {
@@ -116,13 +119,13 @@ final class Bench {
 
     /** Reads a brief as typed. */
     Asked read(ObjectNode typed) {
-        Workshop workshop = workshop();
-        Snapshot snapshot = workshop.snapshot();
-        Catalog whole = snapshot.catalog();
-        BriefReading reading = BriefReader.read(typed, new BriefContext(whole.rates(), whole.asOf()));
-        Brief brief = reading.brief();
+        Memory.Reading reading = memory.of(workshop());
+        Snapshot snapshot = reading.snapshot();
+        Catalog whole = reading.catalog();
+        BriefReading told = BriefReader.read(typed, new BriefContext(whole.rates(), whole.asOf()));
+        Brief brief = told.brief();
         if (brief == null) {
-            return new Asked(null, reading.faults(), whole);
+            return new Asked(null, told.faults(), whole);
         }
         List<BriefFault> unknown = PartIds.unknown(brief, whole);
         if (!unknown.isEmpty()) {
@@ -231,26 +234,10 @@ final class Bench {
                         () -> how.apply(patience(look.patienceS())));
     }
 
-    /** The state of the shop's memory by its files: any booking changes them. */
-    private static List<Long> written(Path memory) {
-        List<Long> state = new ArrayList<>();
-        for (String end : List.of("", "-wal")) {
-            File file = new File(memory + end);
-            state.add(file.length());
-            state.add(file.lastModified());
-        }
-        return state;
-    }
-
     /** An answer about the shop as it stands; worked out anew once anything was booked. */
     <T> T ofShop(String question, Look look, BiFunction<Workshop, Progress, T> how) {
         Workshop workshop = workshop();
-        List<Object> key = List.of(
-                question,
-                workshop.snapshot().hash(),
-                workshop.day(),
-                written(Shop.file(workshop.folder())),
-                look.patienceS());
+        List<Object> key = List.of(question, memory.state(workshop), look.patienceS());
         return soon.get(key, look.waitMs(), () -> how.apply(workshop, patience(look.patienceS())));
     }
 

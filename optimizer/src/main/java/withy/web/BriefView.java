@@ -1,6 +1,7 @@
 package withy.web;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The conversation.
@@ -50,6 +51,13 @@ public record BriefView(
         public QuestionView {
             first = List.copyOf(first);
             more = List.copyOf(more);
+        }
+
+        /** Fields that can't be read. */
+        public List<FieldView> faulty() {
+            return Stream.concat(first.stream(), more.stream())
+                    .filter(field -> !field.fault().isEmpty())
+                    .toList();
         }
     }
 

@@ -58,7 +58,13 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
 
     /** Does what a form asks and goes where that leads; the same form sent again, by a double click or after going back, only goes there. */
     void once(Context ctx, Supplier<String> doing) {
-        go(ctx, done.get(ctx.path() + " " + ctx.body(), doing));
+        go(ctx, done.get(ctx.path() + " " + ctx.body(), () -> {
+            try {
+                return doing.get();
+            } finally {
+                bench.memory().booked();
+            }
+        }));
     }
 
     /** True where this very form was done before. */

@@ -78,7 +78,7 @@ final class StockPage {
         Part part = pages.part(ctx);
         Workshop workshop = pages.bench().workshop();
         StockAnswer answer = StockAnswer.one(workshop, part.id());
-        Part known = workshop.snapshot().catalog().find(part.id());
+        Part known = pages.bench().memory().of(workshop).catalog().find(part.id());
         Integer lead = part.facts().leadDays();
         pages.html(
                 ctx,

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -12,10 +13,13 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withy.catalog.CatalogReader;
+import withy.shop.Shop;
 import withy.web.Caller.Reply;
 
 /** What changes the shop: once for a form however often it is sent, not from a window that is behind, and not before something odd was asked back. */
 class OnceTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
     private static final String SEAT = "quernstone-featherlode-x-16";
 
     @TempDir
@@ -175,6 +179,29 @@ class OnceTest {
         assertTrue(now.contains(">glued<"));
         Reply fresh = page.form(job, "once", "d", "revision", hidden("revision", now), "do", "cancel", "sure", "yes");
         assertEquals(303, fresh.status());
+    }
+
+    /** Builds are worked out from lists and stock as they are now, whoever booked. */
+    @Test
+    void whatIsBookedHereOrElsewhereIsSeenAtOnce() throws Exception {
+        String other = "marrick-tideway-r-16";
+        String path = "/stock/" + other;
+        page.form(path, "once", "q", "do", "receive", "pieces", "1");
+        String before = worked();
+        assertEquals(before, worked());
+        page.form(path, "once", "r", "do", "receive", "pieces", "1");
+        String booked = worked();
+        assertFalse(before.equals(booked));
+        var lists = CatalogReader.read(shop.folder, DAY).catalog();
+        try (Shop elsewhere = Shop.beginning(shop.folder, lists, DAY)) {
+            elsewhere.stock().receive(other, 1, "");
+        }
+        assertFalse(booked.equals(worked()));
+    }
+
+    /** What the builds are worked out from, in short. */
+    private static String worked() throws Exception {
+        return Caller.found("Worked out from lists ([0-9a-f]+)", page.whole("/builds/" + step));
     }
 
     @Test

@@ -179,6 +179,10 @@ class TalkTest {
         browser.click("button.main").arrive("/brief", "/brief?start=estuary");
         assertTrue(browser.text("#lure-usual-fault").contains("lots"));
         assertTrue(browser.text("#length-fault").contains("900 to 6000 mm"));
+        assertEquals(2, browser.all(".tofault").size());
+        browser.click(".tofault");
+        browser.until(() ->
+                "lure-usual".equals(browser.driver.switchTo().activeElement().getAttribute("id")));
         assertEquals("lots", browser.one("#lure-usual").getAttribute("value"));
         assertEquals("7 g", browser.one("#lure-lightest").getAttribute("value"));
         browser.fill("#lure-usual", "1/2 oz").fill("#length", "6'8\" to 7'3\"");
