@@ -1,6 +1,7 @@
 "use strict";
 (function () {
   var asked = 0;
+  var shown = location.pathname + location.search;
 
   function swap(html, url, quiet) {
     var page = new DOMParser().parseFromString(html, "text/html");
@@ -20,6 +21,7 @@
     document.title = page.title;
     if (!quiet) {
       history.pushState(null, "", url);
+      shown = location.pathname + location.search;
     }
     rest();
     var again = focus && document.getElementById(focus);
@@ -115,7 +117,10 @@
   }
   rest();
 
+  /* A place on the page that is gone to is no other page: what was typed stays. */
   window.addEventListener("popstate", function () {
-    location.reload();
+    if (location.pathname + location.search !== shown) {
+      location.reload();
+    }
   });
 })();
