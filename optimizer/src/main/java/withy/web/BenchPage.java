@@ -2,6 +2,7 @@ package withy.web;
 
 import io.javalin.Javalin;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
@@ -18,6 +19,9 @@ import withy.units.UnitsFault;
 public final class BenchPage implements LocalPage {
     private static final String LOOPBACK = "127.0.0.1";
     private static final int THREADS = 16;
+
+    /** In a line that leads to a command: no help to whom has only the page, unless something is broken. */
+    private static final String COMMAND = "withy ";
 
     /** Found as a service. */
     public BenchPage() {}
@@ -164,9 +168,11 @@ public final class BenchPage implements LocalPage {
     private static void refused(Context ctx, Pages pages, int status, List<String> lines) {
         ctx.status(status);
         ctx.attribute("told", "1");
-        String title = Words.say(status == 404 ? "page.missing" : "page.refused");
+        boolean asked = ctx.method() == HandlerType.GET;
+        String title = Words.say(status == 404 || status == 409 && asked ? "page.missing" : "page.refused");
         // the main ways only for who was let in
         Frame frame = Door.inside(ctx) ? pages.frame(title, "", null) : new Frame(title, "", "", "", "", "", false);
-        pages.html(ctx, "refusal", new RefusalView(frame, lines, Door.from(ctx)));
+        List<String> told = lines.stream().filter(line -> status >= 500 || !line.contains(COMMAND)).toList();
+        pages.html(ctx, "refusal", new RefusalView(frame, told.isEmpty() ? lines : told, Door.from(ctx)));
     }
 }

@@ -36,13 +36,19 @@ final class BriefPage {
 
     private void start(Context ctx, List<String> fault, String pasted) {
         List<Talk> talks = pages.steps().latest(MOST_TALKS).stream()
-                .map(step -> new Talk(step.id(), name(step), step.said()))
+                .map(step -> new Talk(step.id(), name(step), said(step)))
                 .toList();
         int jobs = (int) JobsAnswer.of(pages.bench().workshop()).jobs().stream()
                 .filter(job -> JobsPage.open(job.state()))
                 .count();
         Frame frame = pages.frame(Words.say("start.title"), "brief", null);
         pages.html(ctx, "start", new StartView(frame, Starts.all(), talks, jobs, fault, pasted));
+    }
+
+    /** What was said last, and by whom if that was told. */
+    private static String said(Step step) {
+        String customer = step.brief().path("customer").asText();
+        return customer.isBlank() ? step.said() : customer.strip() + " · " + step.said();
     }
 
     static String name(Step step) {

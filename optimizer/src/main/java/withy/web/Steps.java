@@ -16,6 +16,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -170,8 +171,8 @@ final class Steps {
     }
 
     private void forget() throws IOException {
-        List<Path> all = newestFirst();
-        if (all.size() > MOST) {
+        if (files().size() > MOST) {
+            List<Path> all = newestFirst();
             for (Path old : all.subList(MOST * 3 / 4, all.size())) {
                 Files.deleteIfExists(old);
             }
@@ -179,15 +180,22 @@ final class Steps {
     }
 
     private List<Path> newestFirst() {
+        List<Path> files = new ArrayList<>(files());
+        // each file is asked once when it was written, not again with every comparison
+        Map<Path, Long> written = new HashMap<>();
+        files.forEach(file -> written.put(file, file.toFile().lastModified()));
+        files.sort(Comparator.comparing((Path file) -> written.getOrDefault(file, 0L))
+                .reversed()
+                .thenComparing(Comparator.naturalOrder()));
+        return files;
+    }
+
+    private List<Path> files() {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".json"))
-                    .sorted(Comparator.comparing((Path file) -> file.toFile().lastModified())
-                            .reversed()
-                            .thenComparing(Comparator.naturalOrder()))
-                    .toList();
+            return files.filter(file -> file.toString().endsWith(".json")).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -35,7 +35,9 @@ class PapersPageTest {
             }
             isOffered(page, offered, offered + "/paper/offer");
             assertFalse(page.get(offered).body().contains(offered + "/paper/bench"));
-            assertEquals(409, page.get(offered + "/paper/bench").status());
+            Reply none = page.get(offered + "/paper/bench");
+            assertEquals(409, none.status());
+            assertFalse(none.body().contains("withy "), "no command helps whom has the page: " + none.body());
             assertEquals(404, page.get(taken + "/paper/poem").status());
             assertEquals(404, page.get("/paper/bench").status());
         }
