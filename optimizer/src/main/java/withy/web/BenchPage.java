@@ -172,7 +172,9 @@ public final class BenchPage implements LocalPage {
         String title = Words.say(status == 404 || status == 409 && asked ? "page.missing" : "page.refused");
         // the main ways only for who was let in
         Frame frame = Door.inside(ctx) ? pages.frame(title, "", null) : new Frame(title, "", "", "", "", "", false);
-        List<String> told = lines.stream().filter(line -> status >= 500 || !line.contains(COMMAND)).toList();
+        List<String> told = lines.stream()
+                .filter(line -> status >= 500 || !line.contains(COMMAND))
+                .toList();
         pages.html(ctx, "refusal", new RefusalView(frame, told.isEmpty() ? lines : told, Door.from(ctx)));
     }
 }
