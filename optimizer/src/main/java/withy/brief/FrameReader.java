@@ -45,11 +45,11 @@ final class FrameReader {
         FishedFrom from = root.choice("fishedFrom", FishedFrom.class);
         if (from == null) {
             from = type == RodType.SURF_SPINNING ? FishedFrom.BEACH : FishedFrom.BANK;
-            notes.taken(Default.FISHED_FROM, Words.of(from));
+            notes.taken(Default.FISHED_FROM, Words.spoken(from));
         }
         if (type == null) {
             type = from == FishedFrom.BEACH ? RodType.SURF_SPINNING : RodType.SPINNING;
-            notes.taken(Default.ROD_TYPE, Words.of(type), Words.of(from));
+            notes.taken(Default.ROD_TYPE, Words.spoken(type), Words.spoken(from));
         }
         return new Kind(type, from);
     }

@@ -31,7 +31,7 @@ final class LineReader {
         LineKind kind = fields.choice("kind", LineKind.class);
         if (kind == null) {
             kind = LineKind.BRAID;
-            notes.taken(Default.LINE_KIND, Words.of(kind));
+            notes.taken(Default.LINE_KIND, Words.spoken(kind));
         }
         LineGauge gauge = gauge(fields, kind);
         Double diameter = fields.quantity("diameter", Quantity.LENGTH, Bounds.LINE_MM);
@@ -138,7 +138,7 @@ final class LineReader {
         }
         if (knot == null) {
             knot = line.kind() == LineKind.BRAID ? Knot.FG : Knot.DOUBLE_UNI;
-            notes.taken(Default.KNOT, Words.of(knot));
+            notes.taken(Default.KNOT, Words.spoken(knot));
         }
         boolean cast = through == null ? castThrough(length) : through;
         return new Leader(strength, diameter, knot, cast);

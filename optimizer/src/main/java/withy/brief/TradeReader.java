@@ -66,7 +66,7 @@ final class TradeReader {
         Landing landing = root.choice("landing", Landing.class);
         if (landing == null) {
             landing = from == FishedFrom.BEACH || from == FishedFrom.WADING ? Landing.HAND : Landing.NET;
-            notes.taken(Default.LANDING, Words.of(landing));
+            notes.taken(Default.LANDING, Words.spoken(landing));
         }
         return landing;
     }
@@ -97,7 +97,7 @@ final class TradeReader {
             water = from == FishedFrom.BEACH || from == FishedFrom.PIER || from == FishedFrom.KAYAK
                     ? Water.SALT
                     : Water.FRESH;
-            notes.taken(Default.WATER, Words.of(water), water.corrosionClass);
+            notes.taken(Default.WATER, Words.spoken(water), water.corrosionClass);
         }
         return water.corrosionClass;
     }

@@ -26,4 +26,10 @@ final class Words {
         }
         return word.toString();
     }
+
+    /** The same as it is spoken: {@code SURF_SPINNING} as "surf spinning"; names of two letters stay as they are. */
+    static String spoken(Enum<?> constant) {
+        String name = constant.name();
+        return name.length() > 2 ? name.toLowerCase(Locale.ROOT).replace('_', ' ') : name;
+    }
 }

@@ -29,7 +29,7 @@ class DefaultsTest {
         add(
                 Default.ROD_TYPE,
                 "{\"fishedFrom\": \"beach\"}",
-                "No rod type is told: surfSpinning, since it is fished from beach.");
+                "No rod type is told: surf spinning, since it is fished from beach.");
         add(Default.FISHED_FROM, "{}", "Where it is fished from is not told: bank.");
         add(
                 Default.HANDS,
@@ -95,7 +95,7 @@ class DefaultsTest {
                 Default.LEADER_DIAMETER,
                 "{\"leader\": {\"strength\": \"20 lb\"}}",
                 "The leader's diameter is not told: 0.37 mm, at 4 lb for each line number (assumed).");
-        add(Default.KNOT, "{\"leader\": {}}", "The leader's knot is not told: fg.");
+        add(Default.KNOT, "{\"leader\": {}}", "The leader's knot is not told: FG.");
         add(
                 Default.CAST_THROUGH,
                 "{\"leader\": {}}",
