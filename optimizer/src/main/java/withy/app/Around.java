@@ -55,7 +55,7 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
         Offers offers = new Offers(catalog, brief, query.rulebook(), units);
         Map<ObjectiveVector, Offers.Weighed> all = new LinkedHashMap<>();
         for (BuildSheet sheet : offered) {
-            Build build = BuildReader.written(AnswerJson.write(sheet), catalog);
+            Build build = BuildReader.written(sheet, catalog);
             Offers.Weighed weighed = offers.own(sheet.rank(), build);
             all.put(weighed.side().objectives(), weighed);
         }

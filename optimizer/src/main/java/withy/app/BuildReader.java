@@ -1,10 +1,13 @@
 package withy.app;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -28,6 +31,7 @@ import withy.rod.Station;
  */
 public final class BuildReader {
     private static final int MOST_PARTS = 60;
+    private static final ObjectMapper MAPPER = new ObjectMapper();
 
     private final Catalog catalog;
     private final BriefText text;
@@ -50,9 +54,14 @@ public final class BuildReader {
         }
     }
 
-    /** A build of our own writing. */
-    static Build written(String json, Catalog catalog) {
-        Build build = read(json, catalog).build();
+    /** A build of our own writing; only its layout and parts are looked at. */
+    public static Build written(BuildSheet sheet, Catalog catalog) {
+        ObjectNode tree = MAPPER.createObjectNode();
+        tree.set("layout", MAPPER.valueToTree(sheet.layout()));
+        tree.set("parts", MAPPER.valueToTree(sheet.parts()));
+        Build build = new BuildReader(catalog, new BriefText(tree, Map.of()))
+                .reading()
+                .build();
         if (build == null) {
             throw new OurFault("a build that was written can't be read");
         }

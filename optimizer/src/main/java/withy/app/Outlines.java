@@ -32,7 +32,7 @@ public final class Outlines {
 
     /** Of a build of an answer to a brief. */
     public static Outline of(Catalog catalog, Brief brief, BuildSheet sheet) {
-        return of(Rod.measure(catalog, brief, BuildReader.written(AnswerJson.write(sheet), catalog)));
+        return of(Rod.measure(catalog, brief, BuildReader.written(sheet, catalog)));
     }
 
     /** Colours of its parts as a screen shows them, {@code #rrggbb} by station, as far as the lists tell them. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
-import withy.app.AnswerJson;
 import withy.app.BuildReader;
 import withy.app.BuildSheet;
 import withy.app.DrawerAnswer;
@@ -49,7 +48,7 @@ final class WhyPage {
         if (station == null || sheet == null) {
             throw new Refusal(404, Words.say("page.none"));
         }
-        Build build = BuildReader.read(AnswerJson.write(sheet), asked.catalog()).build();
+        Build build = BuildReader.written(sheet, asked.catalog());
         DrawerAnswer drawer = pages.bench()
                 .explained(
                         "drawer " + rank + " " + key,
