@@ -3,7 +3,6 @@ package withy.web;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import withy.app.MachineSheet.Diameter;
 import withy.app.MachineSheet.Outline;
@@ -214,6 +213,7 @@ final class RodDrawing {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        long tenths = Math.round(value * 10);
+        return (tenths < 0 ? "-" : "") + Math.abs(tenths) / 10 + "." + Math.abs(tenths) % 10;
     }
 }
