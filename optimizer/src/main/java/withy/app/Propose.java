@@ -88,8 +88,9 @@ public final class Propose {
         for (Proposal proposal : offered) {
             weighed.add(offers.proposed(proposal));
         }
-        Lightest lightest = weighed.isEmpty() || progress.stopped() ? null : lightest(query, offers);
+        // stopped once the builds are there, only the lightest stays open, and says so itself
         boolean interrupted = progress.stopped();
+        Lightest lightest = weighed.isEmpty() || interrupted ? null : lightest(query, offers);
         return new Answer(
                 Answer.SCHEMA,
                 catalog.hash(),

@@ -1,0 +1,66 @@
+package withy.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Test;
+import withy.fixture.Fixtures;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.rod.Station;
+import withy.search.Proposal;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
+
+/** What an answer says of a search that was stopped. */
+class ProposeTest {
+    /** Time is up once the lightest build is looked for. */
+    private record Late(Chooser own, AtomicBoolean up) implements Chooser {
+        @Override
+        public List<Proposal> offer(Query query, Watch watch) {
+            return own.offer(query, watch);
+        }
+
+        @Override
+        public Solution solve(Query query, Watch watch) {
+            up.set(true);
+            return own.solve(query, watch);
+        }
+
+        @Override
+        public Map<Station.Place, Fit> fits(Query query) {
+            return own.fits(query);
+        }
+    }
+
+    @Test
+    void buildsFoundInTimeAreAllThereIsThoughTheLightestIsNot() {
+        Fixtures shop = Fixtures.legal();
+        AtomicBoolean up = new AtomicBoolean();
+        Progress clock = new Progress() {
+            @Override
+            public boolean stopped() {
+                return up.get();
+            }
+
+            @Override
+            public void better(double weightG, long priceMinor) {
+                // nobody listens
+            }
+        };
+        QuantityText units = new QuantityText(UnitSystem.METRIC);
+        Chooser own = new SearchChooser(shop.catalog());
+        Answer whole = Propose.run(shop.catalog(), shop.theBrief(), own, units, Progress.NONE);
+        Answer late = Propose.run(shop.catalog(), shop.theBrief(), new Late(own, up), units, clock);
+        assertFalse(late.interrupted());
+        assertEquals(whole.builds(), late.builds());
+        assertEquals(whole.reasons(), late.reasons());
+        Answer.Lightest lightest = late.lightestLegal();
+        assertTrue(lightest == null || !lightest.proven());
+    }
+}
