@@ -21,8 +21,6 @@ import withy.rules.Seams;
  * inscription. Each kind is gone through in the order of what it costs at least, and only while it may still matter.
  */
 final class Ahead {
-    private static final int NO_RING = -1;
-
     private final Stand stand;
     private final Linear k;
     private final Ranked foreRanks;
@@ -31,6 +29,7 @@ final class Ahead {
     private final long keeperFloor;
     private final long endFloor;
     private final Map<Long, EndChecks> endChecks = new HashMap<>();
+    private final Map<Long, Boolean> someEnd = new HashMap<>();
 
     Ahead(Stand stand, BlankPrices prices) {
         this.stand = stand;
@@ -88,9 +87,9 @@ final class Ahead {
         if (!stand.shelf.mustHaveForeGrip()) {
             noForeGrip(set, noCheck, asked, visitor);
         }
-        if (stand.shelf.mayHaveForeGrip()) {
+        if (stand.shelf.mayHaveForeGrip() && !stand.shelf.foreJoins.none(set)) {
             if (stations.optional(Station.FORE_CHECK)) {
-                foreGrip(set, noCheck, NO_RING, asked, visitor);
+                foreGrip(set, noCheck, ForeJoins.NO_RING, asked, visitor);
             }
             for (int c = 0; foreCheckRanks.has(c); c++) {
                 if (foreCheckRanks.floor(c) + foreRanks.least() + endFloor >= asked.under()) {
@@ -149,18 +148,21 @@ final class Ahead {
     /**
      * With each fore grip.
      *
-     * @param ring place of the ring on the shelf, or {@link #NO_RING}
+     * @param ring place of the ring on the shelf, or {@link ForeJoins#NO_RING}
      */
     private void foreGrip(SeatSet set, Option<Check> foreCheck, int ring, Asked asked, Visitor visitor) {
         double from = set.toMm() + foreCheck.lengthMm;
+        if (!someEnd(from)) {
+            return;
+        }
         for (int i = 0; foreRanks.has(i); i++) {
             if (foreCheck.cost + foreRanks.floor(i) + endFloor >= asked.under()) {
                 break;
             }
             double front = from + stand.shelf.fores[foreRanks.at(i)].lengthMm();
-            boolean follows =
-                    mayEnd(front) && (ring == NO_RING || stand.shelf.neighbours.follows(ring, foreRanks.at(i)));
-            Option<Grip> option = follows ? stand.foreGrip(foreRanks.at(i), from) : null;
+            boolean joins =
+                    stand.mayReach(front) && mayEnd(front) && stand.shelf.foreJoins.goes(set, ring, foreRanks.at(i));
+            Option<Grip> option = joins ? stand.foreGrip(foreRanks.at(i), from) : null;
             if (option != null) {
                 Grip grip = Objects.requireNonNull(option.part);
                 option.price(k);
@@ -169,22 +171,26 @@ final class Ahead {
                         ? asked.behind(stand.shelf.neighbours.rears(foreRanks.at(i)), least)
                         : TrainGraph.NONE;
                 if (!TrainGraph.none(behind)) {
-                    stand.ground.seams.aheadOfSeat(stand.setting, set, foreCheck.part, grip, stand.refusal.reset());
-                    if (!stand.refusal.refused()) {
-                        Face face = Seams.frontOf(Station.FORE_GRIP, grip);
-                        end(
-                                foreCheck,
-                                option,
-                                face,
-                                grip.frontFinished(),
-                                from + option.lengthMm,
-                                behind,
-                                asked,
-                                visitor);
-                    }
+                    Face face = Seams.frontOf(Station.FORE_GRIP, grip);
+                    end(foreCheck, option, face, grip.frontFinished(), from + option.lengthMm, behind, asked, visitor);
                 }
             }
         }
+    }
+
+    /** False where a check that is given goes on at the front end of no fore grip that it may end, whatever its length. */
+    private boolean someEnd(double fromMm) {
+        if (stand.stations.optional(Station.WINDING_CHECK)) {
+            return true;
+        }
+        return someEnd.computeIfAbsent(Stand.key(fromMm), any -> {
+            for (double length : stand.shelf.foreJoins.endedMm()) {
+                if (mayEnd(fromMm + length)) {
+                    return true;
+                }
+            }
+            return false;
+        });
     }
 
     /** False where a check that is given does not go on at the front end of a fore grip. */
@@ -240,7 +246,7 @@ final class Ahead {
 
     private void end(Way way, Face face, boolean finished, long behind, Asked asked, Visitor visitor) {
         long cost = way.cost();
-        if (cost + keeperFloor >= asked.under(behind)) {
+        if (cost + keeperFloor >= asked.under(behind) || !stand.mayReach(way.frontMm)) {
             return;
         }
         stand.ground.seams.frontEnd(stand.setting, face, finished, way.endCheck.part, stand.refusal.reset());

@@ -61,7 +61,7 @@ final class GivenParts {
             return shelf.split && some(shelf.buttMasses(shape), shelf.butts);
         }
         if (station.equals(Station.FORE_GRIP)) {
-            return some(shelf.foreMasses(shape), shelf.fores);
+            return !shelf.foreJoins.none() && some(shelf.foreMasses(shape), shelf.fores);
         }
         if (station.equals(Station.BUTT_CAP)) {
             return !shelf.capsOn(shape).isEmpty();

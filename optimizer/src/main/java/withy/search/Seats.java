@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Arbor;
 import withy.catalog.Hood;
@@ -19,21 +20,26 @@ import withy.rules.Refusal;
 
 /** The seats of a shelf as they come out on one stand, each worked out when first asked for. */
 final class Seats {
+    /** What rules say of the room between seat and blank, whatever fills it. */
+    private static final Set<String> ROOM = Set.of("bore", "gap");
+
     private final Ground ground;
     private final Shelf shelf;
     private final Stations stations;
     private final Setting setting;
     private final Fitter fitter;
     private final Refusal refusal = new Refusal();
+    private final BesideSeat beside;
     private final @Nullable List<SeatGroup>[] known;
 
     @SuppressWarnings({"unchecked", "rawtypes"})
-    Seats(Shelf shelf, Stations stations, Setting setting, Fitter fitter) {
+    Seats(Stand stand) {
+        this.shelf = stand.shelf;
         this.ground = shelf.ground;
-        this.shelf = shelf;
-        this.stations = stations;
-        this.setting = setting;
-        this.fitter = fitter;
+        this.stations = stand.stations;
+        this.setting = stand.setting;
+        this.fitter = stand.fitter;
+        this.beside = new BesideSeat(stand);
         this.known = new List[shelf.seats.length];
     }
 
@@ -67,7 +73,7 @@ final class Seats {
             groups = new ArrayList<>();
             ReelSeat seat = shelf.seats[i];
             double from = setting.footMm() - seat.footCentreMm();
-            if (fits(seat, from)) {
+            if (beside.mayStand(seat, from) && fits(seat, from)) {
                 List<SeatOption> all = new ArrayList<>();
                 Map<Arbor, Share> cut = new IdentityHashMap<>();
                 for (Hood hood : shelf.hoodsFor(seat)) {
@@ -106,11 +112,13 @@ final class Seats {
     }
 
     private void arbors(ReelSeat seat, @Nullable Hood hood, double from, Map<Arbor, Share> cut, List<SeatOption> to) {
-        if (stations.optional(Station.SEAT_ARBORS)) {
-            SeatSet bare = new SeatSet(seat, hood, null, from);
-            if (goes(bare)) {
+        SeatSet bare = new SeatSet(seat, hood, null, from);
+        if (goes(bare)) {
+            if (stations.optional(Station.SEAT_ARBORS)) {
                 add(bare, held(bare), Share.NONE, to);
             }
+        } else if (ROOM.contains(refusal.check())) {
+            return;
         }
         Held held = null;
         for (Arbor arbor : shelf.arbors) {

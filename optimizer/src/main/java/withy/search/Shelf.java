@@ -55,6 +55,8 @@ final class Shelf {
     final double longestForeMm;
     /** Which grips go beside which. */
     final Neighbours neighbours;
+    /** Which fore grips go ahead of which seat. */
+    final ForeJoins foreJoins;
     /** Which checks go where on a blank. */
     final CheckPlaces checkPlaces;
     /** What is told of the seat where there is one only. */
@@ -116,6 +118,7 @@ final class Shelf {
         this.widestCheckMm =
                 ground.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
         this.neighbours = new Neighbours(this);
+        this.foreJoins = new ForeJoins(this);
         this.checkPlaces = new CheckPlaces(this);
         this.oneSeat = new OneSeat(this);
         this.given = new GivenParts(this);

@@ -17,6 +17,7 @@ import withy.rod.Setting;
 import withy.rod.Share;
 import withy.rod.Station;
 import withy.rules.Refusal;
+import withy.rules.Unit;
 
 /**
  * A blank with the reel at one place and one handle form: what may stand where behind the seat, under it and ahead of it, whatever guides follow.
@@ -66,7 +67,7 @@ final class Stand {
         this.fitter = fitter;
         this.stations = shelf.stations;
         this.split = shelf.split;
-        this.seats = new Seats(shelf, stations, setting, fitter);
+        this.seats = new Seats(this);
         this.rearChecks = new Fits<>(
                 shelf.checks.length,
                 (i, at) -> check(Station.REAR_CHECK, shelf.checks[i], at - shelf.checks[i].widthMm()));
@@ -77,6 +78,13 @@ final class Stand {
                 shelf.butts.length, (i, at) -> grip(Station.BUTT_GRIP, shelf.butts[i], 0, shelf.butts[i].lengthMm()));
         this.fores = new Fits<>(
                 shelf.fores.length, (i, at) -> grip(Station.FORE_GRIP, shelf.fores[i], at, shelf.fores[i].lengthMm()));
+    }
+
+    /** False where a front end of the handle lies in the blank's first joint or beyond it. */
+    boolean mayReach(double frontMm) {
+        return !ground.handleRule
+                || setting.shape().joints().isEmpty()
+                || Unit.MM.quantise(setting.shape().joints().get(0).fromMm() - frontMm) >= 0;
     }
 
     /** The handle under some prices; one obtained earlier under others is no longer valid. */

@@ -1,0 +1,111 @@
+package withy.search;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.DoublePredicate;
+import java.util.function.IntPredicate;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import withy.catalog.Check;
+import withy.catalog.ReelSeat;
+import withy.rod.Station;
+
+/**
+ * Whether the parts of the handle that are given may go beside a seat on one stand, whatever hood and arbors hold it: told from where they would lie,
+ * before the seat is put on. Not for several threads at once.
+ */
+final class BesideSeat {
+    private final Stand stand;
+    private final Shelf shelf;
+    private final Stations stations;
+    private final Map<Station, int[]> given = new HashMap<>();
+    private final Map<Station, double[]> widths = new HashMap<>();
+    private final Map<Long, Boolean> behind = new HashMap<>();
+    private final Map<Long, Boolean> ahead = new HashMap<>();
+
+    BesideSeat(Stand stand) {
+        this.stand = stand;
+        this.shelf = stand.shelf;
+        this.stations = stand.stations;
+    }
+
+    /** False where one of them goes nowhere beside a seat with its rear end at a place, mm. */
+    boolean mayStand(ReelSeat seat, double fromMm) {
+        if (shelf.mustHaveForeGrip() && shelf.foreJoins.none(seat)) {
+            return false;
+        }
+        if (stations.given().isEmpty()) {
+            return true;
+        }
+        double toMm = fromMm + seat.lengthMm();
+        return behind.computeIfAbsent(Stand.key(fromMm), any -> goesBehind(fromMm))
+                && ahead.computeIfAbsent(Stand.key(toMm), any -> goesAhead(toMm));
+    }
+
+    private boolean goesBehind(double fromMm) {
+        return goes(Station.REAR_CHECK, c -> stand.rearCheck(c, fromMm) != null)
+                && (stations.optional(Station.REAR_GRIP)
+                        || beyond(
+                                Station.REAR_CHECK,
+                                width -> goes(Station.REAR_GRIP, r -> stand.rearGrip(r, fromMm - width) != null)));
+    }
+
+    private boolean goesAhead(double toMm) {
+        return stand.mayReach(toMm)
+                && goes(Station.FORE_CHECK, c -> stand.foreCheck(c, toMm) != null)
+                && (stations.optional(Station.FORE_GRIP)
+                        || beyond(
+                                Station.FORE_CHECK,
+                                width -> goes(Station.FORE_GRIP, f -> foreGripGoes(f, toMm + width))))
+                && (stations.optional(Station.WINDING_CHECK)
+                        || beyond(Station.FORE_CHECK, width -> ends(toMm + width)));
+    }
+
+    private boolean foreGripGoes(int fore, double xMm) {
+        return stand.mayReach(xMm + shelf.fores[fore].lengthMm()) && stand.foreGrip(fore, xMm) != null;
+    }
+
+    /** True where the check that ends the handle goes on at a place, or at the front end of some fore grip that begins there. */
+    private boolean ends(double xMm) {
+        if (!shelf.mustHaveForeGrip() && endsAt(xMm)) {
+            return true;
+        }
+        return shelf.mayHaveForeGrip()
+                && Arrays.stream(shelf.foreJoins.endedMm()).anyMatch(length -> endsAt(xMm + length));
+    }
+
+    private boolean endsAt(double xMm) {
+        return stand.mayReach(xMm) && goes(Station.WINDING_CHECK, c -> stand.endCheck(c, xMm) != null);
+    }
+
+    /** True where what is given at a station goes on, or nothing is given there. */
+    private boolean goes(Station station, IntPredicate at) {
+        return stations.optional(station)
+                || Arrays.stream(given.computeIfAbsent(station, this::givenAt)).anyMatch(at);
+    }
+
+    private int[] givenAt(Station station) {
+        if (station.equals(Station.REAR_GRIP)) {
+            return IntStream.range(0, shelf.rears.length).toArray();
+        }
+        return station.equals(Station.FORE_GRIP)
+                ? IntStream.range(0, shelf.fores.length).toArray()
+                : IntStream.range(0, shelf.checks.length)
+                        .filter(c -> stations.allows(station, shelf.checks[c]))
+                        .toArray();
+    }
+
+    /** True where it holds with some ring of a station between, or without one, by how wide that is, mm. */
+    private boolean beyond(Station ring, DoublePredicate holds) {
+        return Arrays.stream(widths.computeIfAbsent(ring, this::widthsAt)).anyMatch(holds);
+    }
+
+    private double[] widthsAt(Station ring) {
+        DoubleStream rings = Arrays.stream(shelf.checks)
+                .filter(check -> stations.allows(ring, check))
+                .mapToDouble(Check::widthMm);
+        DoubleStream none = stations.optional(ring) ? DoubleStream.of(0) : DoubleStream.empty();
+        return DoubleStream.concat(none, rings).distinct().toArray();
+    }
+}
