@@ -153,10 +153,17 @@ public final class WhyNot {
     }
 
     /**
-     * The best build at least as good in all six and not the opponent itself, or null. Only where the best one met so far is worse is that forbidden,
+     * A build at least as good in all six and not the opponent itself, or null: the best build, else one with another part in the place of the one asked
+     * about, else the best there is. Only where the best one met so far is worse is that forbidden,
      * and the best looked for again, until it is worse in nothing or scores no less.
      */
     private @Nullable Found better(Found first, Found opponent) {
+        Found swapped = atLeastAsGood(first.vector(), opponent.vector())
+                ? first
+                : Instead.of(inquiry, opponent, parts, one -> atLeastAsGood(one.vector(), opponent.vector()));
+        if (swapped != null) {
+            return swapped;
+        }
         Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
         Found best = first;
         while (best != null && worse(best, opponent, ceilings)) {
