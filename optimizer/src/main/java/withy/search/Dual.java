@@ -128,7 +128,7 @@ final class Dual {
                     return new Outcome(best, Long.MAX_VALUE, pricesSoFar, true);
                 }
             }
-            Prices next = brackets.next(prices, cheapest);
+            Prices next = brackets.next(prices, cheapest, bound);
             if (next == null) {
                 break;
             }
