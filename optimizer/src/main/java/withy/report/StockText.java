@@ -110,9 +110,9 @@ public final class StockText {
                 "");
         for (Movement line : movements) {
             Long job = line.job();
-            String about = (named ? line.part() + " " : "")
-                    + line.note()
-                    + (job == null ? "" : Phrases.of("text.stock.ofJob", job));
+            String about = (((named ? line.part() + " " : "") + line.note()).strip()
+                            + (job == null ? "" : Phrases.of("text.stock.ofJob", job)))
+                    .replaceFirst("^, ", "");
             page.row(
                     LINES,
                     line.day(),

@@ -88,6 +88,8 @@ class JobCommandsTest {
         double moved = foretold.path("balanceOfPiecesMm").asDouble()
                 - foretold.path("balanceMm").asDouble();
         assertTrue(moved * heavier > 0 && Math.abs(moved) < 20, foretold.toString());
+        String history = terminal.run("stock", "--history").out();
+        assertTrue(history.contains(", job 1") && !history.contains(" ,"), history);
         told(2, "Maybe the decimal point or the unit slipped", "job", "1", "--weighed", "8.51g", "--balance", "97mm");
         JsonNode weighed = answer(0, "job", "job", "1", "--weighed", "85.1g", "--balance", "97mm", "--json");
         assertEquals(85.1, weighed.path("asBuilt").path("weightG").asDouble());
