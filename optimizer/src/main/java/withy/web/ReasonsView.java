@@ -32,7 +32,17 @@ public final class ReasonsView {
     }
 
     /** A part and what it would do. */
-    public record Line(String part, String name, boolean here, String words) {}
+    public record Line(String part, String name, boolean here, String words) {
+        /** True where the words begin with the part's name, which stands before them already. */
+        public boolean named() {
+            return words.startsWith(name + " ");
+        }
+
+        /** The words without the name at their beginning. */
+        public String rest() {
+            return named() ? words.substring(name.length() + 1) : words;
+        }
+    }
 
     /**
      * Why not a part.
