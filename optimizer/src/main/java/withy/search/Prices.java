@@ -66,13 +66,17 @@ record Prices(long slope, long weight, long inertia, long cost, long style) {
         return new Prices(other, weight, inertia, cost, style);
     }
 
-    /** True where some multiplier is off by more than an eighth of its natural size. */
+    /** True where some multiplier is off by more than an eighth of its natural size, or of itself where it is larger. */
     boolean differs(Prices other, Scoring s) {
-        boolean differs = Math.abs(slope - other.slope) > s.perOutsideMgMm() / 8;
+        boolean differs = far(slope, other.slope, s.perOutsideMgMm());
         for (Kind kind : Kind.values()) {
-            differs |= Math.abs(of(kind) - other.of(kind)) > scale(s, kind) / 8;
+            differs |= far(of(kind), other.of(kind), scale(s, kind));
         }
         return differs;
+    }
+
+    private static boolean far(long one, long other, long size) {
+        return Math.abs(one - other) > Math.max(size, Math.min(Math.abs(one), Math.abs(other))) / 8;
     }
 
     /** How far a build is from meeting its ceilings, by multiplier. */
