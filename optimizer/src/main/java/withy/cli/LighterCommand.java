@@ -28,7 +28,7 @@ import withy.shop.Snapshot;
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
         description = {
-            "Says whether the best build could be lighter: the lightest legal rod, what "
+            "Says whether the best build could be lighter: the lightest rod that keeps every rule, what "
                     + "each gram costs, and every lighter part with why it was not taken."
         },
         parameterListHeading = "%n",

@@ -164,8 +164,8 @@ final class Database implements AutoCloseable {
                 ShopFault.disk(
                         start + "no right to write in the folder " + parent(file) + ". Nothing was changed.",
                         "another user owns it, or it is on a disk that only reads; see ls -ld.");
-            case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_CORRUPT_VTAB ->
-                ShopFault.damaged(start + "the file is damaged.");
+            case SQLITE_NOTADB -> ShopFault.damaged(start + "it is no memory of a shop, or its beginning is damaged.");
+            case SQLITE_CORRUPT, SQLITE_CORRUPT_VTAB -> ShopFault.damaged(start + "the file is damaged.");
             default ->
                 ShopFault.disk(start + e.getMessage() + ". Nothing was changed.", "the disk or its mount is at fault.");
         };

@@ -110,7 +110,7 @@ class LighterTest {
         }
         assertEquals("", lighter.curve().get(0).sentence());
         assertEquals(from / 1000.0, lighter.curve().get(0).mostG());
-        assertTrue(lighter.sentence().startsWith("The lightest legal rod weighs "), lighter.sentence());
+        assertTrue(lighter.sentence().startsWith("The lightest rod that keeps every rule weighs "), lighter.sentence());
         assertTrue(lighter.sentence().contains("dearer"), lighter.sentence());
     }
 
@@ -152,7 +152,9 @@ class LighterTest {
         Lighter lighter = Lighter.of(SHOP.inquiry(light), point -> {});
         assertNotNull(lighter);
         assertEquals(lighter.first().vector(), lighter.lightest().vector());
-        assertTrue(lighter.sentence().startsWith("The best rod is also the lightest legal one: "), lighter.sentence());
+        assertTrue(
+                lighter.sentence().startsWith("The best rod is also the lightest that keeps every rule: "),
+                lighter.sentence());
         assertEquals(1, lighter.curve().size());
         assertNull(Lighter.of(SHOP.inquiry(Changed.with(BRIEF, "budgetMinor", 1L)), point -> {}));
     }
