@@ -87,6 +87,17 @@ record LatencyPage(List<Row> rows) {
         text.append(table.text());
     }
 
+    private static String bar(Cold.Line way) {
+        return way.targetMs() == Job.NO_BAR ? "no bar" : way.targetMs() + "";
+    }
+
+    private static String verdict(Cold.Line way, double medianMs) {
+        if (way.targetMs() == Job.NO_BAR) {
+            return "";
+        }
+        return !way.capped() && medianMs <= way.targetMs() ? "met" : MISSED;
+    }
+
     /** The command as a whole process. */
     static String coldText(List<Cold.Line> cold, List<Cold.Line> parts) {
         StringBuilder text = new StringBuilder("## Cold: one command as a whole process\n\n`propose scenarios/"
@@ -95,16 +106,16 @@ record LatencyPage(List<Row> rows) {
         Table table = new Table("started as", "bar ms", "median ms", "shortest ms", "longest ms", "");
         for (Cold.Line way : cold) {
             if (way.ms().isEmpty()) {
-                table.row(way.way(), way.targetMs() + "", "not run", "", "", "no class archive was made");
+                table.row(way.way(), bar(way), "not run", "", "", "no class archive was made");
             } else {
                 Spread spread = Spread.of(way.ms());
                 table.row(
                         way.way(),
-                        way.targetMs() + "",
+                        bar(way),
                         way.capped() ? moreThan(Cap.SECONDS) : Table.number(spread.medianMs()),
                         Table.number(spread.leastMs()),
                         way.capped() ? moreThan(Cap.SECONDS) : Table.number(spread.mostMs()),
-                        !way.capped() && spread.medianMs() <= way.targetMs() ? "met" : MISSED);
+                        verdict(way, spread.medianMs()));
             }
         }
         text.append(table.text()).append("What it is made of, with the class archive:\n\n");
