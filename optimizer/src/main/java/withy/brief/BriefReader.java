@@ -71,7 +71,7 @@ public final class BriefReader {
 
     static BriefReading read(JsonNode tree, Notes notes, BriefContext context) {
         if (!tree.isObject()) {
-            notes.fault("", Fields.shown(tree), "a JSON object", "Maybe the outer braces are missing.");
+            notes.fault("", Values.shown(tree), "a JSON object", "Maybe the outer braces are missing.");
             return new BriefReading(null, notes.faults());
         }
         Fields root = new Fields(tree, "", notes);
@@ -287,7 +287,7 @@ public final class BriefReader {
         root.notes()
                 .fault(
                         where,
-                        Fields.shown(value),
+                        Values.shown(value),
                         "a sentence of at most " + LONGEST_SENTENCE + " characters",
                         "Maybe leave defaultsUsed out: the program writes it.");
         return null;

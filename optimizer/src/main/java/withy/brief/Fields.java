@@ -5,33 +5,30 @@ import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
-import withy.units.UnitsFault;
 
 /**
  * One JSON object of a brief, read key by key. Every value asked for comes back, or null where it is left out or faulty; faults go to the notes.
  * Keys nobody asked for are faults, so a slip of the pen never passes as a default.
  */
 final class Fields {
-    private static final String MAYBE_DROP = "Maybe leave the key out: then a default is taken and told.";
-
     private final JsonNode node;
     private final String path;
     private final Notes notes;
+    private final Values values;
     private final TreeSet<String> asked = new TreeSet<>();
 
     Fields(JsonNode node, String path, Notes notes) {
         this.path = path;
         this.notes = notes;
+        this.values = new Values(notes);
         if (node.isObject() || node.isMissingNode()) {
             this.node = node;
         } else {
             this.node = MissingNode.getInstance();
-            notes.fault(path, shown(node), "an object in braces", "Maybe the value belongs to a key inside it.");
+            notes.fault(path, Values.shown(node), "an object in braces", "Maybe the value belongs to a key inside it.");
         }
     }
 
@@ -79,7 +76,7 @@ final class Fields {
 
     /** A faulty value under a key, told from outside. */
     void fault(String key, String allowed, String maybe) {
-        notes.fault(at(key), shown(take(key)), allowed, maybe);
+        notes.fault(at(key), Values.shown(take(key)), allowed, maybe);
     }
 
     @Nullable
@@ -129,21 +126,7 @@ final class Fields {
     @Nullable
     Double number(String key, Bounds bounds, String unit) {
         JsonNode value = take(key);
-        return value.isMissingNode() ? null : number(value, at(key), bounds, unit);
-    }
-
-    private @Nullable Double number(JsonNode value, String where, Bounds bounds, String unit) {
-        if (!value.isNumber()) {
-            String maybe = value.isTextual() ? "Maybe write the number without quotes." : MAYBE_DROP;
-            notes.fault(where, shown(value), "a number, " + bounds.text(unit), maybe);
-            return null;
-        }
-        double number = value.doubleValue();
-        if (!bounds.holds(number)) {
-            notes.fault(where, withUnit(shown(value), unit), bounds.text(unit), bounds.slip(number, unit));
-            return null;
-        }
-        return number;
+        return value.isMissingNode() ? null : values.number(value, at(key), bounds, unit);
     }
 
     /** A quantity under {@code keyMm} as a number, or under {@code key} as text. */
@@ -155,9 +138,9 @@ final class Fields {
             return null;
         }
         if (!number.isMissingNode()) {
-            return onGrid(number(number, at(key + kind.suffix()), bounds, kind.symbol()), kind);
+            return values.figure(number, at(key + kind.suffix()), kind, bounds);
         }
-        return text.isMissingNode() ? null : typed(text, at(key), kind, bounds);
+        return text.isMissingNode() ? null : values.typed(text, at(key), kind, bounds);
     }
 
     private boolean bothTold(String key, Quantity kind) {
@@ -166,36 +149,6 @@ final class Fields {
             fault(key, "either " + key + kind.suffix() + " or " + key, "Maybe drop one of the two.");
         }
         return both;
-    }
-
-    private static @Nullable Double onGrid(@Nullable Double value, Quantity kind) {
-        return value == null ? null : Double.valueOf(kind.round(value));
-    }
-
-    private @Nullable Double typed(JsonNode value, String where, Quantity kind, Bounds bounds) {
-        if (!value.isTextual()) {
-            String maybe = value.isNumber()
-                    ? "Maybe \"" + value.asText() + " " + kind.symbol() + "\" was meant, or the key with "
-                            + kind.suffix() + " at its end."
-                    : MAYBE_DROP;
-            notes.fault(where, shown(value), "text with a unit, " + bounds.text(kind.symbol()), maybe);
-            return null;
-        }
-        try {
-            double parsed = kind.parse(value.textValue());
-            if (bounds.holds(parsed)) {
-                return kind.round(parsed);
-            }
-            notes.fault(
-                    where,
-                    shown(value),
-                    bounds.text(kind.symbol()),
-                    "Maybe its number or its unit is a slip: that is " + Bounds.plain(kind.round(parsed)) + " "
-                            + kind.symbol() + ".");
-        } catch (UnitsFault e) {
-            notes.fault(where, shown(value), e.allowed() + ", " + bounds.text(kind.symbol()), e.maybe());
-        }
-        return null;
     }
 
     /** A range: {@code keyMm} or {@code key}, each one figure or an object of {@code min} and {@code max}. */
@@ -229,32 +182,13 @@ final class Fields {
         if (value.isMissingNode()) {
             return null;
         }
-        return numeric
-                ? onGrid(number(value, at(key), bounds, kind.symbol()), kind)
-                : typed(value, at(key), kind, bounds);
+        return numeric ? values.figure(value, at(key), kind, bounds) : values.typed(value, at(key), kind, bounds);
     }
 
     /** One of the constants of an enum, written in lower camel case. */
     <E extends Enum<E>> @Nullable E choice(String key, Class<E> type) {
         JsonNode value = take(key);
-        return value.isMissingNode() ? null : choice(value, at(key), type);
-    }
-
-    private <E extends Enum<E>> @Nullable E choice(JsonNode value, String where, Class<E> type) {
-        Map<String, E> words = new TreeMap<>();
-        for (E constant : type.getEnumConstants()) {
-            words.put(Words.of(constant), constant);
-        }
-        E found = value.isTextual() ? words.get(value.textValue()) : null;
-        if (found == null) {
-            String near = value.isTextual() ? value.textValue() : value.asText();
-            notes.fault(
-                    where,
-                    shown(value),
-                    "one of " + String.join(", ", words.keySet()),
-                    NearKey.maybe(near, words.keySet()));
-        }
-        return found;
+        return value.isMissingNode() ? null : values.choice(value, at(key), type);
     }
 
     /** A list; an item that can't be read is a fault and left out. */
@@ -278,7 +212,7 @@ final class Fields {
     }
 
     <E extends Enum<E>> List<E> choices(String key, Class<E> type) {
-        return list(key, 50, (value, where) -> choice(value, where, type));
+        return list(key, 50, (value, where) -> values.choice(value, where, type));
     }
 
     /** The raw value, for the few keys of more than one form. */
@@ -291,13 +225,5 @@ final class Fields {
 
     String at(String key) {
         return path.isEmpty() ? key : path + "." + key;
-    }
-
-    static String shown(JsonNode value) {
-        return value.isMissingNode() ? "nothing" : value.toString();
-    }
-
-    private static String withUnit(String number, String unit) {
-        return unit.isEmpty() ? number : number + " " + unit;
     }
 }

@@ -184,7 +184,7 @@ final class WishReader {
         }
         notes.fault(
                 where,
-                Fields.shown(value),
+                Values.shown(value),
                 "a screen colour \"#rrggbb\" or CIE L*a*b* as [L, a, b], L 0 to 100, a and b −160 to 160",
                 "Maybe \"#2f4f2f\" for a dark green.");
         return null;
@@ -218,7 +218,7 @@ final class WishReader {
         if (value.isTextual() && isId(value.textValue())) {
             return value.textValue();
         }
-        notes.fault(where, Fields.shown(value), ID_FORM, "Maybe copy the id from the catalogue's first column.");
+        notes.fault(where, Values.shown(value), ID_FORM, "Maybe copy the id from the catalogue's first column.");
         return null;
     }
 

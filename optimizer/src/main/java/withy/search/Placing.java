@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.WrapThread;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
 import withy.rod.Setting;
@@ -15,26 +14,27 @@ final class Placing {
     private final Ground ground;
     private final Setting setting;
     private final List<Consumables> threads;
-    /** For each thread the one that beats it, or itself. */
     private final int[] beaters;
 
     private final List<Consumables> unbeaten = new ArrayList<>();
     private final List<Fitter> fitters = new ArrayList<>();
-    /** The trains with the threads that none beats, in their order; null where no guides can stand. */
+    /** The trains with the threads that none beats, in their order; null where there is none. */
     private final @Nullable TrainLeast trains;
 
     private @Nullable ThinnerWraps thinner;
-    private @Nullable Floors known;
+    private @Nullable Asked known;
 
     /**
      * @param setting a setting with the guides there
+     * @param threads those worth looking at
+     * @param beaters for each thread the one that beats it, or itself
      * @param graphs makes the trains with a thread
      */
-    Placing(Ground ground, Site site, Setting setting, Graphs graphs) {
+    Placing(Ground ground, Setting setting, List<Consumables> threads, int[] beaters, Graphs graphs) {
         this.ground = ground;
         this.setting = setting;
-        this.threads = site.threads();
-        this.beaters = beaters(site, threads);
+        this.threads = threads;
+        this.beaters = beaters;
         List<TrainGraph> made = new ArrayList<>();
         for (int t = 0; t < beaters.length; t++) {
             if (beaters[t] == t) {
@@ -48,25 +48,13 @@ final class Placing {
         this.trains = made.isEmpty() ? null : new TrainLeast(setting, fitters, made);
     }
 
-    private Placing(Ground ground, Site site, Setting setting) {
-        this.ground = ground;
-        this.setting = setting;
-        this.threads = site.threads();
-        this.beaters = new int[0];
-        this.trains = null;
-    }
-
-    /** No guides can stand anywhere. */
-    static Placing none(Ground ground, Site site, Setting setting) {
-        return new Placing(ground, site, setting);
-    }
-
     /** Makes the trains with one thread. */
     interface Graphs {
         TrainGraph of(Fitter fitter, Consumables with);
     }
 
-    private record Floors(int leastClass, Linear prices, long[] each) {}
+    /** The numbers last asked for. */
+    private record Asked(int leastClass, Linear prices, long[] each) {}
 
     /** Guides stand for others that may stand elsewhere: for each number the place where the blank is thinnest. */
     Placing thinnestAt(double[] xMm) {
@@ -82,9 +70,9 @@ final class Placing {
     /** The numbers under prices that make weight a burden, one a thread worth looking at. */
     long[] floors(int leastClass, Linear k) {
         Linear prices = k.withoutConstant();
-        Floors before = known;
+        Asked before = known;
         if (before == null || before.leastClass != leastClass || !before.prices.equals(prices)) {
-            before = new Floors(leastClass, prices, now(leastClass, prices));
+            before = new Asked(leastClass, prices, now(leastClass, prices));
             known = before;
         }
         return before.each;
@@ -115,19 +103,6 @@ final class Placing {
             }
         }
         return each;
-    }
-
-    /** By the thread; only between equal finishes and adhesives. */
-    private int[] beaters(Site site, List<Consumables> with) {
-        int[] own = new int[with.size()];
-        Arrays.setAll(own, t -> t);
-        boolean one = with.stream()
-                        .map(c -> c.finish().id() + c.adhesive().id())
-                        .distinct()
-                        .count()
-                == 1;
-        List<WrapThread> of = with.stream().map(Consumables::thread).toList();
-        return one ? ThreadChoice.beaters(ground, site.shape().blank(), of) : own;
     }
 
     private long looks(Consumables with, Linear k) {

@@ -90,7 +90,7 @@ final class Site {
     boolean mayHaveTrain() {
         Setting any = ground.anySetting(shape);
         for (GuideTable.Group group : ground.guides.groups()) {
-            if (tipped(group, any) && guided(group, any)) {
+            if (ends().stream().anyMatch(of -> tipped(group, any, of)) && guided(group, any)) {
                 return true;
             }
         }
@@ -111,21 +111,13 @@ final class Site {
 
     private boolean tipped(Ends.Group of) {
         Setting any = ground.anySetting(shape);
-        for (GuideTable.Group group : ground.guides.groups()) {
-            for (int t : group.tipsOn(any)) {
-                TipTop tip = group.tipTops[t];
-                if (of.has(tip) && stations.allows(Station.TIP_TOP, tip)) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return ground.guides.groups().stream().anyMatch(group -> tipped(group, any, of));
     }
 
-    private boolean tipped(GuideTable.Group group, Setting any) {
+    private boolean tipped(GuideTable.Group group, Setting any, Ends.Group of) {
         for (int t : group.tipsOn(any)) {
             TipTop tip = group.tipTops[t];
-            if (stations.allows(Station.TIP_TOP, tip) && ends().stream().anyMatch(of -> of.has(tip))) {
+            if (of.has(tip) && stations.allows(Station.TIP_TOP, tip)) {
                 return true;
             }
         }

@@ -3,7 +3,12 @@ package withy.search;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.WrapThread;
+import withy.rod.Consumables;
 import withy.rod.Setting;
 
 /**
@@ -19,7 +24,8 @@ final class TrainFloors {
     /** True where guides stand only where they can be spaced evenly. */
     private final boolean evenly;
 
-    private final Map<Integer, Placing> placings = new HashMap<>();
+    private int @Nullable [] beaters;
+    private final Map<Integer, Optional<Placing>> placings = new HashMap<>();
     private final Map<Key, long[]> floors = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Key, long[]> eldest) {
@@ -48,18 +54,54 @@ final class TrainFloors {
     }
 
     private long[] now(int count, int leastClass, Linear k) {
-        return placings.computeIfAbsent(count, this::nearest).floors(leastClass, k);
+        Placing placing = placings.computeIfAbsent(count, any -> Optional.ofNullable(nearest(count)))
+                .orElse(null);
+        if (placing != null) {
+            return placing.floors(leastClass, k);
+        }
+        long[] none = new long[site.threads().size()];
+        Arrays.fill(none, TrainGraph.NONE);
+        return none;
     }
 
     /** The same with one reel position and the ends of one stand, exactly but for the rounding of wraps. */
     long[] at(Stand stand, Setting setting, int leastClass, Linear k) {
         return stand.placing(setting.guideCount(), () -> {
-                    return new Placing(ground, site, setting, (fitter, with) -> stand.train(setting, fitter, with));
+                    return new Placing(
+                            ground,
+                            setting,
+                            site.threads(),
+                            beaters(),
+                            (fitter, with) -> stand.train(setting, fitter, with));
                 })
                 .floors(leastClass, k);
     }
 
-    private Placing nearest(int count) {
+    private int[] beaters() {
+        int[] known = beaters;
+        if (known == null) {
+            known = beatersNow();
+            beaters = known;
+        }
+        return known;
+    }
+
+    /** For each thread the one that beats it, or itself; only between equal finishes and adhesives. */
+    private int[] beatersNow() {
+        List<Consumables> with = site.threads();
+        int[] own = new int[with.size()];
+        Arrays.setAll(own, t -> t);
+        boolean one = with.stream()
+                        .map(c -> c.finish().id() + c.adhesive().id())
+                        .distinct()
+                        .count()
+                == 1;
+        List<WrapThread> of = with.stream().map(Consumables::thread).toList();
+        return one ? ThreadChoice.beaters(ground, site.shape().blank(), of) : own;
+    }
+
+    /** Guides as near the reel foot as any reel position brings them; null where none can stand. */
+    private @Nullable Placing nearest(int count) {
         Setting furthest = null;
         double[] nearest = new double[count];
         double[] thinnest = new double[count];
@@ -80,13 +122,13 @@ final class TrainFloors {
             }
         }
         if (furthest == null) {
-            return Placing.none(ground, site, site.setting(ground.firstFoot(), count));
+            return null;
         }
         for (int n = 0; n < count; n++) {
             nearest[n] += furthest.footMm();
         }
         Setting setting = furthest.withGuidesAt(nearest);
-        return new Placing(ground, site, setting, (fitter, with) -> {
+        return new Placing(ground, setting, site.threads(), beaters(), (fitter, with) -> {
                     return new TrainGraph(ground, setting, fitter, site.stations(), site.ends());
                 })
                 .thinnestAt(thinnest);
