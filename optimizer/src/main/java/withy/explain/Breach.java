@@ -24,15 +24,16 @@ public record Breach(Verdict verdict, String sentence) {
     /** Everything a rod breaks, in the order of the rules. */
     static List<Breach> all(Rod rod, QuantityText units) {
         Sentences sentences = new Sentences(rod.setting().catalog(), units);
-        return Judge.judge(rod, Rulebook.standard()).stream()
-                .filter(verdict -> !verdict.outcome().legal())
+        return Judge.broken(rod, Rulebook.standard()).stream()
                 .map(verdict -> new Breach(verdict, sentences.of(verdict)))
                 .toList();
     }
 
     /** The first thing a rod breaks; null where it breaks nothing. */
     static @Nullable Breach first(Rod rod, QuantityText units) {
-        List<Breach> all = all(rod, units);
-        return all.isEmpty() ? null : all.get(0);
+        List<Verdict> broken = Judge.broken(rod, Rulebook.standard());
+        return broken.isEmpty()
+                ? null
+                : new Breach(broken.get(0), new Sentences(rod.setting().catalog(), units).of(broken.get(0)));
     }
 }

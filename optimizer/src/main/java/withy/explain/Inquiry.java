@@ -13,6 +13,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.Objective;
+import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.Material;
 import withy.catalog.Part;
@@ -24,8 +25,11 @@ import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
 import withy.objectives.Style;
+import withy.rod.BlankShape;
 import withy.rod.Build;
+import withy.rod.Layout;
 import withy.rod.Rod;
+import withy.rod.Setting;
 import withy.rules.Rulebook;
 import withy.units.Money;
 import withy.units.QuantityText;
@@ -50,6 +54,7 @@ public final class Inquiry {
     private final Map<String, Rulebook> without = new TreeMap<>();
     private final Map<Rulebook, Rulebook> anyHand = new IdentityHashMap<>();
     private boolean open;
+    private @Nullable Setting last;
 
     /**
      * @param catalog the shop
@@ -195,8 +200,22 @@ public final class Inquiry {
 
     /** Any build measured for the brief. */
     public Found measured(Build build) {
-        Rod rod = Rod.measure(catalog, brief, build);
+        Rod rod = Rod.measure(setting(build.layout()), build);
         return new Found(build, rod, vector(rod), true, 0);
+    }
+
+    /** A layout worked out; many builds on one layout are often measured one after another. */
+    private Setting setting(Layout layout) {
+        Setting before = last;
+        if (before != null && before.layout().equals(layout)) {
+            return before;
+        }
+        if (!(catalog.find(layout.blankId()) instanceof Blank blank)) {
+            throw new IllegalArgumentException(layout.blankId() + " is no blank of the catalogue");
+        }
+        Setting setting = Setting.of(catalog, brief, BlankShape.of(blank), layout);
+        last = setting;
+        return setting;
     }
 
     /** Any build measured for another brief. */

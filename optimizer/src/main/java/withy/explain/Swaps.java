@@ -19,6 +19,7 @@ import withy.rod.Layout;
 import withy.rod.SeatSet;
 import withy.rod.Setting;
 import withy.rod.Station;
+import withy.rules.Judge;
 import withy.rules.Protocol;
 import withy.rules.Refusal;
 import withy.rules.Rulebook;
@@ -133,12 +134,14 @@ final class Swaps {
         int fewest = Integer.MAX_VALUE;
         for (Build one : builds) {
             Found found = inquiry.measured(one);
-            List<Breach> breaches = Breach.all(found.rod(), inquiry.units());
-            if (breaches.isEmpty()) {
+            int broken = best == null
+                    ? Judge.broken(found.rod(), Rulebook.standard()).size()
+                    : Judge.legal(found.rod(), Rulebook.standard()) ? 0 : fewest;
+            if (broken == 0) {
                 boolean better = best == null || inquiry.score(found.vector()) < inquiry.score(best.vector());
                 best = better ? found : best;
-            } else if (breaches.size() < fewest) {
-                fewest = breaches.size();
+            } else if (broken < fewest) {
+                fewest = broken;
                 nearest = found;
             }
         }

@@ -43,6 +43,13 @@ public final class Judge {
         return protocol.verdicts(rules);
     }
 
+    /** What makes a rod illegal, in the order of the rules: those of {@link #judge} that are, without writing down the others. */
+    public static List<Verdict> broken(Rod rod, Rulebook rules) {
+        Protocol protocol = Protocol.ofRefusals();
+        ask(rod, rules, protocol);
+        return protocol.verdicts(rules);
+    }
+
     /** True where no rule refuses. */
     public static boolean legal(Rod rod, Rulebook rules) {
         Refusal refusal = new Refusal();

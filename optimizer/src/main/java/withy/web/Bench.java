@@ -268,6 +268,6 @@ final class Bench {
     }
 
     Chooser chooser(Catalog catalog) {
-        return choosers.get(catalog, () -> setting.choosers().apply(catalog));
+        return choosers.get(catalog, () -> new Remembering(setting.choosers().apply(catalog)));
     }
 }

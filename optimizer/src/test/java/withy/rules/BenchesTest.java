@@ -57,6 +57,21 @@ class BenchesTest {
     }
 
     @Test
+    void whatIsBrokenIsWhatTheJudgeRefusesInItsOrder() {
+        Fixtures fixture = Fixtures.legal()
+                .brief("landing", Landing.LIFTED)
+                .part("blank", "ownLureMaxG", 10)
+                .part("seat", "facts.corrosionClass", 1)
+                .part("seat", "facts.stock", 0);
+        List<Verdict> refused = Judge.judge(fixture.rod(), Rulebook.standard()).stream()
+                .filter(v -> !v.outcome().legal())
+                .toList();
+        assertTrue(refused.size() >= 4, refused.toString());
+        assertEquals(refused, Judge.broken(fixture.rod(), Rulebook.standard()));
+        assertEquals(List.of(), Judge.broken(Fixtures.legal().rod(), Rulebook.standard()));
+    }
+
+    @Test
     void aRulebookWithoutAnUnknownRuleSaysWhichThereAre() {
         String message = assertThrows(
                         IllegalArgumentException.class,

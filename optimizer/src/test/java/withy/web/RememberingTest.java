@@ -1,0 +1,73 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import withy.app.Chooser;
+import withy.brief.Objective;
+import withy.fixture.Fixtures;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
+import withy.rod.Station;
+import withy.rules.Rulebook;
+import withy.search.Proposal;
+
+/** What was proven once is not searched for again; what was cut short is. */
+class RememberingTest {
+    private final AtomicInteger asked = new AtomicInteger();
+    private boolean proves = true;
+    private final Chooser search = new Chooser() {
+        @Override
+        public Solution solve(Query query, Watch watch) {
+            asked.incrementAndGet();
+            return new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, proves, 0);
+        }
+
+        @Override
+        public List<Proposal> offer(Query query, Watch watch) {
+            return List.of();
+        }
+
+        @Override
+        public Map<Station.Place, Fit> fits(Query query) {
+            return Map.of();
+        }
+    };
+    private final Remembering remembering = new Remembering(search);
+
+    private static Query plain() {
+        return Query.of(Fixtures.legal().theBrief(), Rulebook.standard());
+    }
+
+    @Test
+    void theSameQuestionReadAnewIsAnsweredFromMemory() {
+        Solution first = remembering.solve(plain(), Watch.NONE);
+        assertSame(first, remembering.solve(plain(), Watch.NONE));
+        assertSame(first, remembering.any(plain(), Watch.NONE));
+        assertEquals(1, asked.get());
+    }
+
+    @Test
+    void anythingElseIsAskedForItself() {
+        remembering.solve(plain(), Watch.NONE);
+        remembering.solve(plain().refusing(Set.of("blank")), Watch.NONE);
+        remembering.solve(plain().under(Map.of(Objective.WEIGHT, 1L)), Watch.NONE);
+        remembering.solve(plain().withPriorities(Map.of(Objective.WEIGHT, 1.0)), Watch.NONE);
+        remembering.solve(plain().withRulebook(Rulebook.standard().without("salt")), Watch.NONE);
+        assertEquals(5, asked.get());
+    }
+
+    @Test
+    void whatWasCutShortIsSearchedForAgain() {
+        proves = false;
+        remembering.solve(plain(), Watch.NONE);
+        remembering.solve(plain(), Watch.NONE);
+        assertEquals(2, asked.get());
+    }
+}
