@@ -91,6 +91,8 @@ public final class Propose {
         // stopped once the builds are there, only the lightest stays open, and says so itself
         boolean interrupted = progress.stopped();
         Lightest lightest = weighed.isEmpty() || interrupted ? null : lightest(query, offers);
+        ImpossibleLines impossible = weighed.isEmpty() && !interrupted ? impossible() : null;
+        boolean explained = impossible != null && !impossible.conflicts().isEmpty();
         return new Answer(
                 Answer.SCHEMA,
                 catalog.hash(),
@@ -99,9 +101,9 @@ public final class Propose {
                 counts(fits),
                 offers.compared(weighed),
                 lightest,
-                reasons(weighed.size(), fits, interrupted),
+                reasons(weighed.size(), fits, interrupted, explained),
                 Cautions.of(weighed.stream().map(w -> w.side().rod()).toList()),
-                weighed.isEmpty() && !interrupted ? impossible() : null,
+                impossible,
                 interrupted);
     }
 
@@ -159,7 +161,7 @@ public final class Propose {
         return counts;
     }
 
-    private List<String> reasons(int builds, Map<Station.Place, Fit> fits, boolean interrupted) {
+    private List<String> reasons(int builds, Map<Station.Place, Fit> fits, boolean interrupted, boolean explained) {
         List<String> reasons = new ArrayList<>();
         if (interrupted) {
             reasons.add(Phrases.of("reason.interrupted"));
@@ -174,20 +176,21 @@ public final class Propose {
                 if (fit.offered() == 0
                         && Stations.needed(place)
                         && !fit.refusals().isEmpty()) {
-                    reasons.add(nothingFits(place, fit));
+                    reasons.add(nothingFits(place, fit, explained));
                 }
             });
         }
         return reasons;
     }
 
-    private static String nothingFits(Station.Place place, Fit fit) {
+    /** Which rule refuses most parts is told only where nothing better is known: what decides may be another, and is told with the conflict. */
+    private static String nothingFits(Station.Place place, Fit fit, boolean explained) {
+        String station = Phrases.of("station." + Stations.key(place));
+        if (explained) {
+            return Phrases.of("reason.nothingFits.explained", station, fit.refused());
+        }
         Chooser.Refusals most = fit.refusals().get(0);
         return Phrases.of(
-                "reason.nothingFits",
-                Phrases.of("station." + Stations.key(place)),
-                fit.refused(),
-                most.parts(),
-                Phrases.of("ruleName." + most.rule()));
+                "reason.nothingFits", station, fit.refused(), most.parts(), Phrases.of("ruleName." + most.rule()));
     }
 }

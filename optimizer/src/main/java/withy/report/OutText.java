@@ -71,7 +71,10 @@ public final class OutText {
                 Phrases.of(
                         "text.out.then",
                         units.mass(rung.standing().weightG()),
-                        (rung.weightG() >= 0 ? "+" : "") + units.fineMass(rung.weightG()),
+                        (rung.weightG() >= 0 ? "+" : "-")
+                                + units.massBetween(
+                                        rung.standing().weightG(),
+                                        rung.standing().weightG() - rung.weightG()),
                         units.partLength(Math.rint(rung.standing().balanceMm())),
                         Money.print(rung.standing().priceMinor(), currency),
                         (rung.priceMinor() >= 0 ? "+" : "") + Money.print(rung.priceMinor(), currency)));

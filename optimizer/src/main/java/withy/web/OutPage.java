@@ -93,14 +93,22 @@ final class OutPage {
                 Phrases.of(
                         "text.out.then",
                         units.mass(rung.standing().weightG()),
-                        (rung.weightG() >= 0 ? "+" : "") + units.fineMass(rung.weightG()),
+                        signed(
+                                rung.weightG(),
+                                units.massBetween(
+                                        rung.standing().weightG(),
+                                        rung.standing().weightG() - rung.weightG())),
                         units.partLength(Math.rint(rung.standing().balanceMm())),
                         pages.bench().money(rung.standing().priceMinor()),
-                        (rung.priceMinor() >= 0 ? "+" : "") + pages.bench().money(rung.priceMinor())),
+                        signed(rung.priceMinor(), pages.bench().money(Math.abs(rung.priceMinor())))),
                 (ready == null
                                 ? Phrases.of("text.out.never")
                                 : Phrases.of("text.out.ready", ready) + late(rung.daysLate()))
                         + (rung.proven() ? "" : " " + Phrases.of("text.out.unproven")));
+    }
+
+    private static String signed(double difference, String amount) {
+        return (difference >= 0 ? "+" : "−") + amount;
     }
 
     private static String late(long days) {

@@ -45,6 +45,12 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
         return step;
     }
 
+    /** A word of the address, or empty. */
+    static String asked(Context ctx, String name) {
+        String value = ctx.queryParam(name);
+        return value == null ? "" : value.strip();
+    }
+
     /** A value of a form, or empty. */
     static String told(Context ctx, String name) {
         String value = ctx.formParam(name);

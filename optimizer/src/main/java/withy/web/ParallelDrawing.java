@@ -39,7 +39,8 @@ final class ParallelDrawing {
         String words(double value, Bench bench) {
             return switch (key) {
                 case "weight" -> bench.units().mass(value);
-                case "balance" -> bench.units().moment(value);
+                case "balance" ->
+                    value == 0 ? Words.say("axis.zone") : bench.units().moment(value);
                 case "swingWeight" -> bench.units().inertia(value);
                 case "price" -> bench.money(Math.round(value));
                 case "packed", "length" -> bench.units().rodLength(value);
@@ -120,7 +121,13 @@ final class ParallelDrawing {
             case "packed" -> packed == null ? null : most(axis, packed);
             case "length" -> between(axis, brief.lengthMinMm(), brief.lengthMaxMm());
             case "reach" -> between(axis, brief.reachMinMm(), brief.reachMaxMm());
-            case "balance" -> new Limit(List.of(0.0), List.of(Words.say("around.limit.zone")));
+            case "balance" ->
+                new Limit(
+                        List.of(0.0),
+                        lines(
+                                "around.limit.zone",
+                                bench.units().partLength(brief.zoneNearMm()),
+                                bench.units().partLength(brief.zoneFarMm())));
             case "durability" ->
                 new Limit(List.of(0.0), List.of(Words.say("around.limit.class", brief.durabilityClass())));
             default -> null;

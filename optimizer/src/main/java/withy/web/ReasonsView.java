@@ -54,9 +54,11 @@ public final class ReasonsView {
      * @param answer in a sentence
      * @param also other rules it breaks
      * @param flips what would have to change
+     * @param shop the same of what the part costs the shop
      * @param beside the best build and the one with the part
      * @param differences one an objective
      * @param tryable true where the part can be asked for
+     * @param refusable true where a build may hold it, so that there is something to refuse
      * @param unfinished true where it was cut short
      */
     public record WhyView(
@@ -67,13 +69,16 @@ public final class ReasonsView {
             String answer,
             List<String> also,
             List<String> flips,
+            List<String> shop,
             List<String> beside,
             List<String> differences,
             boolean tryable,
+            boolean refusable,
             boolean unfinished) {
         public WhyView {
             also = List.copyOf(also);
             flips = List.copyOf(flips);
+            shop = List.copyOf(shop);
             beside = List.copyOf(beside);
             differences = List.copyOf(differences);
         }

@@ -1,6 +1,7 @@
 package withy.web;
 
 import io.javalin.http.Context;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -11,6 +12,7 @@ import withy.app.JobDesk;
 import withy.app.JobsAnswer;
 import withy.app.PartIds;
 import withy.app.ScaleReading;
+import withy.app.StockAnswer;
 import withy.app.WeighAnswer;
 import withy.app.Workshop;
 import withy.catalog.Catalog;
@@ -23,6 +25,9 @@ import withy.web.ShopView.ScaleView;
 
 /** The scale: one piece at a time, in large type, with the rod's weight as it comes about. */
 final class ScalePage {
+    /** Parts shown of those found. */
+    private static final int MOST_FOUND = 30;
+
     private static final Pattern PIECE = Pattern.compile("(.+)#(\\d{1,6})");
 
     private final Pages pages;
@@ -31,7 +36,7 @@ final class ScalePage {
         this.pages = pages;
     }
 
-    /** Whose pieces are to be weighed, and how far lists were off so far. */
+    /** Whose pieces are to be weighed, any part by a few letters of its name, and how far lists were off so far. */
     void all(Context ctx) {
         Workshop workshop = pages.bench().workshop();
         List<JobLine> jobs = JobsAnswer.of(workshop).jobs().stream()
@@ -47,6 +52,11 @@ final class ScalePage {
                         d.pieces(),
                         String.format(Locale.ROOT, "%+.1f", d.meanPercent())))
                 .toList();
+        String query = Pages.asked(ctx, "q");
+        List<Part> found = query.isEmpty() ? List.of() : found(query);
+        String asked = Pages.asked(ctx, "piece");
+        String chosen = asked.isEmpty() && (found.size() == 1 || isPiece(query)) ? only(found, query) : asked;
+        int shown = Math.min(MOST_FOUND, found.size());
         pages.html(
                 ctx,
                 "scale",
@@ -54,13 +64,83 @@ final class ScalePage {
                         pages.frame(Words.say("way.weigh"), "weigh", null),
                         0,
                         "",
-                        null,
+                        chosen.isEmpty() ? null : chosen(chosen),
                         List.of(),
                         "",
                         "",
                         jobs,
                         drift,
-                        ""));
+                        query,
+                        found.subList(0, shown).stream()
+                                .map(part -> line(part, null, null))
+                                .toList(),
+                        found.size() - shown,
+                        booked(Pages.asked(ctx, "weighed"))));
+    }
+
+    private static String only(List<Part> found, String query) {
+        return isPiece(query) ? query : found.get(0).id();
+    }
+
+    private static boolean isPiece(String told) {
+        return PIECE.matcher(told).matches();
+    }
+
+    /** Parts whose name or id holds every word, those first that hold them as typed; one that is called just so goes alone. */
+    private List<Part> found(String query) {
+        ByWords words = new ByWords(query);
+        List<Part> found = pages.bench().workshop().lists().byId().values().stream()
+                .filter(part -> words.in(part.facts().name(), part.id()))
+                .sorted(Comparator.comparing((Part part) -> !words.asTyped(part.facts().name()))
+                        .thenComparing(part -> part.facts().name())
+                        .thenComparing(Part::id))
+                .toList();
+        List<Part> same = found.stream()
+                .filter(part -> query.equalsIgnoreCase(part.facts().name()) || query.equals(part.id()))
+                .toList();
+        return same.size() == 1 ? same : found;
+    }
+
+    /** The part, or the piece of it that its bag names. */
+    private PieceLine chosen(String told) {
+        Matcher numbered = PIECE.matcher(told);
+        if (!numbered.matches()) {
+            return line(named(told), null, null);
+        }
+        Part part = named(numbered.group(1));
+        Integer number = Integer.valueOf(numbered.group(2));
+        return line(part, number, reading(part, number));
+    }
+
+    private @Nullable Double reading(Part part, int number) {
+        return StockAnswer.one(pages.bench().workshop(), part.id()).pieces().stream()
+                .filter(piece -> piece.number() == number)
+                .findFirst()
+                .map(Piece::weightG)
+                .orElse(null);
+    }
+
+    private PieceLine line(Part part, @Nullable Integer number, @Nullable Double reading) {
+        return new PieceLine(
+                number == null ? part.id() : part.id() + "#" + number,
+                number == null ? "" : "#" + number,
+                part.facts().name(),
+                pages.bench().units().fineMass(part.facts().weightG()),
+                reading == null ? "" : pages.bench().units().fineMass(reading));
+    }
+
+    /** What was booked last, as the memory has it. */
+    private String booked(String piece) {
+        Matcher numbered = PIECE.matcher(piece);
+        Part part = numbered.matches() ? pages.bench().workshop().lists().find(numbered.group(1)) : null;
+        Double reading = part == null ? null : reading(part, Integer.parseInt(numbered.group(2)));
+        return part == null || reading == null
+                ? ""
+                : Words.say(
+                        "scale.booked",
+                        part.facts().name(),
+                        piece,
+                        pages.bench().units().fineMass(reading));
     }
 
     /** The pieces of one job. */
@@ -84,6 +164,9 @@ final class ScalePage {
                         sum(job),
                         List.of(),
                         List.of(),
+                        "",
+                        List.of(),
+                        0,
                         ""));
     }
 
@@ -146,16 +229,19 @@ final class ScalePage {
         String job = Pages.told(ctx, "job");
         String back = job.matches("[1-9]\\d{0,8}") ? "/jobs/" + job + "/scale" : "";
         String doubt = ScaleReading.doubt(part, mg, pages.bench().units());
+        boolean next = Pages.told(ctx, "next").equals("any");
         if (doubt != null && !Sure.told(ctx)) {
-            String again = back.isEmpty() ? "/stock/" + part.id() : back + "?piece=" + part.id() + "%23" + number;
-            Sure.ask(pages, ctx, "scale.sure", "weigh", doubt, again, List.of("piece", "weight", "job"));
+            String piece = "?piece=" + part.id() + (number == null ? "" : "%23" + number);
+            String again = !back.isEmpty() ? back + piece : next ? "/weigh" + piece : "/stock/" + part.id();
+            Sure.ask(pages, ctx, "scale.sure", "weigh", doubt, again, List.of("piece", "weight", "job", "next"));
             return;
         }
         pages.once(ctx, () -> {
             try (Shop shop = pages.bench().workshop().open()) {
-                shop.scale().weigh(part.id(), number, mg);
+                Piece piece = shop.scale().weigh(part.id(), number, mg).piece();
+                String there = next ? "/weigh?weighed=" + part.id() + "%23" + piece.number() : "/stock/" + part.id();
+                return back.isEmpty() ? there : back;
             }
-            return back.isEmpty() ? "/stock/" + part.id() : back;
         });
     }
 

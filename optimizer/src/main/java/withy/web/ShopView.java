@@ -76,12 +76,15 @@ public final class ShopView {
      * @param frame around it
      * @param job the job, or 0
      * @param name its name
-     * @param next piece to be weighed next, or null where all are
+     * @param next piece to be weighed next, or null where all are, or none is chosen
      * @param pieces all pieces of the job
      * @param foretold what the rod should weigh by lists and readings, or empty
      * @param sum how far the readings are off so far, or empty
      * @param jobs jobs whose pieces can be weighed, where none is chosen
      * @param drift how far lists are off, where no job is chosen
+     * @param query words of a part that is looked for, or empty
+     * @param found parts of that name, each as if it were a piece
+     * @param more how many were left out
      * @param weighed what was weighed last, or empty
      */
     public record ScaleView(
@@ -94,8 +97,12 @@ public final class ShopView {
             String sum,
             List<JobLine> jobs,
             List<String> drift,
+            String query,
+            List<PieceLine> found,
+            int more,
             String weighed) {
         public ScaleView {
+            found = List.copyOf(found);
             pieces = List.copyOf(pieces);
             jobs = List.copyOf(jobs);
             drift = List.copyOf(drift);
@@ -103,7 +110,12 @@ public final class ShopView {
     }
 
     /** A piece on the way to the scale. */
-    public record PieceLine(String piece, String number, String name, String listed, String reading) {}
+    public record PieceLine(String piece, String number, String name, String listed, String reading) {
+        /** The piece as an address tells it. */
+        public String at() {
+            return piece.replace("#", "%23");
+        }
+    }
 
     /**
      * Stock.

@@ -3,7 +3,6 @@ package withy.web;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import withy.app.StockAnswer;
 import withy.app.Workshop;
 import withy.catalog.Part;
@@ -29,13 +28,12 @@ final class StockPage {
     }
 
     void all(Context ctx) {
-        String query = queried(ctx, "q");
-        String kind = queried(ctx, "kind");
-        List<String> words = List.of(query.toLowerCase(Locale.ROOT).split("\\s+", -1));
+        String query = Pages.asked(ctx, "q");
+        String kind = Pages.asked(ctx, "kind");
+        ByWords words = new ByWords(query);
         List<StockLine> found = new ArrayList<>();
         for (StockAnswer.Line line : StockAnswer.all(pages.bench().workshop()).parts()) {
-            String text = (line.name() + " " + line.part()).toLowerCase(Locale.ROOT);
-            if ((kind.isEmpty() || kind.equals(line.kind())) && words.stream().allMatch(text::contains)) {
+            if ((kind.isEmpty() || kind.equals(line.kind())) && words.in(line.name(), line.part())) {
                 found.add(line(line));
             }
         }
@@ -55,11 +53,6 @@ final class StockPage {
                         kinds,
                         found.subList(0, shown),
                         found.size() - shown));
-    }
-
-    private static String queried(Context ctx, String name) {
-        String value = ctx.queryParam(name);
-        return value == null ? "" : value.strip();
     }
 
     private static StockLine line(StockAnswer.Line line) {

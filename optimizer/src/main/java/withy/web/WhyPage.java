@@ -15,6 +15,8 @@ import withy.app.LighterAnswer;
 import withy.app.LighterAnswer.PointLine;
 import withy.app.Reasons.BuildLine;
 import withy.app.WhyNotAnswer;
+import withy.brief.Objective;
+import withy.explain.Flip;
 import withy.explain.Phrases;
 import withy.report.SideBySide;
 import withy.report.WhyNotText;
@@ -113,15 +115,23 @@ final class WhyPage {
                                 .skip(1)
                                 .map(b -> Phrases.of("text.whynot.also", b.sentence()))
                                 .toList(),
-                        answer.flips().stream()
-                                .map(f -> Phrases.sentence(f.sentence()) + ".")
-                                .toList(),
+                        flips(answer, false),
+                        flips(answer, true),
                         beside,
                         WhyNotText.differences(answer.tradeOffs()).stream()
                                 .map(Phrases::sentence)
                                 .toList(),
                         answer.opponent() != null && answer.breaks().isEmpty(),
+                        answer.breaks().isEmpty(),
                         answer.interrupted()));
+    }
+
+    /** What would have to change; what a part costs the shop is not for a customer who looks on. */
+    private static List<String> flips(WhyNotAnswer answer, boolean forTheShop) {
+        return answer.flips().stream()
+                .filter(flip -> flip.kind().equals(Flip.Kind.PRICE.key()) == forTheShop)
+                .map(flip -> Phrases.sentence(flip.sentence()) + ".")
+                .toList();
     }
 
     private String figures(BuildLine build) {
@@ -152,7 +162,13 @@ final class WhyPage {
                                         "text.lighter.proven",
                                         pages.bench().units().mass(lightest.weightG()))
                                 : Phrases.of("text.lighter.open"),
-                        answer.curve().size() < 2 ? "" : CurveDrawing.of(answer.curve(), pages.bench()),
+                        answer.curve().size() < 2
+                                ? ""
+                                : CurveDrawing.of(
+                                        answer.curve(),
+                                        asked.told().step(Objective.PRICE),
+                                        pages.bench().units(),
+                                        pages.bench()::money),
                         List.of(Words.say("lighter.weight"), Words.say("lighter.price"), Words.say("lighter.costs")),
                         rows(answer.curve()),
                         ledger(answer),

@@ -63,4 +63,19 @@ class ProposeTest {
         Answer.Lightest lightest = late.lightestLegal();
         assertTrue(lightest == null || !lightest.proven());
     }
+
+    @Test
+    void whereAConflictIsToldNoOtherRuleIsGivenTheBlame() {
+        Fixtures shop = Fixtures.legal().brief("packedMaxMm", 300.0);
+        Answer answer = Propose.run(
+                shop.catalog(),
+                shop.theBrief(),
+                new SearchChooser(shop.catalog()),
+                new QuantityText(UnitSystem.METRIC),
+                Progress.NONE);
+        assertFalse(answer.impossible().conflicts().isEmpty());
+        assertTrue(
+                answer.reasons().contains("No blank fits: all 1 are refused. What decides is told next."),
+                () -> answer.reasons().toString());
+    }
 }

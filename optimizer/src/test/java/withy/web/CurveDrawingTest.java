@@ -1,0 +1,66 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import withy.app.BuildFile;
+import withy.app.BuildSheet.LayoutLine;
+import withy.app.LighterAnswer.PointLine;
+import withy.app.Reasons.BuildLine;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
+
+/** The curve of what a gram costs: a trifle looks like one, what costs much still fills the sheet. */
+class CurveDrawingTest {
+    private static final double STEP_MINOR = 2_000;
+    private static final double SHEET = 270;
+
+    private static PointLine point(double weightG, long priceMinor) {
+        BuildFile file = new BuildFile(1, new LayoutLine(240, "split", 7), List.of());
+        return new PointLine(weightG, new BuildLine("a rod", weightG, priceMinor, 90, true, 0, file), List.of(), "");
+    }
+
+    private static String drawn(PointLine... points) {
+        QuantityText units = new QuantityText(UnitSystem.METRIC);
+        return CurveDrawing.of(
+                List.of(points), STEP_MINOR, units, minor -> String.format(Locale.ROOT, "%.2f EUR", minor / 100.0));
+    }
+
+    /** How far the second point stands above the first, as a share of the sheet's height. */
+    private static double rise(String svg) {
+        Matcher circle = Pattern.compile("cy=\"([0-9.]+)\"").matcher(svg);
+        assertTrue(circle.find(), svg);
+        double first = Double.parseDouble(circle.group(1));
+        assertTrue(circle.find(), svg);
+        return (first - Double.parseDouble(circle.group(1))) / SHEET;
+    }
+
+    @Test
+    void fortyCentsAreNearlyLevel() {
+        String svg = drawn(point(95.7, 66_877), point(95.6, 66_917));
+        assertEquals(0.005, rise(svg), 0.001);
+        assertTrue(svg.contains("748.77 EUR"), "the scale tells what it spans: " + svg);
+    }
+
+    @Test
+    void aStepThatIsNoticedIsAQuarterOfTheSheet() {
+        assertEquals(0.25, rise(drawn(point(95.7, 66_877), point(92.0, 68_877))), 0.001);
+    }
+
+    @Test
+    void whatCostsMuchFillsTheSheet() {
+        String svg = drawn(point(95.7, 60_000), point(80.0, 90_000));
+        assertEquals(1, rise(svg), 0.001);
+        assertTrue(svg.contains("900.00 EUR"), svg);
+    }
+
+    @Test
+    void theSamePriceIsLevel() {
+        assertEquals(0, rise(drawn(point(95.7, 60_000), point(80.0, 60_000))), 1e-9);
+    }
+}

@@ -1,0 +1,50 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Why a part is not in the best rod, told while the customer looks on. */
+class WhyPageTest {
+    @TempDir
+    static Path scratch;
+
+    private static ShopFolder shop;
+    private static Caller page;
+    private static String step;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = new ShopFolder(scratch, "bench");
+        page = new Caller(shop);
+        step = page.form("/brief", "from", "", "start", "estuary").location().substring("/builds/".length());
+    }
+
+    @AfterAll
+    static void close() {
+        shop.close();
+    }
+
+    @Test
+    void whatItCostsTheShopStandsInADrawerOfItsOwn() throws Exception {
+        String body = page.whole("/why/" + step + "/marrick-tideway-r-16");
+        int drawer = body.indexOf("id=\"shop-only\"");
+        int cost = Math.max(body.indexOf("cost the shop"), body.indexOf("the shop got"));
+        assertTrue(drawer > 0 && cost > drawer, body);
+        assertFalse(body.substring(0, drawer).contains("the shop "), body);
+        assertTrue(body.contains("<details class=\"drawer\" id=\"shop-only\">"), "closed until it is opened");
+    }
+
+    @Test
+    void whatCannotGoInNeedNotBeRefused() throws Exception {
+        String refused = page.whole("/why/" + step + "/marrick-brookside-walnut-16");
+        assertTrue(refused.contains("cannot go in"), refused);
+        assertFalse(refused.contains("value=\"never\""), refused);
+        assertTrue(page.whole("/why/" + step + "/marrick-tideway-r-16").contains("value=\"never\""));
+    }
+}
