@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Currency;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobsAnswer;
 import withy.explain.Phrases;
@@ -97,15 +98,7 @@ public final class JobText {
         }
         Job.AsBuilt built = answer.asBuilt();
         if (built != null) {
-            Double balance = built.balanceMm();
-            page.paragraph(
-                    "",
-                    balance == null
-                            ? Phrases.of("text.job.built", units.mass(built.weightG()))
-                            : Phrases.of(
-                                    "text.job.builtBalance",
-                                    units.mass(built.weightG()),
-                                    units.partLength(Math.rint(balance))));
+            page.paragraph("", asBuilt(built, foretold, units));
         }
         if (!answer.glued().isEmpty()) {
             page.paragraph(
@@ -116,6 +109,27 @@ public final class JobText {
                                     .map(Phrases::station)
                                     .toList())));
         }
+    }
+
+    /** What the finished rod weighs, and how far that is from what was foretold. */
+    public static String asBuilt(Job.AsBuilt built, JobAnswer.@Nullable Foretold foretold, QuantityText units) {
+        Double balance = built.balanceMm();
+        String told = balance == null
+                ? Phrases.of("text.job.built", units.mass(built.weightG()))
+                : Phrases.of(
+                        "text.job.builtBalance", units.mass(built.weightG()), units.partLength(Math.rint(balance)));
+        return foretold == null ? told : told + " " + off(built.weightG(), foretold, units);
+    }
+
+    private static String off(double weightG, JobAnswer.Foretold foretold, QuantityText units) {
+        double off = weightG - foretold.weightOfPiecesG();
+        if (units.mass(weightG).equals(units.mass(foretold.weightOfPiecesG()))) {
+            return Phrases.of("text.job.off.none");
+        }
+        String within = Math.abs(off) <= foretold.toleranceG() ? "within" : "beyond";
+        return Phrases.of(
+                "text.job.off." + (off > 0 ? "more." : "less.") + within,
+                units.massBetween(weightG, foretold.weightOfPiecesG()));
     }
 
     private static void pieces(Page page, JobAnswer answer) {

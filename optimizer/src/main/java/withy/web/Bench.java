@@ -18,6 +18,7 @@ import withy.app.BuildSheet;
 import withy.app.Chooser;
 import withy.app.Explain;
 import withy.app.Fitting;
+import withy.app.LighterAnswer;
 import withy.app.LocalPage;
 import withy.app.PartIds;
 import withy.app.Progress;
@@ -48,6 +49,7 @@ final class Bench {
     /** The same for a count while wishes are typed, s. */
     private static final int COUNT_PATIENCE_S = 4;
 
+    private static final String LIGHTER = "lighter";
     private static final int MOST_ANSWERS = 64;
     private static final int MOST_CATALOGUES = 16;
 
@@ -66,6 +68,7 @@ final class Bench {
     });
 
     private final Soon soon = new Soon(workers, MOST_ANSWERS);
+    private final Ahead ahead = new Ahead(soon);
 
     Bench(LocalPage.Setting setting, LongSupplier millis) {
         this.setting = setting;
@@ -162,17 +165,18 @@ final class Bench {
             return longer;
         }
         List<Object> key = key("propose", asked, patienceS);
-        Coming coming = comings.get(
-                key,
-                () -> new Coming(
-                        workers,
-                        first -> Propose.run(
-                                asked.catalog(),
-                                asked.told(),
-                                chooser(asked.catalog()),
-                                units(),
-                                patience(patienceS),
-                                first)));
+        Coming coming = comings.get(key, () -> {
+            ahead.giveUp();
+            return new Coming(
+                    workers,
+                    first -> Propose.run(
+                            asked.catalog(),
+                            asked.told(),
+                            chooser(asked.catalog()),
+                            units(),
+                            patience(patienceS),
+                            first));
+        });
         if (coming.failed()) {
             comings.forget(key);
         }
@@ -181,12 +185,23 @@ final class Bench {
 
     /** Any other answer about a brief; worked out once for a question. */
     <T> T explained(String question, Asked asked, Look look, BiFunction<Inquiry, Progress, T> how) {
-        return kept(
-                question,
-                asked,
-                look,
-                progress -> how.apply(
-                        Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), progress), progress));
+        return kept(question, asked, look, progress -> how.apply(inquiry(asked, progress), progress));
+    }
+
+    private Inquiry inquiry(Asked asked, Progress progress) {
+        return Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), progress);
+    }
+
+    /** Whether the best build can be lighter. */
+    LighterAnswer lighter(Asked asked, Look look) {
+        return explained(LIGHTER, asked, look, Explain::lighter);
+    }
+
+    /** Works out what is often asked next while the builds are being read. */
+    void lookAhead(Asked asked) {
+        Patience patience = patience(PATIENCE_S);
+        ahead.begin(
+                key(LIGHTER, asked, PATIENCE_S), patience, () -> Explain.lighter(inquiry(asked, patience), patience));
     }
 
     /** What else there is around an offer. */
@@ -211,8 +226,7 @@ final class Bench {
         if (before != null) {
             before.stop();
         }
-        Fitting fitting =
-                Fitting.of(Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), patience), turn);
+        Fitting fitting = Fitting.of(inquiry(asked, patience), turn);
         if (!fitting.interrupted()) {
             answers.get(key, () -> fitting);
         }
@@ -228,12 +242,12 @@ final class Bench {
     @SuppressWarnings("unchecked")
     private <T> T kept(String question, Asked asked, Look look, Function<Progress, T> how) {
         Object longer = soon.known(key(question, asked, MOST_PATIENCE_S));
-        return longer != null
-                ? (T) longer
-                : soon.get(
-                        key(question, asked, look.patienceS()),
-                        look.waitMs(),
-                        () -> how.apply(patience(look.patienceS())));
+        if (longer != null) {
+            return (T) longer;
+        }
+        List<Object> key = key(question, asked, look.patienceS());
+        ahead.wanted(key);
+        return soon.get(key, look.waitMs(), () -> how.apply(patience(look.patienceS())));
     }
 
     /** An answer about the shop as it stands; worked out anew once anything was booked. */

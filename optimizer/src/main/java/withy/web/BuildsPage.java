@@ -63,6 +63,9 @@ final class BuildsPage {
                 ? view(step, asked, whole, "")
                 : first == null ? waiting(step, asked) : view(step, asked, first, "builds.coming.rest");
         pages.html(ctx, "builds", view);
+        if (whole != null && !whole.builds().isEmpty() && !whole.interrupted()) {
+            pages.bench().lookAhead(asked);
+        }
     }
 
     private BuildsView waiting(Step step, Asked asked) {

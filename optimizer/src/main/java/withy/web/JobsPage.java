@@ -193,6 +193,7 @@ final class JobsPage {
         List<JobAnswer.OfferLine> offers = job.offers();
         JobAnswer.OfferLine last = offers.isEmpty() ? null : offers.get(offers.size() - 1);
         JobAnswer.Foretold foretold = job.predicted();
+        var built = job.asBuilt();
         String name = Phrases.of("text.job.title", job.job(), job.name());
         return new JobView(
                 pages.frame(name, "jobs", null),
@@ -217,7 +218,7 @@ final class JobsPage {
                                 units.mass(foretold.weightOfPiecesG()),
                                 units.mass(foretold.toleranceG()),
                                 units.partLength(Math.rint(foretold.balanceOfPiecesMm()))),
-                built(job),
+                built == null ? "" : JobText.asBuilt(built, foretold, units),
                 stations(job),
                 job.missing().stream()
                         .map(hit -> new Lost(
@@ -232,19 +233,6 @@ final class JobsPage {
                         .map(e -> e.day() + "  " + JobText.event(e))
                         .toList(),
                 job.state().equals("accepted"));
-    }
-
-    private String built(JobAnswer job) {
-        var asBuilt = job.asBuilt();
-        if (asBuilt == null) {
-            return "";
-        }
-        String weight = pages.bench().units().mass(asBuilt.weightG());
-        Double balance = asBuilt.balanceMm();
-        return balance == null
-                ? Phrases.of("text.job.built", weight)
-                : Phrases.of(
-                        "text.job.builtBalance", weight, pages.bench().units().partLength(Math.rint(balance)));
     }
 
     private List<Stand> stations(JobAnswer job) {

@@ -91,7 +91,8 @@ final class ScalePage {
         ByWords words = new ByWords(query);
         List<Part> found = pages.bench().workshop().lists().byId().values().stream()
                 .filter(part -> words.in(part.facts().name(), part.id()))
-                .sorted(Comparator.comparing((Part part) -> !words.asTyped(part.facts().name()))
+                .sorted(Comparator.comparing(
+                                (Part part) -> !words.asTyped(part.facts().name()))
                         .thenComparing(part -> part.facts().name())
                         .thenComparing(Part::id))
                 .toList();

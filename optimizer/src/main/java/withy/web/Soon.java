@@ -36,8 +36,7 @@ final class Soon {
      */
     @SuppressWarnings("unchecked")
     <T> T get(List<Object> key, long millis, Supplier<T> how) {
-        CompletableFuture<Object> work =
-                works.get(key, () -> CompletableFuture.supplyAsync(() -> (Object) how.get(), workers));
+        CompletableFuture<Object> work = begin(key, how);
         try {
             return (T) work.get(millis, TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
@@ -52,6 +51,21 @@ final class Soon {
             }
             throw new IllegalStateException(e.getCause());
         }
+    }
+
+    /** Begins to work an answer out, if that is not so yet; never waits for it. */
+    CompletableFuture<Object> begin(List<Object> key, Supplier<?> how) {
+        return works.get(key, () -> CompletableFuture.supplyAsync(() -> (Object) how.get(), workers));
+    }
+
+    /** True where an answer is there or on its way. */
+    boolean begun(List<Object> key) {
+        return works.known(key) != null;
+    }
+
+    /** Lets go of an answer, whether it is there or on its way. */
+    void forget(List<Object> key) {
+        works.forget(key);
     }
 
     /** An answer that is there, or null; never waits. */

@@ -143,7 +143,7 @@ final class WhyPage {
     void lighter(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        LighterAnswer answer = pages.bench().explained("lighter", asked, Look.of(ctx), Explain::lighter);
+        LighterAnswer answer = pages.bench().lighter(asked, Look.of(ctx));
         BuildLine first = answer.first();
         BuildLine lightest = answer.lightest();
         if (first == null || lightest == null) {
