@@ -34,6 +34,7 @@ import withy.explain.Sensitivity;
 import withy.explain.WhyNot;
 import withy.objectives.Scoring;
 import withy.objectives.Solver;
+import withy.objectives.Solver.Watch;
 import withy.rod.Build;
 import withy.rod.Station;
 import withy.search.Proposal;
@@ -43,14 +44,17 @@ import withy.units.QuantityText;
 public final class Explain {
     private Explain() {}
 
-    /** Everything a question is asked with. */
+    /**
+     * Everything a question is asked with. Its builds are told to nobody: most are looked for with a wish left out or a part put in, and would
+     * pass for builds of the brief.
+     */
     public static Inquiry inquiry(
             Catalog catalog,
             Brief brief,
             Function<Catalog, ? extends Solver> shops,
             QuantityText units,
             Progress progress) {
-        return new Inquiry(catalog, brief, shops, Propose.watch(catalog, brief, progress), units);
+        return new Inquiry(catalog, brief, shops, new Watch(progress::stopped, (build, objectives, score) -> {}), units);
     }
 
     /** Why parts are not in the best build. */

@@ -1,7 +1,6 @@
 package withy.app;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -140,14 +139,10 @@ public final class Propose {
         return Explain.impossible(Explain.inquiry(catalog, brief, any -> chooser, units, progress));
     }
 
-    /** Weight counts, all else breaks ties. */
+    /** By weight alone: neither a wish that is nice to have nor sturdiness may hold it up. */
     private @Nullable Lightest lightest(Query query, Offers offers) {
-        Map<Objective, Double> weightOnly = new EnumMap<>(Objective.class);
-        for (Objective objective : Objective.values()) {
-            weightOnly.put(objective, objective == Objective.WEIGHT ? 1.0 : 0.0);
-        }
         Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
-        Solution solution = chooser.solve(query.withPriorities(weightOnly), watch);
+        Solution solution = chooser.solve(query.withPriorities(Map.of(Objective.WEIGHT, 1.0)), watch);
         if (solution.build() == null) {
             return null;
         }

@@ -2,12 +2,16 @@ package withy.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
+import withy.brief.Brief.Wish;
+import withy.explain.Inquiry;
 import withy.fixture.Fixtures;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
@@ -17,7 +21,7 @@ import withy.search.Proposal;
 import withy.units.QuantityText;
 import withy.units.UnitSystem;
 
-/** What an answer says of a search that was stopped. */
+/** What an answer says of its search. */
 class ProposeTest {
     /** Time is up once the lightest build is looked for. */
     private record Late(Chooser own, AtomicBoolean up) implements Chooser {
@@ -77,5 +81,44 @@ class ProposeTest {
         assertTrue(
                 answer.reasons().contains("No blank fits: all 1 are refused. What decides is told next."),
                 () -> answer.reasons().toString());
+    }
+
+    /** A keeper that would be nice keeps no rod from being the lightest, nor does a class of sturdiness. */
+    @Test
+    void theLightestIsSoByWeightAlone() {
+        Fixtures shop = Fixtures.legal().brief("handle.keeper", new Wish<>(true, false, 2.0));
+        QuantityText units = new QuantityText(UnitSystem.METRIC);
+        Chooser own = new SearchChooser(shop.catalog());
+        Answer answer = Propose.run(shop.catalog(), shop.theBrief(), own, units, Progress.NONE);
+        Inquiry inquiry = Explain.inquiry(shop.catalog(), shop.theBrief(), SearchChooser::new, units, Progress.NONE);
+        Answer.Lightest lightest = answer.lightestLegal();
+        Reasons.BuildLine asked = Explain.lighter(inquiry, Progress.NONE).lightest();
+        assertNotNull(lightest);
+        assertNotNull(asked);
+        assertTrue(lightest.proven());
+        assertEquals(asked.weightG(), lightest.weightG());
+        assertFalse(lightest.build().parts().stream().anyMatch(part -> part.station().equals("keeper")));
+    }
+
+    /** What is found with a wish left out is no build of the brief. */
+    @Test
+    void buildsWithAWishLeftOutAreNotToldAsFound() {
+        Fixtures shop = Fixtures.legal().brief("budgetMinor", 1000L);
+        List<Long> told = new ArrayList<>();
+        Progress listening = new Progress() {
+            @Override
+            public boolean stopped() {
+                return false;
+            }
+
+            @Override
+            public void better(double weightG, long priceMinor) {
+                told.add(priceMinor);
+            }
+        };
+        QuantityText units = new QuantityText(UnitSystem.METRIC);
+        Answer answer = Propose.run(shop.catalog(), shop.theBrief(), new SearchChooser(shop.catalog()), units, listening);
+        assertNotNull(answer.impossible());
+        assertEquals(List.of(), told);
     }
 }
