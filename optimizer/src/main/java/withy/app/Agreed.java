@@ -16,6 +16,7 @@ import withy.rod.Rod;
 import withy.shop.Job;
 import withy.shop.Need;
 import withy.shop.Shop;
+import withy.shop.ShopFault;
 import withy.shop.Snapshot;
 
 /** What was agreed for a job, as it was kept: the brief, the accepted build, its rod and the pieces that rod takes. */
@@ -40,9 +41,9 @@ final class Agreed {
     static Build build(Job job, Catalog catalog) {
         String told = job.build();
         if (told == null) {
-            throw new RefusedBuild(
+            throw ShopFault.refused(
                     "job " + job.id() + " is " + job.state().word() + ": no build was accepted yet.",
-                    List.of("Maybe: withy job " + job.id() + " --accept 1."));
+                    "type: withy job " + job.id() + " --accept 1.");
         }
         BuildReader.Reading reading = BuildReader.read(told, catalog);
         Build build = reading.build();

@@ -54,7 +54,8 @@ public final class Explain {
             Function<Catalog, ? extends Solver> shops,
             QuantityText units,
             Progress progress) {
-        return new Inquiry(catalog, brief, shops, new Watch(progress::stopped, (build, objectives, score) -> {}), units);
+        return new Inquiry(
+                catalog, brief, shops, new Watch(progress::stopped, (build, objectives, score) -> {}), units);
     }
 
     /** Why parts are not in the best build. */

@@ -20,6 +20,7 @@ import withy.rod.Station;
 import withy.rules.Rulebook;
 import withy.shop.Job;
 import withy.shop.Shop;
+import withy.shop.ShopFault;
 import withy.shop.Snapshot;
 
 /** A job step by step: wish, offer, acceptance, glue, finished rod. */
@@ -67,9 +68,9 @@ public final class JobDesk {
             return offers.stream()
                     .filter(o -> number == 0 ? o.equals(offers.get(offers.size() - 1)) : o.id() == number)
                     .findFirst()
-                    .orElseThrow(() -> new RefusedBuild(
+                    .orElseThrow(() -> ShopFault.refused(
                             "job " + job + " has " + (number == 0 ? "no offer" : "no offer " + number) + ".",
-                            List.of("Maybe make one first: withy job " + job + " --offer.")));
+                            "make one first: withy job " + job + " --offer."));
         }
     }
 
@@ -123,9 +124,9 @@ public final class JobDesk {
                 return accept(job, build.toString(), "build " + rank + " of offer " + last.id());
             }
         }
-        throw new RefusedBuild(
+        throw ShopFault.refused(
                 "Offer " + last.id() + " has no build " + rank + ".",
-                List.of("Maybe look at it again: withy job " + job + " --read-offer."));
+                "look at it again: withy job " + job + " --read-offer.");
     }
 
     /** The customer took a build of the builder's own, or another one in place of the first. */

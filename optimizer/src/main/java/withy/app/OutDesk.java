@@ -32,6 +32,7 @@ import withy.shop.Job;
 import withy.shop.Need;
 import withy.shop.Piece;
 import withy.shop.Shop;
+import withy.shop.ShopFault;
 import withy.shop.Snapshot;
 
 /** Chooses open jobs again with least disturbance when a part runs out, gets dearer or does not fit, or the customer wants it otherwise. */
@@ -124,9 +125,9 @@ public final class OutDesk {
                     ladders.add(ladder);
                 }
             } else if (only != null && asked) {
-                throw new RefusedBuild(
+                throw ShopFault.refused(
                         "job " + job.id() + " is " + job.state().word() + ": only an accepted build is chosen again.",
-                        List.of("Maybe another job is meant: withy job lists them."));
+                        "another job is meant: withy job lists them.");
             }
         }
         return ladders;

@@ -2,9 +2,9 @@ package withy.app;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import withy.catalog.Catalog;
 import withy.shop.Shop;
+import withy.shop.ShopFault;
 import withy.shop.Snapshot;
 
 /**
@@ -29,9 +29,9 @@ public record Workshop(Path folder, Catalog lists, LocalDate day) {
     /** Opens the memory to read of a job; refuses where nothing was booked, so that there are no jobs. */
     Shop reading(long job) {
         if (!Shop.exists(folder)) {
-            throw new RefusedBuild(
+            throw ShopFault.refused(
                     "There is no job " + job + ": nothing was booked in " + folder + " yet.",
-                    List.of("Maybe begin one: withy job --new brief.json."));
+                    "begin one: withy job --new brief.json.");
         }
         return Shop.reading(folder, day);
     }

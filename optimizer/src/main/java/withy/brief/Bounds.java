@@ -1,6 +1,7 @@
 package withy.brief;
 
 import java.util.Locale;
+import withy.units.LengthUnit;
 
 /**
  * What a number may be: wide enough for any rod, narrow enough to catch a slip of unit or of the decimal mark.
@@ -46,15 +47,23 @@ record Bounds(double min, double max) {
         return plain(min) + " to " + plain(max) + (unit.isEmpty() ? "" : " " + unit);
     }
 
-    /** A likely slip: unit off by a thousand or ten, or inches for millimetres. */
+    /** A likely slip: unit off by a thousand or ten; inches for millimetres, told beside centimetres where both may be. */
     String slip(double value, String unit) {
-        for (double factor : new double[] {1000, 25.4, 10, 100, 0.1, 0.01, 0.001}) {
+        boolean inches = unit.equals("mm") && holds(value * LengthUnit.INCH.mm());
+        for (double factor : new double[] {1000, 10, 100, 0.1, 0.01, 0.001}) {
             if (holds(value * factor) && value != 0) {
-                return "Maybe another unit was meant: " + plain(Math.round(value * factor * 1000) / 1000.0)
+                return "Maybe another unit was meant: " + rounded(value * factor)
+                        + (inches && factor == 10 ? " or " + rounded(value * LengthUnit.INCH.mm()) : "")
                         + (unit.isEmpty() ? "" : " " + unit) + " would be allowed.";
             }
         }
-        return "Maybe a digit is missing or one too many.";
+        return inches
+                ? "Maybe inches were meant: " + rounded(value * LengthUnit.INCH.mm()) + " mm would be allowed."
+                : "Maybe a digit is missing or one too many.";
+    }
+
+    private static String rounded(double value) {
+        return plain(Math.round(value * 1000) / 1000.0);
     }
 
     /** Shortest decimal text of a number. */

@@ -102,7 +102,9 @@ public record BriefOverrides(
                     ? Double.NaN
                     : new BigDecimal(typed.substring(equals + 1).strip()).doubleValue();
             if (Bounds.PRIORITY.holds(value)) {
-                read.put(Objective.values()[at], value);
+                if (read.put(Objective.values()[at], value) != null) {
+                    faults.add(fault("--priority", typed, key + " once", "Maybe drop one of the two."));
+                }
                 return;
             }
         } catch (NumberFormatException e) {
@@ -149,7 +151,7 @@ public record BriefOverrides(
         List<String> sentences = new ArrayList<>(brief.defaultsUsed());
         Map<Objective, Double> newPriorities = new EnumMap<>(brief.priorities());
         for (Map.Entry<Objective, Double> told : priorities.entrySet()) {
-            sentences.remove(Default.PRIORITY.sentence(told.getKey().key(), brief.priority(told.getKey())));
+            sentences.remove(Default.PRIORITY.sentence(told.getKey().word(), brief.priority(told.getKey())));
             newPriorities.put(told.getKey(), told.getValue());
         }
         Map<Objective, Double> newSteps = new EnumMap<>(brief.steps());

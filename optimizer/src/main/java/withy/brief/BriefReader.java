@@ -2,7 +2,6 @@ package withy.brief;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -21,6 +20,7 @@ import withy.brief.Brief.Reel;
 import withy.brief.FrameReader.Ends;
 import withy.brief.FrameReader.Kind;
 import withy.brief.FrameReader.Pieces;
+import withy.catalog.TextFile;
 
 /**
  * Reads a brief written as JSON: checks all of it, takes a stated default for what is left out, and hands out a resolved {@link Brief} or every
@@ -36,7 +36,7 @@ public final class BriefReader {
 
     private BriefReader() {}
 
-    /** Reads a file of UTF-8 text; fails only where the file can't be read at all. */
+    /** Reads a file; fails only where the file can't be read at all. */
     public static BriefReading read(Path file, BriefContext context) throws IOException {
         if (Files.size(file) > 4L * BriefText.LONGEST) {
             String much = Files.size(file) + " bytes";
@@ -50,7 +50,7 @@ public final class BriefReader {
                             "at most " + BriefText.LONGEST + " characters",
                             "Maybe another file was given.")));
         }
-        return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8), context);
+        return read(TextFile.decode(Files.readAllBytes(file)), context);
     }
 
     /** Reads a text. */

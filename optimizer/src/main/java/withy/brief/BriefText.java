@@ -30,6 +30,8 @@ public record BriefText(JsonNode tree, Map<String, Place> places) {
     private static final int LONGEST_NUMBER = 40;
     private static final int LONGEST_WORD = 4_000;
 
+    private static final String LIMITS = "JSON (RFC 8259) nested at most " + DEEPEST + " deep, each key once";
+
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
@@ -83,20 +85,8 @@ public record BriefText(JsonNode tree, Map<String, Place> places) {
         try {
             return new BriefText(MAPPER.readTree(json), places(json));
         } catch (JsonProcessingException e) {
-            throw new Unreadable(unreadable(e));
+            throw new Unreadable(JsonFault.of(e, json, LIMITS));
         }
-    }
-
-    private static BriefFault unreadable(JsonProcessingException e) {
-        JsonLocation at = e.getLocation() == null ? JsonLocation.NA : e.getLocation();
-        String what = e.getOriginalMessage().lines().findFirst().orElse("no JSON");
-        return new BriefFault(
-                "",
-                Math.max(1, at.getLineNr()),
-                Math.max(1, at.getColumnNr()),
-                what,
-                "JSON (RFC 8259) nested at most " + DEEPEST + " deep, each key once",
-                "Maybe a comma, a quote or a bracket is missing just before this place.");
     }
 
     private static Map<String, Place> places(String json) throws JsonProcessingException {

@@ -55,8 +55,8 @@ enum Default {
     GUIDE_COUNT(
             "What decides the number of guides is not told: the usual count for the rod's length is the least (common practice)."),
     HANDLE("Handle and blank are open in: %s."),
-    NICE("%s is told without a need: nice to have, worth %s steps."),
-    NICE_STEPS("%s is nice to have without a price: worth %s steps."),
+    NICE("The %s is wished for, not insisted on: nice to have, worth %s steps."),
+    NICE_STEPS("What the %s is worth is not told: nice to have, worth %s steps."),
     LOOK("The look is open in: %s."),
     BUDGET("No budget is told: the price has no ceiling."),
     WANTED_BY("No date is told: parts may be ordered however long they take."),

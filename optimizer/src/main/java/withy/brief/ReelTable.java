@@ -43,6 +43,15 @@ public enum ReelTable {
         this.stemMm = stemMm;
     }
 
+    /** The least size reels of a rod type are sold in; less than that is something else, such as a weight. */
+    public static int leastSize(RodType type) {
+        int least = Integer.MAX_VALUE;
+        for (ReelTable row : values()) {
+            least = row.casting() == type.spinningReel() ? least : Math.min(least, row.from);
+        }
+        return least;
+    }
+
     /** Row nearest to a size told by the customer. */
     public static ReelTable of(RodType type, int size) {
         ReelTable best = type.spinningReel() ? S1000 : LOW_PROFILE;

@@ -197,7 +197,7 @@ final class TradeReader {
             Double told = fields.number(objective.key(), Bounds.PRIORITY, "");
             if (told == null) {
                 told = usualPriority(objective);
-                notes.taken(Default.PRIORITY, objective.key(), told);
+                notes.taken(Default.PRIORITY, objective.word(), told);
             }
             priorities.put(objective, told);
         }
@@ -242,9 +242,8 @@ final class TradeReader {
         Double told = fields.number(key, Bounds.STEP, unit);
         if (told == null) {
             told = usual;
-            String name = objective == Objective.SWING_WEIGHT ? "swing weight" : objective.key();
             boolean oneClass = usual == 1 && unit.equals("classes");
-            notes.taken(Default.STEP, name, Bounds.plain(usual) + " " + (oneClass ? "class" : unit));
+            notes.taken(Default.STEP, objective.word(), Bounds.plain(usual) + " " + (oneClass ? "class" : unit));
         }
         steps.put(objective, told);
     }

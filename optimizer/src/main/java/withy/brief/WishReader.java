@@ -3,6 +3,7 @@ package withy.brief;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
@@ -51,6 +52,21 @@ final class WishReader {
         BRIGHT
     }
 
+    /** What a builder calls the keys of a handle. */
+    private static final Map<String, String> WORDS = Map.of(
+            "form",
+            "handle form",
+            "foreGrip",
+            "fore grip",
+            "trigger",
+            "trigger",
+            "movingHood",
+            "moving hood",
+            "keeper",
+            "hook keeper",
+            "action",
+            "action");
+
     Handle handle(RodType type) {
         Fields fields = root.object("handle");
         Wish<HandleForm> form = wish(fields, "form", true, (f, key) -> f.choice(key, HandleForm.class));
@@ -65,14 +81,14 @@ final class WishReader {
         }
         fields.finish();
         List<String> open = new ArrayList<>();
-        open(open, fields, "form", "handle form");
-        open(open, fields, "foreGrip", "fore grip");
+        open(open, fields, "form", word("form"));
+        open(open, fields, "foreGrip", word("foreGrip"));
         if (!type.spinningReel()) {
-            open(open, fields, "trigger", "trigger");
+            open(open, fields, "trigger", word("trigger"));
         }
-        open(open, fields, "movingHood", "moving hood");
-        open(open, fields, "keeper", "hook keeper");
-        open(open, fields, "action", "action");
+        open(open, fields, "movingHood", word("movingHood"));
+        open(open, fields, "keeper", word("keeper"));
+        open(open, fields, "action", word("action"));
         if (!open.isEmpty()) {
             notes.taken(Default.HANDLE, String.join(", ", open));
         }
@@ -104,7 +120,7 @@ final class WishReader {
             value = reader.apply(fields, key);
             need = hardWhenPlain ? Need.HARD : Need.NICE;
             if (value != null && !hardWhenPlain) {
-                notes.taken(Default.NICE, fields.at(key), USUAL_STEPS);
+                notes.taken(Default.NICE, word(key), USUAL_STEPS);
             }
         } else if (need == null) {
             need = hardWhenPlain && steps == null ? Need.HARD : Need.NICE;
@@ -112,10 +128,14 @@ final class WishReader {
         if (value == null) {
             return null;
         }
-        return new Wish<>(value, need == Need.HARD, steps(need, steps, full, fields.at(key), told.isObject()));
+        return new Wish<>(value, need == Need.HARD, steps(need, steps, full, word(key), told.isObject()));
     }
 
-    private double steps(Need need, @Nullable Double steps, Fields full, String where, boolean inFull) {
+    private static String word(String key) {
+        return WORDS.getOrDefault(key, key);
+    }
+
+    private double steps(Need need, @Nullable Double steps, Fields full, String wish, boolean inFull) {
         if (need == Need.HARD) {
             if (steps != null) {
                 full.fault("steps", "left out of a hard wish", "Maybe \"need\": \"nice\" was meant.");
@@ -124,7 +144,7 @@ final class WishReader {
         }
         if (steps == null) {
             if (inFull) {
-                notes.taken(Default.NICE_STEPS, where, USUAL_STEPS);
+                notes.taken(Default.NICE_STEPS, wish, USUAL_STEPS);
             }
             return USUAL_STEPS;
         }

@@ -6,13 +6,13 @@ import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 
-/** Text of a file as spreadsheets save it: UTF-8 with or without BOM, UTF-16 with BOM ("Unicode text"), else Windows-1252. */
-final class TextFile {
+/** Text of a file as spreadsheets and editors save it: UTF-8 with or without BOM, UTF-16 with BOM ("Unicode text"), else Windows-1252. */
+public final class TextFile {
     private static final Charset WESTERN = Charset.forName("windows-1252");
 
     private TextFile() {}
 
-    static String decode(byte[] bytes) {
+    public static String decode(byte[] bytes) {
         if (startsWith(bytes, 0xEF, 0xBB, 0xBF)) {
             return decode(bytes, 3, StandardCharsets.UTF_8);
         }

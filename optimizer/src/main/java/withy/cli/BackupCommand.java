@@ -57,9 +57,7 @@ final class BackupCommand implements Callable<Integer> {
                     "There is no " + Shop.FILE + " in " + folder + ": nothing was booked yet.",
                     "Maybe another folder is meant.");
         }
-        Path to = file == null
-                ? folder.resolve("backups").resolve("shop-" + catalogs.day(main.surroundings()) + ".db")
-                : Path.of(file);
+        Path to = file == null ? Backups.next(folder, catalogs.day(main.surroundings())) : Path.of(file);
         FolderAnswer answer = FolderAnswer.of("backedUp", Backups.backup(folder, to));
         Answering.print(
                 json ? AnswerJson.write(answer) : FolderText.of(answer),

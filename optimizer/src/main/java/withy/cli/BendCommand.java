@@ -39,7 +39,8 @@ import withy.units.UnitsFault;
                 + "  withy bend build.json --brief brief.json --catalog shop%n"
                 + "  withy bend build.json --brief brief.json --pull \"2 kg\" --butt 60 --line -20%n"
                 + "  withy bend build.json --brief brief.json --reel 4000 --reel \"310 g\"%n"
-                + "  withy bend build.json --brief brief.json --against other.json --weighed PART=18.2g%n"
+                + "  withy bend build.json --brief brief.json --against other.json \\%n"
+                + "      --weighed PART=18.2g%n"
                 + "  withy bend build.json --brief brief.json --bendtest test.json%n"
                 + "  withy bend build.json --brief brief.json --pictures drawings%n"
                 + "%n",
@@ -244,7 +245,9 @@ final class BendCommand implements Callable<Integer> {
     /** A bare whole number is a size, anything with a unit a weight. */
     private static NamedReel reel(String told, Brief read) {
         RodType type = read.rodType();
-        if (told.matches("\\d{2,5}") && Integer.parseInt(told) <= MOST_REEL_SIZE) {
+        if (told.matches("\\d{2,5}")
+                && Integer.parseInt(told) <= MOST_REEL_SIZE
+                && Integer.parseInt(told) >= ReelTable.leastSize(type)) {
             int size = Integer.parseInt(told);
             return new NamedReel(told, ReelTable.of(type, size).reel(size));
         }

@@ -112,7 +112,7 @@ final class BendTestCommand implements Callable<Integer> {
         Part part = catalog.find(blank);
         if (!(part instanceof Blank tested)) {
             throw new Stop(
-                    Exit.BAD_DATA,
+                    Exit.USAGE,
                     "BLANK " + blank + ": allowed is the id of a blank of the catalogue.",
                     part == null
                             ? PartIds.maybe(blank, catalog)

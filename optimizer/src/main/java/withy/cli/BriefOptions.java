@@ -43,6 +43,11 @@ final class BriefOptions {
         if (changes == null) {
             throw stop(Exit.USAGE, overrides.faults());
         }
+        List<BriefFault> mistyped = new ArrayList<>(PartIds.unknown("--with", with, catalog));
+        mistyped.addAll(PartIds.unknown("--without", without, catalog));
+        if (!mistyped.isEmpty()) {
+            throw stop(Exit.USAGE, mistyped);
+        }
         Brief told = reading.brief();
         if (told == null) {
             throw stop(Exit.BAD_DATA, reading.faults());

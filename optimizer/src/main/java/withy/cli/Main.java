@@ -9,7 +9,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.UnmatchedArgumentException;
 import withy.app.OurFault;
 import withy.app.RefusedBuild;
 import withy.shop.ShopFault;
@@ -73,7 +72,7 @@ import withy.shop.ShopFault;
             "1:our fault",
             "2:the command line is at fault",
             "3:brief, build or catalogue are at fault",
-            "4:no legal build, or the measured build is illegal",
+            "4:no build keeps every rule, or the measured one breaks one",
             "5:can't read or write",
             "130:interrupted, after printing the best so far"
         })
@@ -116,11 +115,7 @@ public final class Main implements Runnable {
     }
 
     private static int mistyped(ParameterException fault, PrintWriter err) {
-        err.println(String.valueOf(fault.getMessage())
-                .replaceFirst(" is not an? (int|long)$", ": allowed is a whole number"));
-        if (!UnmatchedArgumentException.printSuggestions(fault, err)) {
-            err.println("Maybe " + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help shows the way.");
-        }
+        Mistyped.lines(fault).forEach(err::println);
         return Exit.USAGE;
     }
 
@@ -157,7 +152,7 @@ public final class Main implements Runnable {
     public static void main(String[] args) {
         // Answers hold the degree and plus-minus signs whatever the machine's locale says.
         PrintWriter out = writer(System.out);
-        PrintWriter err = writer(System.err);
+        PrintWriter err = new PrintWriter(new NarrowWriter(writer(System.err)), true);
         Interruption interruption = new Interruption();
         interruption.listen();
         int exitCode = commandLine(out, err, Surroundings.ofMachine(interruption::asked))

@@ -16,7 +16,7 @@ import withy.report.BenchPaper;
         headerHeading = "Examples:%n"
                 + "  withy paper bench --job 3 --out bench.pdf%n"
                 + "  withy paper bench answer.json --brief brief.json --build 2 --out bench.pdf%n"
-                + "  withy paper bench build.json --brief brief.json --sheet letter --out bench.html%n"
+                + "  withy paper bench build.json --brief brief.json --sheet letter --out b.html%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",

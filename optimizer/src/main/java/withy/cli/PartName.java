@@ -22,7 +22,7 @@ record PartName(String id, @Nullable Integer number) {
         String id = numbered ? piece.group(1) : typed;
         if (workshop.lists().find(id) == null) {
             throw new Stop(
-                    Exit.BAD_DATA,
+                    Exit.USAGE,
                     id + ": no part of the lists in " + workshop.folder() + ".",
                     PartIds.maybe(id, workshop.lists()));
         }

@@ -21,7 +21,7 @@ import withy.app.Workshop;
         name = "serve",
         mixinStandardHelpOptions = true,
         headerHeading = "Examples:%n"
-                + "  withy serve --catalog shop                 prints the address to open in a browser%n"
+                + "  withy serve --catalog shop                 prints its address%n"
                 + "  withy serve --catalog shop --port 8020     always at the same port%n"
                 + "%n",
         synopsisHeading = "Usage: ",

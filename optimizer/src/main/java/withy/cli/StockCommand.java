@@ -86,7 +86,10 @@ final class StockCommand implements Callable<Integer> {
         @Option(names = "--receive", paramLabel = "N", description = "So many came in.")
         private @Nullable Integer receive;
 
-        @Option(names = "--order", paramLabel = "N", description = "So many were ordered; needs --due.")
+        @Option(
+                names = "--order",
+                paramLabel = "N",
+                description = "So many were ordered; due after its lead time unless --due says when.")
         private @Nullable Integer order;
 
         @Option(names = "--cancel", paramLabel = "N", description = "So many of an order were given up.")
@@ -136,9 +139,9 @@ final class StockCommand implements Callable<Integer> {
             return imported(workshop, asked.list);
         }
         StockAnswer answer = asked == null ? shown(workshop) : booked(workshop, asked);
-        Answering.print(
-                json ? AnswerJson.write(answer) : StockText.of(answer),
-                spec.commandLine().getOut());
+        boolean undone = asked != null && asked.undo;
+        String text = json ? AnswerJson.write(answer) : undone ? StockText.undone(answer) : StockText.of(answer);
+        Answering.print(text, spec.commandLine().getOut());
         return Exit.FINE;
     }
 

@@ -1,7 +1,6 @@
 package withy.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -9,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
+import withy.catalog.TextFile;
 
 /** Texts given by name, {@code -} for standard input. */
 final class Texts {
@@ -22,7 +23,7 @@ final class Texts {
     static String read(String name, String what, Surroundings surroundings) {
         try {
             byte[] bytes = name.equals(STANDARD_INPUT) ? typed(surroundings, what) : bytes(Path.of(name), what);
-            return new String(bytes, StandardCharsets.UTF_8);
+            return TextFile.decode(bytes);
         } catch (InvalidPathException e) {
             throw new Stop(Exit.USAGE, what + " " + name + ": no name of a file.", "Maybe a quote is missing.");
         } catch (IOException e) {
@@ -79,6 +80,10 @@ final class Texts {
         if (e instanceof AccessDeniedException) {
             return new Stop(
                     Exit.DISK, "Can't read " + what + ": no right to.", "Maybe another user owns it; see ls -l.");
+        }
+        String said = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
+        if (said.equals("is a directory")) {
+            return new Stop(Exit.DISK, "Can't read " + what + ": it is a folder.", "Maybe name the file in it.");
         }
         String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
         return new Stop(Exit.DISK, "Can't read " + what + ": " + why + ".", "Maybe the disk or its mount is at fault.");

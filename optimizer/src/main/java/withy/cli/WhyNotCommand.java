@@ -37,10 +37,10 @@ import withy.shop.Snapshot;
         mixinStandardHelpOptions = true,
         headerHeading = "Examples:%n"
                 + "  withy whynot brief.json seat-tarn-17 --catalog shop%n"
-                + "  withy whynot brief.json blank-reed-210 seat-tarn-17     both together%n"
-                + "  withy whynot brief.json seat-tarn-17 --budget 650       if there were more to spend%n"
-                + "  withy whynot brief.json                                 how firm the offer is%n"
-                + "  withy whynot brief.json --station seat                  the whole drawer of seats%n"
+                + "  withy whynot brief.json blank-reed-210 seat-tarn-17    both together%n"
+                + "  withy whynot brief.json seat-tarn-17 --budget 650      with more to spend%n"
+                + "  withy whynot brief.json                                how firm the offer is%n"
+                + "  withy whynot brief.json --station seat                 the drawer of seats%n"
                 + "  withy whynot brief.json --station guide-1 --build build.json%n"
                 + "%n",
         synopsisHeading = "Usage: ",

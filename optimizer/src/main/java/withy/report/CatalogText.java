@@ -17,8 +17,8 @@ public final class CatalogText {
         Page page = new Page();
         if (answer.sound()) {
             page.paragraph("", Phrases.of("text.check.sound"));
-            Page.Column[] columns = {new Page.Column(5, true), new Page.Column(60, false)};
-            answer.parts().forEach((kind, count) -> page.row(columns, Integer.toString(count), kind));
+            Page.Column[] columns = {new Page.Column(32, false), new Page.Column(5, true)};
+            answer.parts().forEach((kind, count) -> page.row(columns, kind, Integer.toString(count)));
         }
         lines(page, "text.check.faults", answer.faults());
         lines(page, "text.check.warnings", answer.warnings());
@@ -67,6 +67,9 @@ public final class CatalogText {
                     stock(part));
             page.paragraph("    ", part.part());
             page.paragraph("    ", part.about());
+        }
+        if (answer.parts().stream().anyMatch(part -> !part.weighed())) {
+            page.gap().paragraph("", Phrases.of("text.parts.listed"));
         }
         page.gap().paragraph("", Phrases.of("text.parts.count", answer.parts().size()));
         return page.toString();

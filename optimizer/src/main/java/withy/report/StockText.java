@@ -45,6 +45,12 @@ public final class StockText {
         return page.toString();
     }
 
+    /** The same after the last import was taken back, whether it had moved pieces or only prices. */
+    public static String undone(StockAnswer answer) {
+        Page page = new Page().paragraph("", Phrases.of("text.import.undone"));
+        return page + (answer.movements().isEmpty() ? "" : of(answer));
+    }
+
     private static void levels(Page page, List<StockAnswer.Line> parts) {
         if (parts.isEmpty()) {
             return;

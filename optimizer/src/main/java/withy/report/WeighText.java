@@ -57,6 +57,9 @@ public final class WeighText {
                 page.paragraph("    ", Phrases.of("text.weigh.outside", units.fineMass(line.listedG())));
             }
         }
+        if (answer.parts().stream().anyMatch(line -> !line.spreadKnown())) {
+            page.paragraph("", Phrases.of("text.weigh.listed"));
+        }
         drift(page, answer);
         experience(page, answer, units);
         return page.toString();

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,12 @@ public final class Backups {
             long jobs,
             @Nullable String before) {}
 
+    /** Where the next copy of a day goes: beside the memory, numbered from the second on. */
+    public static Path next(Path folder, LocalDate day) {
+        Path first = folder.resolve(FOLDER).resolve("shop-" + day + ".db");
+        return Files.exists(first) ? free(Shop.file(folder), day.toString(), 2) : first;
+    }
+
     /** Writes a copy to a file that is not there yet. */
     public static Copy backup(Path folder, Path to) {
         try (Database database = Database.open(Shop.file(folder))) {
@@ -41,15 +48,15 @@ public final class Backups {
 
     /** A copy beside the memory, under a name that tells what it was made before. */
     static Path automatic(Database database, String why) {
-        Path file = free(database.file(), why);
+        Path file = free(database.file(), why, 1);
         copy(database, file);
         return file;
     }
 
     /** A name for a copy beside the memory that is not taken. */
-    private static Path free(Path memory, String why) {
+    private static Path free(Path memory, String why, int from) {
         Path folder = parent(memory).resolve(FOLDER);
-        int n = 1;
+        int n = from;
         Path file = folder.resolve(name(why, n));
         while (Files.exists(file)) {
             n++;
@@ -134,7 +141,7 @@ public final class Backups {
 
     /** Moves the memory's files away, unread. */
     private static Path putAside(Path file) {
-        Path aside = free(file, "damaged");
+        Path aside = free(file, "damaged", 1);
         try {
             Files.createDirectories(parent(aside));
             for (String beside : List.of("-wal", "-shm", "-journal", "")) {

@@ -82,7 +82,7 @@ public final class Imports {
                 throw ShopFault.refused(
                         part + ": the import counted " + moved + " more, of which " + (moved - free.size())
                                 + " are promised or used by now. Nothing was taken back.",
-                        "count the part by hand: withy stock count " + part + " NUMBER.");
+                        "count the part by hand: withy stock " + part + " --count NUMBER.");
             }
             for (long piece : free.subList(free.size() - moved, free.size())) {
                 ledger.set(piece, "lost");

@@ -174,7 +174,7 @@ public final class Stock {
                 throw ShopFault.refused(
                         part + ": " + pieces + " pieces asked, " + free.size()
                                 + (ofOrder ? " on order" : " on the shelf") + " are promised to nobody.",
-                        "count them first: withy stock count " + part + " NUMBER.");
+                        "count them first: withy stock " + part + " --count NUMBER.");
             }
             for (long piece : free.subList(0, pieces)) {
                 ledger.set(piece, reason.word());
@@ -193,7 +193,7 @@ public final class Stock {
             if (pieces > shelf) {
                 throw ShopFault.refused(
                         part + ": " + pieces + " pieces asked, " + shelf + " are on the shelf.",
-                        "count them first: withy stock count " + part + " NUMBER.");
+                        "count them first: withy stock " + part + " --count NUMBER.");
             }
             takeAway(ledger, part, pieces, reason, state, note);
             return ledger.change();

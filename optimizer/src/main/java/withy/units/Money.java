@@ -2,11 +2,16 @@ package withy.units;
 
 import java.util.Currency;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads and prints amounts of one currency as minor units (cents). */
 public final class Money {
     /** Largest amount read, in whole units of the currency: far above any rod, far below overflow. */
     private static final long MOST_UNITS = 1_000_000_000L;
+
+    /** Thousands set apart and a decimal mark of another kind: it can be told what was meant. */
+    private static final Pattern THOUSANDS = Pattern.compile("(\\d{1,3}(?:[.,' \u00a0]\\d{3})+)[.,](\\d{1,2})(?!\\d)");
 
     private Money() {}
 
@@ -15,6 +20,11 @@ public final class Money {
         TextCursor cursor = new TextCursor(text, DecimalMark.EITHER);
         takeSign(cursor, currency);
         int from = cursor.position();
+        Matcher grouped = THOUSANDS.matcher(text);
+        if (grouped.find()) {
+            String meant = grouped.group(1).replaceAll("\\D", "") + "." + grouped.group(2);
+            throw cursor.fault(from, "an amount in " + currency.getCurrencyCode(), "Maybe write " + meant + ".");
+        }
         double value = cursor.number();
         if (cursor.wasFraction()) {
             throw cursor.fault(from, "a decimal amount", "Maybe write the fraction as decimals.");
@@ -51,7 +61,7 @@ public final class Money {
         String code = currency.getCurrencyCode();
         if (!word.isEmpty() && !word.equals(code.toLowerCase(Locale.ROOT)) && !isSignOf(word, code)) {
             throw cursor.fault(
-                    from, code + " or nothing", "Maybe the amount is in another currency than the catalogue.");
+                    from, "an amount in " + code, "Maybe the amount is in another currency than the catalogue.");
         }
     }
 

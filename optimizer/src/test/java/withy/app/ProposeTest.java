@@ -97,7 +97,8 @@ class ProposeTest {
         assertNotNull(asked);
         assertTrue(lightest.proven());
         assertEquals(asked.weightG(), lightest.weightG());
-        assertFalse(lightest.build().parts().stream().anyMatch(part -> part.station().equals("keeper")));
+        assertFalse(lightest.build().parts().stream()
+                .anyMatch(part -> part.station().equals("keeper")));
     }
 
     /** What is found with a wish left out is no build of the brief. */
@@ -117,7 +118,8 @@ class ProposeTest {
             }
         };
         QuantityText units = new QuantityText(UnitSystem.METRIC);
-        Answer answer = Propose.run(shop.catalog(), shop.theBrief(), new SearchChooser(shop.catalog()), units, listening);
+        Answer answer =
+                Propose.run(shop.catalog(), shop.theBrief(), new SearchChooser(shop.catalog()), units, listening);
         assertNotNull(answer.impossible());
         assertEquals(List.of(), told);
     }

@@ -230,6 +230,20 @@ class BriefFaultsTest {
                     "Maybe drop one of the two.",
                     true),
             new Broken(
+                    "{\"packedMaxMm\": 45}",
+                    "packedMaxMm",
+                    "45 mm",
+                    "200 to 6000 mm",
+                    "Maybe another unit was meant: 450 or 1143 mm would be allowed.",
+                    true),
+            new Broken(
+                    "{\"hand\": {\"palmMm\": 3.5}}",
+                    "hand.palmMm",
+                    "3.5 mm",
+                    "45 to 130 mm",
+                    "Maybe inches were meant: 88.9 mm would be allowed.",
+                    true),
+            new Broken(
                     "{\"hand\": {\"palmMm\": 8.8}}",
                     "hand.palmMm",
                     "8.8 mm",

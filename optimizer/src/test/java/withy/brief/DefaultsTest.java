@@ -186,11 +186,11 @@ class DefaultsTest {
         add(
                 Default.NICE,
                 "{\"handle\": {\"action\": \"fast\"}}",
-                "handle.action is told without a need: nice to have, worth 2 steps.");
+                "The action is wished for, not insisted on: nice to have, worth 2 steps.");
         add(
                 Default.NICE_STEPS,
                 "{\"handle\": {\"form\": {\"value\": \"full\", \"need\": \"nice\"}}}",
-                "handle.form is nice to have without a price: worth 2 steps.");
+                "What the handle form is worth is not told: nice to have, worth 2 steps.");
         add(
                 Default.LOOK,
                 "{\"look\": {\"theme\": \"classic\"}}",
@@ -198,6 +198,7 @@ class DefaultsTest {
         add(Default.BUDGET, "{}", "No budget is told: the price has no ceiling.");
         add(Default.WANTED_BY, "{}", "No date is told: parts may be ordered however long they take.");
         add(Default.PRIORITY, "{\"priorities\": {\"weight\": 5}}", "The priority of balance is not told: 2.");
+        add(Default.PRIORITY, "{\"priorities\": {\"weight\": 5}}", "The priority of look is not told: 1.");
         add(
                 Default.ZONE,
                 "{}",

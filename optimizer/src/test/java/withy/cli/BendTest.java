@@ -100,6 +100,7 @@ class BendTest {
             {"--pull", "0"},
             {"--pull", "3 furlongs"},
             {"--reel", "3.5"},
+            {"--reel", "310"},
             {"--reel", ""}
         }) {
             Shown shown = bend(wrong);

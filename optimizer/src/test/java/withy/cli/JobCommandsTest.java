@@ -58,13 +58,14 @@ class JobCommandsTest {
 
     @Test
     void fromWishToFinishedRod() {
-        told(4, "no offer", "job", "1", "--accept", "1");
+        told(3, "no offer", "job", "1", "--accept", "1");
         JsonNode offered = answer(0, "job", "job", "1", "--offer", "--json");
         assertEquals("offered", offered.path("state").asText());
         assertEquals(3, offered.path("offers").get(0).path("builds").size());
         JsonNode given = answer(0, "answer", "job", "1", "--read-offer", "--json");
         assertEquals(offered.path("offers").get(0).path("catalogHash"), given.path("catalogHash"));
         assertTrue(terminal.run("job", "1", "--read-offer").out().contains("split EVA"));
+        told(3, "has no build 9", "job", "1", "--accept", "9");
         JsonNode accepted = answer(0, "job", "job", "1", "--accept", "1", "--json");
         String tip = partAt(accepted, "tipTop");
         JsonNode level =
@@ -242,10 +243,10 @@ class JobCommandsTest {
         told(3, "There is no job 9", "job", "9");
         told(2, "No job is named", "job", "--built");
         told(3, "is new", "job", "1", "--built");
-        told(4, "no build was accepted", "job", "1", "--glue", "seat");
+        told(3, "no build was accepted", "job", "1", "--glue", "seat");
         told(2, "--balance", "job", "1", "--weighed", "80g", "--balance", "80 g");
-        told(3, "Maybe one of these: ", "stock", "featherlode");
-        told(2, "'x': allowed is a whole number", "job", "1", "--accept", "x");
+        told(2, "Maybe one of these: ", "stock", "featherlode");
+        told(2, "--accept x: allowed is a whole number", "job", "1", "--accept", "x");
         for (String command : List.of("job", "out", "plan")) {
             String help = terminal.run(command, "--help").out();
             assertTrue(help.startsWith("Examples:"), help);

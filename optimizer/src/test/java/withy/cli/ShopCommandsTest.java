@@ -143,6 +143,13 @@ class ShopCommandsTest {
         answer("stock", "stock", "--undo", "--json");
         assertEquals(12, free(PART));
         told(3, "no import", "stock", "--undo");
+        Files.writeString(list, "id;price\n" + PART + ";4,75\n");
+        answer("import", "stock", "--import", list.toString(), "--apply", "--json");
+        assertEquals(
+                "The last import was taken back.\n",
+                terminal.run("stock", "--undo").out());
+        told(3, "withy stock " + PART + " --count NUMBER", "stock", PART, "--broken=200");
+        told(5, "it is a folder", "stock", "--import", folder.toString());
     }
 
     @Test
@@ -191,6 +198,10 @@ class ShopCommandsTest {
         JsonNode copy = answer("folder", "backup", "--json");
         answer("stock", "stock", PART, "--count", "1", "--json");
         told(3, "is there already", "backup", copy.path("file").asText());
+        JsonNode second = answer("folder", "backup", "--json");
+        assertEquals(
+                copy.path("file").asText().replace(".db", "-002.db"),
+                second.path("file").asText());
         JsonNode restored = answer("folder", "restore", copy.path("file").asText(), "--json");
         assertEquals(copy.path("movements"), restored.path("movements"));
         assertEquals(4, free(PART));
@@ -205,7 +216,7 @@ class ShopCommandsTest {
 
     @Test
     void slipsAreToldWithWhatWasMeant() {
-        told(3, "ferrowick-keeper-ti", "stock", "ferrowick-keeper-tx", "--count", "4");
+        told(2, "ferrowick-keeper-ti", "stock", "ferrowick-keeper-tx", "--count", "4");
         told(2, "No part is named", "stock", "--count", "4");
         told(2, "--count", "stock", PART, "--count", "4", "--receive", "2");
         told(2, "only --broken", "stock", PART + "#2", "--count", "4");

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,14 @@ class QuantitiesTest {
     void readsMoneyWithDecimalComma() {
         assertEquals(65050L, Money.minor("650,50", EURO));
         assertEquals(650L, Money.minor("650", Currency.getInstance("JPY")));
+    }
+
+    @Test
+    void tellsHowAnAmountWithItsThousandsSetApartIsWritten() {
+        for (String text : List.of("1.234,50", "1,234.50", "1 234,50", "€ 1'234.50")) {
+            UnitsFault fault = assertThrows(UnitsFault.class, () -> Money.minor(text, EURO), text);
+            assertEquals("Maybe write 1234.50.", fault.maybe(), text);
+        }
     }
 
     @Test
