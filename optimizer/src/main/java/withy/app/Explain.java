@@ -148,7 +148,7 @@ public final class Explain {
                 line.part(),
                 line.name(),
                 line.partSavesG(),
-                Reasons.number(line.savesG()),
+                Sheets.number(line.savesG()),
                 Reasons.breach(line.breach()),
                 found == null ? null : BuildFile.of(found.build()),
                 line.tradeOffs().stream().map(Reasons::tradeOff).toList(),

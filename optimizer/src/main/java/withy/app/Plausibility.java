@@ -28,6 +28,11 @@ final class Plausibility {
 
     private static final double REEL_MOST = 3.2;
 
+    /** Shares of the heaviest rated lure between which a blank casts best (trade tables, common practice). */
+    private static final double LURE_LEAST = 0.5;
+
+    private static final double LURE_MOST = 0.75;
+
     private final Rod rod;
     private final QuantityText units;
     private final List<String> list = new ArrayList<>();
@@ -45,6 +50,7 @@ final class Plausibility {
                 .distinct()
                 .forEach(plausibility.list::add);
         plausibility.rating();
+        plausibility.usualLure();
         plausibility.massAlongBlank();
         plausibility.reel();
         plausibility.train();
@@ -60,6 +66,21 @@ final class Plausibility {
         }
         if (blank.ownLiftKg() != null && rod.brief().landing() == withy.brief.Brief.Landing.LIFTED) {
             list.add(Phrases.of("warning.ownLift", blank.facts().name()));
+        }
+    }
+
+    private void usualLure() {
+        Blank blank = rod.setting().blank();
+        double usualG = rod.brief().lure().usualG();
+        Double ownG = blank.ownLureMaxG();
+        double ratedG = ownG == null ? blank.lureMaxG() : ownG;
+        if (usualG < LURE_LEAST * ratedG || usualG > LURE_MOST * ratedG) {
+            list.add(Phrases.of(
+                    "warning.usualLure",
+                    blank.facts().name(),
+                    units.lureMass(LURE_LEAST * ratedG),
+                    units.lureMass(LURE_MOST * ratedG),
+                    units.lureMass(usualG)));
         }
     }
 

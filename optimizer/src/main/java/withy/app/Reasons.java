@@ -17,7 +17,6 @@ import withy.explain.Phrases;
 import withy.explain.Repair;
 import withy.explain.TradeOffs.TradeOff;
 import withy.rod.Figures;
-import withy.rules.Verdict;
 
 /** Explanations written down as answers have them. */
 public final class Reasons {
@@ -189,9 +188,9 @@ public final class Reasons {
         return new FlipLine(
                 flip.kind().key(),
                 flip.subject(),
-                number(flip.now()),
-                number(flip.loses()),
-                number(flip.wins()),
+                Sheets.number(flip.now()),
+                Sheets.number(flip.loses()),
+                Sheets.number(flip.wins()),
                 flip.unit(),
                 flip.sentence());
     }
@@ -207,19 +206,7 @@ public final class Reasons {
     }
 
     static @Nullable VerdictLine breach(@Nullable Breach breach) {
-        if (breach == null) {
-            return null;
-        }
-        Verdict verdict = breach.verdict();
-        return new VerdictLine(
-                verdict.rule(),
-                verdict.check(),
-                verdict.outcome().key(),
-                number(verdict.measured()),
-                number(verdict.limit()),
-                verdict.unit().symbol(),
-                verdict.parts(),
-                breach.sentence());
+        return breach == null ? null : Verdicts.line(breach.verdict(), breach.sentence());
     }
 
     static ImpossibleLines impossible(Impossible impossible, String currency) {
@@ -246,12 +233,14 @@ public final class Reasons {
         }
         List<ChangeLine> changes = repair.changes().stream()
                 .map(c -> new ChangeLine(
-                        c.field(), c.about(), c.knob(), number(c.from()), number(c.to()), number(c.shy()), c.unit()))
+                        c.field(),
+                        c.about(),
+                        c.knob(),
+                        Sheets.number(c.from()),
+                        Sheets.number(c.to()),
+                        Sheets.number(c.shy()),
+                        c.unit()))
                 .toList();
         return new RepairLine(changes, Phrases.sentence(repair.sentence()), build, repair.brief());
-    }
-
-    static @Nullable Double number(double value) {
-        return Double.isNaN(value) ? null : Sheets.rounded(value, 4);
     }
 }

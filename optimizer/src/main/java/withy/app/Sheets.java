@@ -156,6 +156,11 @@ final class Sheets {
         return rod.setting().blank().facts().name() + ", " + form + material;
     }
 
+    /** A figure to four decimals, or null where it is not known. */
+    static @Nullable Double number(double value) {
+        return Double.isNaN(value) ? null : rounded(value, 4);
+    }
+
     static double rounded(double value, int decimals) {
         double scale = Math.pow(10, decimals);
         double rounded = Math.round(value * scale) / scale;

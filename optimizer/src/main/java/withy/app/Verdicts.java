@@ -2,7 +2,6 @@ package withy.app;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet.VerdictLine;
 import withy.rod.Rod;
 import withy.rules.Judge;
@@ -22,25 +21,25 @@ final class Verdicts {
         Sentences sentences = new Sentences(rod.setting().catalog());
         List<VerdictLine> lines = new ArrayList<>();
         for (Verdict verdict : Judge.judge(rod, rules)) {
-            lines.add(new VerdictLine(
-                    verdict.rule(),
-                    verdict.check(),
-                    verdict.outcome().key(),
-                    number(verdict.measured()),
-                    number(verdict.limit()),
-                    verdict.unit().symbol(),
-                    verdict.parts(),
-                    sentences.of(verdict)));
+            lines.add(line(verdict, sentences.of(verdict)));
         }
         return lines;
+    }
+
+    static VerdictLine line(Verdict verdict, String sentence) {
+        return new VerdictLine(
+                verdict.rule(),
+                verdict.check(),
+                verdict.outcome().key(),
+                Sheets.number(verdict.measured()),
+                Sheets.number(verdict.limit()),
+                verdict.unit().symbol(),
+                verdict.parts(),
+                sentence);
     }
 
     static boolean legal(List<VerdictLine> lines) {
         return lines.stream()
                 .noneMatch(v -> v.outcome().equals(FAIL) || v.outcome().equals(UNKNOWN));
-    }
-
-    private static @Nullable Double number(double value) {
-        return Double.isNaN(value) ? null : Sheets.rounded(value, 4);
     }
 }

@@ -1,11 +1,10 @@
 package withy.cli;
 
-import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.Writer;
 
 /** Breaks lines wider than a terminal at a space; what follows is indented by two. A line without a space stays whole. */
-final class NarrowWriter extends FilterWriter {
+final class NarrowWriter extends SignWriter {
     private static final int WIDTH = 80;
     private static final String INDENT = "  ";
 
@@ -20,20 +19,6 @@ final class NarrowWriter extends FilterWriter {
         line.append((char) sign);
         if (sign == '\n') {
             pass();
-        }
-    }
-
-    @Override
-    public void write(char[] text, int from, int length) throws IOException {
-        for (int i = from; i < from + length; i++) {
-            write(text[i]);
-        }
-    }
-
-    @Override
-    public void write(String text, int from, int length) throws IOException {
-        for (int i = from; i < from + length; i++) {
-            write(text.charAt(i));
         }
     }
 

@@ -1,6 +1,5 @@
 package withy.cli;
 
-import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -10,7 +9,7 @@ import java.util.Locale;
  * Writes signs that steer a terminal, or turn the direction of writing round, as their numbers: names in price lists and briefs come from elsewhere.
  * In JSON that is the same text, escaped.
  */
-final class PlainWriter extends FilterWriter {
+final class PlainWriter extends SignWriter {
     private static final boolean CARRIAGE = System.lineSeparator().indexOf('\r') >= 0;
 
     private PlainWriter(Writer out) {
@@ -28,20 +27,6 @@ final class PlainWriter extends FilterWriter {
             out.write(c);
         } else {
             out.write(String.format(Locale.ROOT, "\\u%04x", sign));
-        }
-    }
-
-    @Override
-    public void write(char[] text, int from, int length) throws IOException {
-        for (int i = from; i < from + length; i++) {
-            write(text[i]);
-        }
-    }
-
-    @Override
-    public void write(String text, int from, int length) throws IOException {
-        for (int i = from; i < from + length; i++) {
-            write(text.charAt(i));
         }
     }
 

@@ -19,8 +19,8 @@ import withy.units.QuantityText;
 
 /** How weight and price of one to three builds come about, line by line. The same for terminal and page. */
 public final class LineByLine {
-    /** Smallest weight that is worth a line of its own, g. */
-    private static final double WORTH_A_LINE_G = 0.05;
+    /** Smallest weight that is worth a line of its own, g: what is less reads as nothing. */
+    private static final double WORTH_A_LINE_G = 0.005;
 
     /** Before the label of a line that is part of the one above it. */
     private static final String OF_WHICH = "  ";

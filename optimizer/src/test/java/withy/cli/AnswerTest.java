@@ -128,6 +128,39 @@ class AnswerTest {
     }
 
     @Test
+    void whatIsPartOfAWeightAddsUpToIt() {
+        List<String> lines = new Terminal()
+                .choosing(c -> Demo.replay(c, offered -> offered))
+                .run("demo")
+                .out()
+                .lines()
+                .dropWhile(line -> !line.startsWith("What it weighs"))
+                .skip(2)
+                .takeWhile(line -> !line.isBlank())
+                .toList();
+        int split = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            double sum = 0;
+            int parts = 0;
+            while (i + parts + 1 < lines.size() && lines.get(i + parts + 1).startsWith("  ")) {
+                parts++;
+                sum += grams(lines.get(i + parts));
+            }
+            if (parts > 0 && !lines.get(i).startsWith("  ")) {
+                split++;
+                assertEquals(grams(lines.get(i)), sum, 0.005 * (parts + 2), lines.get(i));
+            }
+        }
+        assertEquals(3, split);
+    }
+
+    /** Of the first build. */
+    private static double grams(String line) {
+        return Double.parseDouble(
+                line.replaceFirst("^ *[a-z ,-]+ {2,}", "").strip().split(" ")[0]);
+    }
+
+    @Test
     void numbersInSentencesAreThoseOfTheFigures() {
         int compared = 0;
         for (JsonNode build : Demo.answer().path("builds")) {
