@@ -127,6 +127,22 @@ public final class Inquiry {
         return solution;
     }
 
+    /** The same to a watch of the asker's own; what that stops is not remembered and does not make the inquiry open. */
+    Solution solved(Query query, Watch own) {
+        Solution before = known.get(query);
+        Query asked = before == null ? Split.where(catalog, query) : null;
+        Solution solution = before != null ? before : asked == null ? NONE : solver.solve(asked, own);
+        if (solution.proven()) {
+            known.put(query, solution);
+        }
+        return solution;
+    }
+
+    /** The watch of every question. */
+    Watch watch() {
+        return watch;
+    }
+
     /** The same with the part of one id as if its facts were others. */
     Solution solvedWith(Part part, Query query) {
         Map<String, withy.catalog.PartFacts> other = Map.of(part.id(), part.facts());
@@ -180,7 +196,7 @@ public final class Inquiry {
         if (build == null) {
             return null;
         }
-        Rod rod = Rod.measure(catalog, brief, build);
+        Rod rod = Rod.measure(setting(build.layout()), build);
         double off = solution.proven() ? 0 : Scoring.steps(solution.score() - solution.bound());
         return new Found(build, rod, vector(rod), solution.proven(), off);
     }

@@ -33,6 +33,7 @@ final class Swaps {
     private final Inquiry inquiry;
     private final Build build;
     private final Station station;
+    private @Nullable Setting setting;
 
     Swaps(Inquiry inquiry, Build build, Station station) {
         this.inquiry = inquiry;
@@ -73,6 +74,20 @@ final class Swaps {
             }
         }
         return swaps;
+    }
+
+    /** The builds with every other part made for the station that the brief alone does not refuse, legal or not, and the one where it is empty. Not for blanks. */
+    List<Build> others() {
+        List<Build> others = new ArrayList<>();
+        Refusal refusal = new Refusal();
+        for (Part part : parts()) {
+            Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, refusal.reset());
+            if (!refusal.refused() && !part.id().equals(build.partAt(station))) {
+                others.addAll(builds(part));
+            }
+        }
+        others.add(build.without(station));
+        return others;
     }
 
     /** Every part made for the station. */
@@ -187,7 +202,7 @@ final class Swaps {
     }
 
     private List<Build> seats(ReelSeat seat) {
-        Setting setting = inquiry.measured(build).rod().setting();
+        Setting here = setting();
         List<@Nullable Hood> hoods = new ArrayList<>();
         hoods.add(null);
         for (Hood hood : inquiry.catalog().all(PartKind.HOOD, Hood.class)) {
@@ -200,16 +215,25 @@ final class Swaps {
         arbors.addAll(inquiry.catalog().all(PartKind.ARBOR, Arbor.class));
         List<Build> builds = new ArrayList<>();
         Refusal refusal = new Refusal();
-        double rear = setting.footMm() - seat.footCentreMm();
+        double rear = here.footMm() - seat.footCentreMm();
         for (Hood hood : hoods) {
             for (Arbor arbor : arbors) {
-                Rulebook.standard().onSeat(setting, new SeatSet(seat, hood, arbor, rear), refusal.reset());
+                Rulebook.standard().onSeat(here, new SeatSet(seat, hood, arbor, rear), refusal.reset());
                 if (!refusal.refused()) {
                     builds.add(seated(seat, hood, arbor));
                 }
             }
         }
         return builds.isEmpty() ? List.of(seated(seat, null, null)) : builds;
+    }
+
+    private Setting setting() {
+        Setting known = setting;
+        if (known == null) {
+            known = inquiry.measured(build).rod().setting();
+            setting = known;
+        }
+        return known;
     }
 
     private Build seated(ReelSeat seat, @Nullable Hood hood, @Nullable Arbor arbor) {

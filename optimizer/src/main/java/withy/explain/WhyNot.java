@@ -2,17 +2,13 @@ package withy.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import withy.brief.Objective;
 import withy.explain.Finding.Outcome;
 import withy.explain.TradeOffs.TradeOff;
-import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Query;
 
 /**
@@ -79,7 +75,8 @@ public final class WhyNot {
             String sentence = Phrases.of("whynot.equal", names, told(differing(tradeOffs)));
             return finding(Outcome.EQUAL, sentence, first, opponent, tradeOffs, wishes, null);
         }
-        Found better = better(first, opponent);
+        Beaten.Answer beaten = Beaten.of(inquiry, first, opponent, parts);
+        Found better = beaten.by();
         if (better != null) {
             List<TradeOff> gains = TradeOffs.between(better.side(0), opponent.side(1), inquiry.units()).stream()
                     .filter(TradeOff::better)
@@ -89,7 +86,9 @@ public final class WhyNot {
                     Phrases.of("whynot.dominated", names, instead(first, better, opponent), gained(gains, unmet));
             return finding(Outcome.DOMINATED, sentence, first, opponent, tradeOffs, wishes, better);
         }
-        return finding(Outcome.LOSES, losing(names, tradeOffs, wishes), first, opponent, tradeOffs, wishes, null);
+        String losing = losing(names, tradeOffs, wishes);
+        String sentence = beaten.open() ? Phrases.of("whynot.loses.open", losing) : losing;
+        return finding(Outcome.LOSES, sentence, first, opponent, tradeOffs, wishes, null);
     }
 
     /** What would be noticed, in the order of what the customer ranks first; where no loss would be, the small ones, which decide together. */
@@ -150,55 +149,6 @@ public final class WhyNot {
         String blank = better.build().layout().blankId();
         boolean same = blank.equals(opponent.build().layout().blankId());
         return Phrases.of(same ? "whynot.rodOther" : "whynot.rodOn", inquiry.name(blank));
-    }
-
-    /**
-     * A build at least as good in all six and not the opponent itself, or null: the best build, else one with another part in the place of the one asked
-     * about, else the best there is. Only where the best one met so far is worse is that forbidden,
-     * and the best looked for again, until it is worse in nothing or scores no less.
-     */
-    private @Nullable Found better(Found first, Found opponent) {
-        Found swapped = atLeastAsGood(first.vector(), opponent.vector())
-                ? first
-                : Instead.of(inquiry, opponent, parts, one -> atLeastAsGood(one.vector(), opponent.vector()));
-        if (swapped != null) {
-            return swapped;
-        }
-        Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
-        Found best = first;
-        while (best != null && worse(best, opponent, ceilings)) {
-            Query under = inquiry.query().under(ceilings);
-            boolean less = inquiry.solved(under).score() < inquiry.score(opponent.vector());
-            best = less ? inquiry.best(under) : null;
-        }
-        return best != null && atLeastAsGood(best.vector(), opponent.vector()) ? best : null;
-    }
-
-    /** True where a build is worse in something; a ceiling is put on each such objective. */
-    private static boolean worse(Found one, Found opponent, Map<Objective, Long> ceilings) {
-        boolean worse = false;
-        for (Objective objective : Objective.values()) {
-            long most = opponent.vector().loss(objective);
-            if (one.vector().loss(objective) > most) {
-                worse |= ceilings.put(objective, most) == null;
-            }
-        }
-        return worse;
-    }
-
-    /** In all six and in what nice wishes count. */
-    private static boolean atLeastAsGood(ObjectiveVector one, ObjectiveVector other) {
-        boolean least = one.missedMilliSteps() <= other.missedMilliSteps();
-        return least && (one.dominates(other) || sixEqual(one, other) && !one.equals(other));
-    }
-
-    private static boolean sixEqual(ObjectiveVector one, ObjectiveVector other) {
-        for (Objective objective : Objective.values()) {
-            if (one.loss(objective) != other.loss(objective)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private Finding finding(

@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -158,11 +159,26 @@ class WideExplainedTest {
         return solved(catalog, query(brief)).build();
     }
 
-    /** Some build or none: a build is its own proof, whether or not it is proven the best, but that there is none must be proven. */
+    /**
+     * Some build or none. A build is its own proof, so the first one found ends the question, but that there is none must be proven. Where there is a
+     * budget the cheapest build is asked for as if there were none, and its price held against it.
+     */
     private @Nullable Build some(Query query) {
-        Solution solution = new Search(catalog).solve(query, Watch.NONE);
-        assertTrue(solution.build() != null || solution.proven(), "neither a build nor the proof of none: " + query);
-        return solution.build();
+        Long budget = query.brief().budgetMinor();
+        boolean bites = budget != null
+                && query.rulebook().rules().stream()
+                        .anyMatch(rule -> rule.code().equals("budget"));
+        Brief free = new BriefDraft(query.brief()).budget(null).brief();
+        Query asked = bites ? query.withBrief(free).withPriorities(Inquiry.only(Objective.PRICE)) : query;
+        AtomicReference<Build> first = new AtomicReference<>();
+        Watch watch = new Watch(() -> first.get() != null, (build, objectives, score) -> {
+            if (!bites || Rod.measure(catalog, free, build).figures().priceMinor() <= budget) {
+                first.compareAndSet(null, build);
+            }
+        });
+        Solution solution = new Search(catalog).solve(asked, watch);
+        assertTrue(first.get() != null || solution.proven(), "neither a build nor the proof of none: " + query);
+        return first.get();
     }
 
     private void reason(String told, Brief brief, String id, Finding finding) {
