@@ -144,11 +144,15 @@ final class ScalePage {
                         pages.bench().units().fineMass(reading));
     }
 
-    /** The pieces of one job. */
+    /** The pieces of one job; those first that leave its weight most open. */
     void job(Context ctx) {
         JobAnswer job = new JobDesk(pages.bench().workshop()).show(Pages.job(ctx));
         List<PieceLine> pieces = job.pieces().stream()
                 .filter(piece -> piece.state().equals("shelf") || piece.state().equals("used"))
+                .sorted(Comparator.comparingDouble(this::toleranceG)
+                        .reversed()
+                        .thenComparing(Piece::part)
+                        .thenComparing(Piece::number))
                 .map(this::line)
                 .toList();
         String asked = ctx.queryParam("piece");
@@ -169,6 +173,11 @@ final class ScalePage {
                         List.of(),
                         0,
                         ""));
+    }
+
+    private double toleranceG(Piece piece) {
+        Part part = pages.bench().workshop().lists().find(piece.part());
+        return part == null ? 0 : part.facts().weightTolG();
     }
 
     private static @Nullable PieceLine next(List<PieceLine> pieces, @Nullable String asked) {

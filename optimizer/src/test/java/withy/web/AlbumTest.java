@@ -144,7 +144,7 @@ class AlbumTest {
             browser.click(".rung form button").arrive("/jobs/1", "");
             take("scale", shop.at("/weigh"));
             take("scale-job", shop.at("/jobs/1/scale"));
-            browser.fill("#weight", "60.25 g").one("#weight").sendKeys("\n");
+            browser.fill("#weight", "602.5 g").one("#weight").sendKeys("\n");
             browser.until(() -> browser.text().contains("times what the list says"));
             album.take("scale-sure");
             while (!browser.open(shop.at("/jobs/1/scale")).all("#weight").isEmpty()) {

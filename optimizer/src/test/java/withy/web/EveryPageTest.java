@@ -85,14 +85,14 @@ class EveryPageTest {
         browser.clickWords("a", "Weigh its parts").arrive("/jobs/1/scale", "");
         String before = browser.text(".total .answer");
         assertTrue(before.startsWith("None of its "), before);
-        browser.fill("#weight", "60.25 g");
+        browser.fill("#weight", "602.5 g");
         browser.one("#weight").sendKeys(Keys.ENTER);
         browser.until(() -> browser.text().contains("times what the list says"));
         asked.addAll(browser.violations());
         asked.addAll(browser.shoot("sure"));
         browser.clickWords("a", "No, weigh again").arrive("/jobs/1/scale", "/jobs/1/scale");
         assertEquals(before, browser.text(".total .answer"));
-        String heavier = "0.21 g";
+        String heavier = "56.20 g";
         browser.fill("#weight", heavier);
         browser.one("#weight").sendKeys(Keys.ENTER);
         browser.until(() -> browser.text().contains("With 1 of "));

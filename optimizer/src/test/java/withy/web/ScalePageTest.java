@@ -5,14 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withy.catalog.Catalog;
+import withy.catalog.CatalogReader;
 import withy.web.Caller.Reply;
 
 /** Weighing any part: found by a few letters, chosen, weighed, and on to the next. */
 class ScalePageTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
     private static final String SEAT = "marrick-tideway-r-17";
 
     @TempDir
@@ -74,13 +80,19 @@ class ScalePageTest {
     }
 
     @Test
-    void anyPieceOfAJobCanBeChosen() throws Exception {
+    void theLeastCertainPieceComesFirstAndAnyCanBeChosen() throws Exception {
         String step =
                 page.form("/brief", "from", "", "start", "brook").location().substring("/builds/".length());
         page.whole("/builds/" + step);
         String job = page.form("/jobs", "once", "b", "step", step, "rank", "1").location();
         String scale = page.get(job + "/scale").body();
         String first = Caller.found("name=\"piece\" value=\"([^\"]+)\"", scale);
+        Catalog lists = CatalogReader.read(shop.folder, DAY).catalog();
+        double certain = lists.find(first.replaceAll("#.*", "")).facts().weightTolG();
+        Matcher other = Pattern.compile("scale\\?piece=([^\"]+)%23").matcher(scale);
+        while (other.find()) {
+            assertTrue(lists.find(other.group(1)).facts().weightTolG() <= certain, other.group(1));
+        }
         String link =
                 Caller.found("href=\"(" + job + "/scale\\?piece=(?!" + first.replace("#", "%23") + ")[^\"]+)\"", scale);
         String chosen = link.substring(link.indexOf('=') + 1).replace("%23", "#");
