@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
@@ -35,7 +36,8 @@ import withy.units.Money;
 import withy.units.QuantityText;
 
 /**
- * One brief on one catalogue with a search to ask: what every explanation works with. Each question is put to the search once. For one thread.
+ * One brief on one catalogue with a search to ask: what every explanation works with. Each question is put to the search once. For one
+ * thread; only what {@link Swaps} asks may be asked from several.
  */
 public final class Inquiry {
     private static final Solution NONE = new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, true, 0);
@@ -49,12 +51,12 @@ public final class Inquiry {
     private final Style style;
     private final NiceWishes wishes;
     private final Scoring scoring;
-    private final Map<Query, Solution> known = new LinkedHashMap<>();
+    private final Map<Query, Solution> known = new ConcurrentHashMap<>();
     private final Map<Query, Solution> some = new LinkedHashMap<>();
     private final Map<String, Rulebook> without = new TreeMap<>();
     private final Map<Rulebook, Rulebook> anyHand = new IdentityHashMap<>();
-    private boolean open;
-    private @Nullable Setting last;
+    private volatile boolean open;
+    private volatile @Nullable Setting last;
 
     /**
      * @param catalog the shop
@@ -122,7 +124,7 @@ public final class Inquiry {
         Query asked = Split.where(catalog, query);
         boolean none = asked == null || Outright.impossible(catalog, asked);
         Solution solution = asked == null || none ? NONE : solver.solve(asked, watch);
-        open |= !solution.proven();
+        noted(solution.proven());
         known.put(query, solution);
         return solution;
     }
@@ -143,11 +145,17 @@ public final class Inquiry {
         return watch;
     }
 
+    private void noted(boolean settled) {
+        if (!settled) {
+            open = true;
+        }
+    }
+
     /** The same with the part of one id as if its facts were others. */
     Solution solvedWith(Part part, Query query) {
         Map<String, withy.catalog.PartFacts> other = Map.of(part.id(), part.facts());
         Solution solution = shops.apply(catalog.changed(other, catalog.hash())).solve(query, watch);
-        open |= !solution.proven();
+        noted(solution.proven());
         return solution;
     }
 
@@ -170,7 +178,7 @@ public final class Inquiry {
         Query asked = Split.where(catalog, query);
         boolean none = asked == null || Outright.impossible(catalog, asked);
         Solution solution = asked == null || none ? NONE : solver.any(asked, watch);
-        open |= solution.build() == null && !solution.proven();
+        noted(solution.build() != null || solution.proven());
         some.put(query, solution);
         return solution.build();
     }

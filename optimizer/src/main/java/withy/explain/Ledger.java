@@ -68,16 +68,12 @@ public final class Ledger {
     private static List<Swap> lighter(Inquiry inquiry, Found build, Station station) {
         Swaps swaps = new Swaps(inquiry, build.build(), station);
         Part now = Objects.requireNonNull(build.rod().partAt(station));
-        List<Swap> lighter = new ArrayList<>();
-        for (Part part : swaps.parts()) {
-            if (part.massMg() < now.massMg() && !part.id().equals(now.id())) {
-                Swap swap = swaps.swap(part);
-                if (!swap.legal() || saves(build, swap) > 0) {
-                    lighter.add(swap);
-                }
-            }
-        }
-        return lighter;
+        List<Part> lighter = swaps.parts().stream()
+                .filter(part -> part.massMg() < now.massMg() && !part.id().equals(now.id()))
+                .toList();
+        return swaps.of(lighter).stream()
+                .filter(swap -> !swap.legal() || saves(build, swap) > 0)
+                .toList();
     }
 
     private static Line line(Inquiry inquiry, Found build, Station station, Swap swap) {

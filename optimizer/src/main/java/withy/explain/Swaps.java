@@ -33,7 +33,7 @@ final class Swaps {
     private final Inquiry inquiry;
     private final Build build;
     private final Station station;
-    private @Nullable Setting setting;
+    private volatile @Nullable Setting setting;
 
     Swaps(Inquiry inquiry, Build build, Station station) {
         this.inquiry = inquiry;
@@ -59,13 +59,9 @@ final class Swaps {
 
     /** Every part made for the station but the one that is there, and nothing at all where it may be left empty. */
     List<Swap> all() {
-        List<Swap> swaps = new ArrayList<>();
         String now = build.partAt(station);
-        for (Part part : parts()) {
-            if (!part.id().equals(now)) {
-                swaps.add(swap(part));
-            }
-        }
+        List<Swap> swaps = new ArrayList<>(
+                of(parts().stream().filter(part -> !part.id().equals(now)).toList()));
         if (now != null && !station.equals(Station.BLANK)) {
             Found found = inquiry.measured(build.without(station));
             Breach breach = Breach.first(found.rod(), inquiry.units());
@@ -88,6 +84,11 @@ final class Swaps {
         }
         others.add(build.without(station));
         return others;
+    }
+
+    /** What comes of each of these parts, in their order; they have nothing to do with each other, so every processor takes some. */
+    List<Swap> of(List<Part> parts) {
+        return parts.parallelStream().map(this::swap).toList();
     }
 
     /** Every part made for the station. */
