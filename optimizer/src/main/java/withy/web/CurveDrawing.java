@@ -45,10 +45,10 @@ final class CurveDrawing {
                 "<path class=\"axis\" d=\"M%.1f %.1f V%.1f H%.1f\"/>",
                 LEFT - 20,
                 TOP - 20,
-                BOTTOM + 20,
+                BOTTOM + 34,
                 RIGHT + 20));
-        text(svg, LEFT, BOTTOM + 46, "start", units.mass(heavy));
-        text(svg, RIGHT, BOTTOM + 46, "end", units.mass(light));
+        text(svg, LEFT, BOTTOM + 60, "start", units.mass(heavy));
+        text(svg, RIGHT, BOTTOM + 60, "end", units.mass(light));
         text(svg, LEFT - 28, BOTTOM + 7, "end", money.apply(Math.round(cheap)));
         text(svg, LEFT - 28, TOP + 7, "end", money.apply(Math.round(dear)));
         StringBuilder points = new StringBuilder();
@@ -58,12 +58,21 @@ final class CurveDrawing {
             double y = BOTTOM - (curve.get(i).build().priceMinor() - cheap) / (dear - cheap) * (BOTTOM - TOP);
             points.append(String.format(Locale.ROOT, "%.1f,%.1f ", x, y));
             marks.append(String.format(Locale.ROOT, "<circle class=\"point\" cx=\"%.1f\" cy=\"%.1f\" r=\"6\"/>", x, y));
-            text(marks, x, y - 14, "middle", String.valueOf(i + 1));
+            text(marks, x, trough(curve, i) ? y + 26 : y - 14, "middle", String.valueOf(i + 1));
         }
         svg.append("<polyline class=\"offered\" points=\"")
                 .append(points.toString().strip())
                 .append("\"/>");
         return svg.append(marks).append("</svg>").toString();
+    }
+
+    /** True where the line rises to the next point, so that a number above would stand in it. */
+    private static boolean trough(List<PointLine> curve, int i) {
+        return i + 1 < curve.size()
+                && curve.get(i + 1).build().priceMinor() > curve.get(i).build().priceMinor()
+                && (i == 0
+                        || curve.get(i - 1).build().priceMinor()
+                                >= curve.get(i).build().priceMinor());
     }
 
     private static double weight(PointLine point) {

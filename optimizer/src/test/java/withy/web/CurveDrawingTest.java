@@ -1,5 +1,6 @@
 package withy.web;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -62,5 +63,18 @@ class CurveDrawingTest {
     @Test
     void theSamePriceIsLevel() {
         assertEquals(0, rise(drawn(point(95.7, 60_000), point(80.0, 60_000))), 1e-9);
+    }
+
+    @Test
+    void theNumberOfACheapRodBetweenDearerOnesStandsBelowTheLine() {
+        String svg = drawn(point(430, 80_000), point(404, 76_000), point(402, 90_000));
+        Matcher number = Pattern.compile("cy=\"([0-9.]+)\" r=\"6\"/><text [^>]* y=\"([0-9.]+)\"")
+                .matcher(svg);
+        boolean[] below = new boolean[3];
+        for (int i = 0; i < 3; i++) {
+            assertTrue(number.find(), svg);
+            below[i] = Double.parseDouble(number.group(2)) > Double.parseDouble(number.group(1));
+        }
+        assertArrayEquals(new boolean[] {false, true, false}, below);
     }
 }
