@@ -92,7 +92,7 @@ public final class BenchPage implements LocalPage {
         server.get("/jobs", jobs::all);
         server.post("/jobs", jobs::begin);
         server.get("/jobs/{job}", jobs::one);
-        server.post("/jobs/{job}", jobs::act);
+        server.post("/jobs/{job}", new JobActs(pages, jobs)::act);
         ScalePage scale = new ScalePage(pages);
         server.get("/weigh", scale::all);
         server.get("/jobs/{job}/scale", scale::job);

@@ -4,21 +4,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.JobsAnswer;
 import withy.app.OfferDesk;
 import withy.app.OfferSheet.Terms;
-import withy.app.ScaleReading;
 import withy.explain.Phrases;
 import withy.report.AnswerText;
 import withy.report.JobText;
-import withy.units.LengthUnit;
-import withy.units.Quantities;
 import withy.web.Bench.Asked;
 import withy.web.ShopView.JobLine;
 import withy.web.ShopView.JobView;
@@ -105,7 +99,7 @@ final class JobsPage {
         });
     }
 
-    private static int number(String told) {
+    static int number(String told) {
         if (!told.matches("\\d{1,4}")) {
             throw new Refusal(422, Words.say("page.number", told));
         }
@@ -116,76 +110,10 @@ final class JobsPage {
         pages.html(ctx, "job", view(desk().show(Pages.job(ctx))));
     }
 
-    /** The next thing that was done, unless another window did something since. */
-    void act(Context ctx) {
-        long job = Pages.job(ctx);
-        String doubt = Pages.told(ctx, "do").equals("weighed") && !Sure.told(ctx) ? doubt(ctx, job) : null;
-        if (doubt != null) {
-            Sure.ask(
-                    pages,
-                    ctx,
-                    "scale.sure",
-                    "jobs",
-                    doubt,
-                    "/jobs/" + job,
-                    List.of("do", "revision", "weight", "balance"));
-            return;
-        }
-        if (Pages.told(ctx, "do").equals("cancel") && !Sure.told(ctx)) {
-            JobAnswer now = desk().show(job);
-            unchanged(now, Pages.told(ctx, "revision"));
-            String question = Words.say("jobs.sure.question", job, now.name());
-            Sure.ask(pages, ctx, "jobs.sure", "jobs", question, "/jobs/" + job, List.of("do", "revision"));
-            return;
-        }
-        pages.once(ctx, () -> {
-            unchanged(desk().show(job), Pages.told(ctx, "revision"));
-            done(ctx, job);
-            return "/jobs/" + job;
-        });
-    }
-
-    private @Nullable String doubt(Context ctx, long job) {
-        JobAnswer.Foretold foretold = desk().show(job).predicted();
-        long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
-        return foretold == null
-                ? null
-                : ScaleReading.doubt(
-                        foretold.weightOfPiecesG(), mg, pages.bench().units());
-    }
-
     static void unchanged(JobAnswer now, String revision) {
         if (!String.valueOf(now.revision()).equals(revision)) {
             throw new Refusal(409, Words.say("jobs.stale", now.job()), Words.say("jobs.stale.maybe"));
         }
-    }
-
-    private void done(Context ctx, long job) {
-        String what = Pages.told(ctx, "do");
-        switch (what) {
-            case "accept" -> desk().accept(job, number(Pages.told(ctx, "rank")));
-            case "glue" -> desk().glue(job, glued(ctx));
-            case "built" -> desk().built(job);
-            case "weighed" -> desk().weighed(job, ScaleReading.milligrams(Pages.told(ctx, "weight")), balance(ctx));
-            case "close" -> desk().close(job);
-            case "cancel" -> desk().cancel(job, "");
-            default -> throw new Refusal(422, Words.say("change.unknown", what));
-        }
-    }
-
-    private static Set<String> glued(Context ctx) {
-        Set<String> stations = new TreeSet<>(ctx.formParams("station"));
-        if (stations.isEmpty()) {
-            throw new Refusal(422, Words.say("jobs.noStation"));
-        }
-        return stations;
-    }
-
-    private static @Nullable Double balance(Context ctx) {
-        String told = Pages.told(ctx, "balance");
-        return told.isBlank()
-                ? null
-                : Quantities.length(told, LengthUnit.MILLIMETRE).mm();
     }
 
     private JobView view(JobAnswer job) {
@@ -235,7 +163,7 @@ final class JobsPage {
                 job.state().equals("accepted"));
     }
 
-    private List<Stand> stations(JobAnswer job) {
+    List<Stand> stations(JobAnswer job) {
         JsonNode build = job.build();
         List<Stand> stands = new ArrayList<>();
         if (build == null) {

@@ -159,7 +159,9 @@ class AlbumTest {
             browser.click("button[value=cancel]").until(() -> browser.text().contains("Give it up?"));
             album.take("job-sure");
             browser.open(shop.at("/jobs/1"));
-            browser.click("button[value=built]")
+            browser.click("button[value=built]").until(() -> browser.text().contains("Is it built?"));
+            album.take("job-built-sure");
+            browser.clickWords("button", "Yes, it is built")
                     .until(() -> !browser.all("#balance").isEmpty());
             album.take("job-built");
             browser.fill("#weight", "101.3 g").fill("#balance", "93 mm");

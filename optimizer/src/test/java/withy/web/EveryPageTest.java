@@ -139,7 +139,12 @@ class EveryPageTest {
 
     private static void finish() {
         browser.open(shop.at("/jobs/1"));
-        browser.click("button[value=built]").arrive("/jobs/1", "");
+        browser.follow("button[value=built]");
+        assertTrue(browser.text().contains("parts are not ticked"), browser.text());
+        browser.clickWords("a", "No, not yet")
+                .until(() -> !browser.all("button[value=built]").isEmpty());
+        browser.follow("button[value=built]").clickWords("button", "Yes, it is built");
+        browser.until(() -> !browser.all("#balance").isEmpty());
         browser.fill("#weight", "101.3 g").fill("#balance", "93 mm");
         browser.click("button[value=weighed]").arrive("/jobs/1", "");
         assertTrue(browser.text().contains("It weighs 101.3 g and balances 93 mm"), browser.text());

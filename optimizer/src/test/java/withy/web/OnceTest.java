@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -243,5 +245,26 @@ class OnceTest {
                 422,
                 page.form("/weigh", "once", "i", "piece", "Marrick", "weight", "19 g", "job", "")
                         .status());
+    }
+
+    @Test
+    void aRodIsNotBuiltByASlipOfTheThumb() throws Exception {
+        String other = page.form("/brief", "from", "", "start", "child").location();
+        page.whole(other);
+        String job = page.form("/jobs", "once", "j", "step", other.substring("/builds/".length()), "rank", "1")
+                .location();
+        String body = page.get(job).body();
+        String revision = hidden("revision", body);
+        Reply asked = page.form(job, "once", "k", "revision", revision, "do", "built");
+        assertEquals(422, asked.status());
+        assertTrue(asked.body().contains("are not ticked"), asked.body());
+        assertEquals(revision, hidden("revision", page.get(job).body()), "nothing was booked");
+        List<String> all = new ArrayList<>(List.of("once", "l", "revision", revision, "do", "built"));
+        Matcher station = Pattern.compile("name=\"station\" value=\"([^\"]+)\"").matcher(body);
+        while (station.find()) {
+            all.addAll(List.of("station", station.group(1)));
+        }
+        assertEquals(303, page.form(job, all.toArray(String[]::new)).status(), "all are ticked: it need not be asked");
+        assertTrue(page.get(job).body().contains("id=\"balance\""));
     }
 }

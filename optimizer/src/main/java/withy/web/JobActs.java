@@ -1,0 +1,117 @@
+package withy.web;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import withy.app.JobAnswer;
+import withy.app.JobDesk;
+import withy.app.ScaleReading;
+import withy.units.LengthUnit;
+import withy.units.Quantities;
+import withy.web.ShopView.Stand;
+
+/** What is done with a job. What is odd, or can't be undone, is asked back first. */
+final class JobActs {
+    private final Pages pages;
+    private final JobsPage jobs;
+
+    JobActs(Pages pages, JobsPage jobs) {
+        this.pages = pages;
+        this.jobs = jobs;
+    }
+
+    private JobDesk desk() {
+        return new JobDesk(pages.bench().workshop());
+    }
+
+    /** The next thing that was done, unless another window did something since. */
+    void act(Context ctx) {
+        long job = Pages.job(ctx);
+        boolean asked = !Sure.told(ctx)
+                && switch (Pages.told(ctx, "do")) {
+                    case "weighed" -> ask(ctx, job, "scale.sure", doubt(ctx, job));
+                    case "built" -> ask(ctx, job, "jobs.built.sure", unticked(ctx, job));
+                    case "cancel" ->
+                        ask(
+                                ctx,
+                                job,
+                                "jobs.sure",
+                                Words.say(
+                                        "jobs.sure.question",
+                                        job,
+                                        current(ctx, job).name()));
+                    default -> false;
+                };
+        if (!asked) {
+            pages.once(ctx, () -> {
+                current(ctx, job);
+                done(ctx, job);
+                return "/jobs/" + job;
+            });
+        }
+    }
+
+    /** False where there is nothing to ask. */
+    private boolean ask(Context ctx, long job, String key, @Nullable String question) {
+        if (question != null) {
+            List<String> kept = List.of("do", "revision", "weight", "balance");
+            Sure.ask(pages, ctx, key, "jobs", question, "/jobs/" + job, kept);
+        }
+        return question != null;
+    }
+
+    /** The job, where no other window changed it since. */
+    private JobAnswer current(Context ctx, long job) {
+        JobAnswer now = desk().show(job);
+        JobsPage.unchanged(now, Pages.told(ctx, "revision"));
+        return now;
+    }
+
+    private @Nullable String unticked(Context ctx, long job) {
+        List<Stand> stands = jobs.stations(current(ctx, job));
+        List<String> ticked = ctx.formParams("station");
+        long open = stands.stream()
+                .filter(stand -> !stand.glued() && !ticked.contains(stand.station()))
+                .count();
+        return open == 0 ? null : Words.say("jobs.built.question", open, stands.size());
+    }
+
+    private @Nullable String doubt(Context ctx, long job) {
+        JobAnswer.Foretold foretold = desk().show(job).predicted();
+        long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
+        return foretold == null
+                ? null
+                : ScaleReading.doubt(
+                        foretold.weightOfPiecesG(), mg, pages.bench().units());
+    }
+
+    private void done(Context ctx, long job) {
+        String what = Pages.told(ctx, "do");
+        switch (what) {
+            case "accept" -> desk().accept(job, JobsPage.number(Pages.told(ctx, "rank")));
+            case "glue" -> desk().glue(job, glued(ctx));
+            case "built" -> desk().built(job);
+            case "weighed" -> desk().weighed(job, ScaleReading.milligrams(Pages.told(ctx, "weight")), balance(ctx));
+            case "close" -> desk().close(job);
+            case "cancel" -> desk().cancel(job, "");
+            default -> throw new Refusal(422, Words.say("change.unknown", what));
+        }
+    }
+
+    private static Set<String> glued(Context ctx) {
+        Set<String> stations = new TreeSet<>(ctx.formParams("station"));
+        if (stations.isEmpty()) {
+            throw new Refusal(422, Words.say("jobs.noStation"));
+        }
+        return stations;
+    }
+
+    private static @Nullable Double balance(Context ctx) {
+        String told = Pages.told(ctx, "balance");
+        return told.isBlank()
+                ? null
+                : Quantities.length(told, LengthUnit.MILLIMETRE).mm();
+    }
+}
