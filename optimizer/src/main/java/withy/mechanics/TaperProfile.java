@@ -126,6 +126,17 @@ public record TaperProfile(double[] xMm, double[] value) {
         return largest;
     }
 
+    /** The smallest value between two places, both included. */
+    public double smallestBetween(double fromMm, double toMm) {
+        double smallest = Math.min(at(fromMm), at(toMm));
+        for (int i = 0; i < xMm.length; i++) {
+            if (xMm[i] >= fromMm && xMm[i] <= toMm) {
+                smallest = Math.min(smallest, value[i]);
+            }
+        }
+        return smallest;
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof TaperProfile profile

@@ -108,6 +108,11 @@ public final class Style {
         };
     }
 
+    /** Most that a seat can be worth at its station, whatever the blank. */
+    public long mostOfSeat(Part seat) {
+        return Math.round(SEAT * suit(seat)) + BLANK_SEAT;
+    }
+
     /** Points of rear grip and seat side by side. */
     public long gripAndSeat(Part grip, Part seat) {
         return Math.round(GRIP_SEAT * together(grip, seat));

@@ -35,6 +35,11 @@ public record Seams(Rulebook rules) {
         return new Face(station, check.id(), check.outerMm(), true);
     }
 
+    /** Front face of a butt cap. */
+    public static Face of(ButtCap cap) {
+        return new Face(Station.BUTT_CAP, cap.id(), cap.outerMm(), false);
+    }
+
     /** Face of the seat toward the butt. */
     public static Face rearOf(SeatSet set) {
         return new Face(Station.SEAT, set.seat().id(), set.rearFaceMm(), false);
@@ -49,8 +54,7 @@ public record Seams(Rulebook rules) {
     public void butt(Setting setting, @Nullable ButtCap cap, Station station, @Nullable Grip first, Bench bench) {
         rules.onButtEnd(setting, cap, first, bench);
         if (cap != null && first != null && !bench.decided()) {
-            Face capFace = new Face(Station.BUTT_CAP, cap.id(), cap.outerMm(), false);
-            rules.onNeighbours(setting, capFace, rearOf(station, first), bench);
+            rules.onNeighbours(setting, of(cap), rearOf(station, first), bench);
         }
     }
 

@@ -30,6 +30,8 @@ final class Ahead {
     private final long endFloor;
     private final Map<Long, EndChecks> endChecks = new HashMap<>();
     private final Map<Long, Boolean> someEnd = new HashMap<>();
+    private final Map<Long, Fitting<Check>> rings = new HashMap<>();
+    private final Map<Long, Fitting<Grip>> grips = new HashMap<>();
 
     Ahead(Stand stand, BlankPrices prices) {
         this.stand = stand;
@@ -78,6 +80,9 @@ final class Ahead {
 
         /** The same as {@link #under()} for ways with so much behind the seat. */
         long under(long behind);
+
+        /** True where of parts that leave the same beside them the cheapest will do. */
+        boolean cheapest();
     }
 
     /** Every legal way ahead of a seat that may cost less than is asked. */
@@ -91,30 +96,48 @@ final class Ahead {
             if (stations.optional(Station.FORE_CHECK)) {
                 foreGrip(set, noCheck, ForeJoins.NO_RING, asked, visitor);
             }
-            for (int c = 0; foreCheckRanks.has(c); c++) {
-                if (foreCheckRanks.floor(c) + foreRanks.least() + endFloor >= asked.under()) {
-                    break;
+            Fitting<Check> rings = rings(set.toMm());
+            long besides = foreRanks.least() + endFloor;
+            Fitting.One<Check> ring = rings.below(0, asked.under() - besides);
+            for (int c = 1; ring != null; c++) {
+                if (!(ring.beaten() && asked.cheapest()) && joins(set, ring.option())) {
+                    foreGrip(set, ring.option(), ring.place(), asked, visitor);
                 }
-                Option<Check> check = foreCheck(c, set.toMm());
-                if (check != null && joins(set, check)) {
-                    foreGrip(set, check, foreCheckRanks.at(c), asked, visitor);
-                }
+                ring = rings.below(c, asked.under() - besides);
             }
         }
+    }
+
+    /** Rings with their rear face at one place. */
+    private Fitting<Check> rings(double fromMm) {
+        return rings.computeIfAbsent(
+                Stand.key(fromMm),
+                any -> new Fitting<>(foreCheckRanks, k, i -> stand.foreCheck(i, fromMm), this::ringTrait));
+    }
+
+    private Object ringTrait(int ring) {
+        Check check = stand.shelf.checks[ring];
+        return new RingTrait(check.widthMm(), check.outerMm());
+    }
+
+    private record RingTrait(double widthMm, double outerMm) {}
+
+    /** Fore grips with their rear face at one place, where the handle may end before them. */
+    private Fitting<Grip> grips(double fromMm) {
+        return grips.computeIfAbsent(
+                Stand.key(fromMm),
+                any -> new Fitting<>(foreRanks, k, i -> foreGrip(i, fromMm), stand.shelf.foreJoins::trait));
+    }
+
+    private @Nullable Option<Grip> foreGrip(int fore, double fromMm) {
+        double front = fromMm + stand.shelf.fores[fore].lengthMm();
+        return stand.mayReach(front) && mayEnd(front) ? stand.foreGrip(fore, fromMm) : null;
     }
 
     /** True where a ring goes on the front face of a seat. */
     private boolean joins(SeatSet set, Option<Check> check) {
         stand.ground.seams.aheadOfSeat(stand.setting, set, check.part, null, stand.refusal.reset());
         return !stand.refusal.refused();
-    }
-
-    private @Nullable Option<Check> foreCheck(int rank, double fromMm) {
-        Option<Check> check = stand.foreCheck(foreCheckRanks.at(rank), fromMm);
-        if (check != null) {
-            check.price(k);
-        }
-        return check;
     }
 
     private void noForeGrip(SeatSet set, Option<Check> noCheck, Asked asked, Visitor visitor) {
@@ -130,18 +153,16 @@ final class Ahead {
             Face face = Seams.frontOf(set);
             end(noCheck, noGrip, face, set.seat().frontFinished(), set.toMm(), behind, asked, visitor);
         }
-        for (int c = 0; foreCheckRanks.has(c); c++) {
-            if (foreCheckRanks.floor(c) + noGrip.cost + endFloor >= asked.under()) {
-                break;
+        Fitting<Check> rings = rings(set.toMm());
+        long besides = noGrip.cost + endFloor;
+        Fitting.One<Check> ring = rings.below(0, asked.under() - besides);
+        for (int c = 1; ring != null; c++) {
+            Option<Check> option = ring.option();
+            if (!(ring.beaten() && asked.cheapest()) && joins(set, option)) {
+                Face face = Seams.of(Station.FORE_CHECK, Objects.requireNonNull(option.part));
+                end(option, noGrip, face, true, set.toMm() + option.lengthMm, behind, asked, visitor);
             }
-            Option<Check> option = foreCheck(c, set.toMm());
-            if (option != null) {
-                Check check = Objects.requireNonNull(option.part);
-                if (joins(set, option)) {
-                    Face face = Seams.of(Station.FORE_CHECK, check);
-                    end(option, noGrip, face, true, set.toMm() + option.lengthMm, behind, asked, visitor);
-                }
-            }
+            ring = rings.below(c, asked.under() - besides);
         }
     }
 
@@ -155,26 +176,28 @@ final class Ahead {
         if (!someEnd(from)) {
             return;
         }
-        for (int i = 0; foreRanks.has(i); i++) {
-            if (foreCheck.cost + foreRanks.floor(i) + endFloor >= asked.under()) {
-                break;
+        Fitting<Grip> grips = grips(from);
+        long besides = foreCheck.cost + endFloor;
+        Fitting.One<Grip> one = grips.below(0, asked.under() - besides);
+        for (int i = 1; one != null; i++) {
+            boolean worthIt = !(one.beaten() && asked.cheapest());
+            if (worthIt && stand.shelf.foreJoins.goes(set, ring, one.place())) {
+                foreGrip(foreCheck, one, from, asked, visitor);
             }
-            double front = from + stand.shelf.fores[foreRanks.at(i)].lengthMm();
-            boolean joins =
-                    stand.mayReach(front) && mayEnd(front) && stand.shelf.foreJoins.goes(set, ring, foreRanks.at(i));
-            Option<Grip> option = joins ? stand.foreGrip(foreRanks.at(i), from) : null;
-            if (option != null) {
-                Grip grip = Objects.requireNonNull(option.part);
-                option.price(k);
-                long least = foreCheck.cost + option.cost + endFloor;
-                long behind = least < asked.under()
-                        ? asked.behind(stand.shelf.neighbours.rears(foreRanks.at(i)), least)
-                        : TrainGraph.NONE;
-                if (!TrainGraph.none(behind)) {
-                    Face face = Seams.frontOf(Station.FORE_GRIP, grip);
-                    end(foreCheck, option, face, grip.frontFinished(), from + option.lengthMm, behind, asked, visitor);
-                }
-            }
+            one = grips.below(i, asked.under() - besides);
+        }
+    }
+
+    private void foreGrip(Option<Check> foreCheck, Fitting.One<Grip> one, double fromMm, Asked asked, Visitor visitor) {
+        Option<Grip> option = one.option();
+        long least = foreCheck.cost + option.cost + endFloor;
+        long behind = least < asked.under()
+                ? asked.behind(stand.shelf.neighbours.rears(one.place()), least)
+                : TrainGraph.NONE;
+        if (!TrainGraph.none(behind)) {
+            Grip grip = Objects.requireNonNull(option.part);
+            Face face = Seams.frontOf(Station.FORE_GRIP, grip);
+            end(foreCheck, option, face, grip.frontFinished(), fromMm + option.lengthMm, behind, asked, visitor);
         }
     }
 

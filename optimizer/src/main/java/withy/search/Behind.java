@@ -34,8 +34,8 @@ final class Behind {
     private final Map<Long, Boolean> leadsOn = new HashMap<>();
     final GripMasses rearMasses;
     final double armMm;
-    private final Map<Seats.SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
-    private final Map<Seats.SeatGroup, Map<BitSet, Boolean>> some = new IdentityHashMap<>();
+    private final Map<SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
+    private final Map<SeatGroup, Map<BitSet, Boolean>> some = new IdentityHashMap<>();
     private @Nullable LikelyRears likely;
 
     Behind(Stand stand, BlankPrices prices) {
@@ -92,7 +92,7 @@ final class Behind {
      *
      * @param under from here on it is of no interest
      */
-    long best(Seats.SeatGroup seat, BitSet match, long under) {
+    long best(SeatGroup seat, BitSet match, long under) {
         Map<BitSet, Best> of = best.computeIfAbsent(seat, any -> new IdentityHashMap<>());
         Best known = of.get(match);
         if (known == null || TrainGraph.none(known.cost) && known.under < under) {
@@ -105,7 +105,7 @@ final class Behind {
     /** What was found below a limit. */
     private record Best(long cost, long under) {}
 
-    private long bestNow(Seats.SeatGroup seat, BitSet match, long under) {
+    private long bestNow(SeatGroup seat, BitSet match, long under) {
         long least = Math.min(NONE, under);
         SeatSet set = seat.set();
         LikelyRears likely = likely(seat, least);
@@ -120,13 +120,12 @@ final class Behind {
             if (!match.get(cut.index())) {
                 continue;
             }
-            BitSet joined = likely.joins.through(below.all, cut);
-            for (int ring = joined.nextSetBit(0); ring >= 0; ring = joined.nextSetBit(ring + 1)) {
-                Option<Check> check = below.of(ring);
-                if (check != null && check.cost + likely.floor(r) < least) {
-                    Rear rear = rear(likely.at(r), set.fromMm() - check.lengthMm);
+            BitSet joined = likely.joins.rings(cut);
+            for (Rings.Ring ring : below.rings()) {
+                if (ring.cost() + likely.floor(r) < least && joined.get(ring.place())) {
+                    Rear rear = rear(likely.at(r), set.fromMm() - ring.check().lengthMm);
                     if (rear.option != null) {
-                        long cost = check.cost + rear.total + likely.pair(cut);
+                        long cost = ring.cost() + rear.total + likely.pair(cut);
                         found |= cost < least;
                         least = Math.min(least, cost);
                     }
@@ -137,7 +136,7 @@ final class Behind {
     }
 
     /** True where some way leads from a seat to the butt end, beside certain rear grips, whatever it costs. */
-    boolean some(Seats.SeatGroup seat, BitSet match) {
+    boolean some(SeatGroup seat, BitSet match) {
         Map<BitSet, Boolean> of = some.computeIfAbsent(seat, any -> new IdentityHashMap<>());
         Boolean known = of.get(match);
         if (known == null) {
@@ -147,16 +146,15 @@ final class Behind {
         return known;
     }
 
-    private boolean someNow(Seats.SeatGroup seat, BitSet match) {
+    private boolean someNow(SeatGroup seat, BitSet match) {
         SeatSet set = seat.set();
         LikelyRears likely = likely(seat, NONE);
         Rings.Below below = rings.all(set.fromMm());
         for (int r = likely.first(match); likely.has(r); r++) {
             Cut cut = stand.shelf.rears[likely.at(r)];
-            BitSet joined = match.get(cut.index()) ? likely.joins.through(below.all, cut) : NOTHING;
-            for (int ring = joined.nextSetBit(0); ring >= 0; ring = joined.nextSetBit(ring + 1)) {
-                Option<Check> check = below.of(ring);
-                if (check != null && leadsOn(likely.at(r), set.fromMm() - check.lengthMm)) {
+            BitSet joined = match.get(cut.index()) ? likely.joins.rings(cut) : NOTHING;
+            for (Rings.Ring ring : below.rings()) {
+                if (joined.get(ring.place()) && leadsOn(likely.at(r), set.fromMm() - ring.check().lengthMm)) {
                     return true;
                 }
             }
@@ -173,7 +171,7 @@ final class Behind {
     }
 
     /** The rear grips of interest below a limit, put in order once while one seat is asked about and the limit does not rise. */
-    private LikelyRears likely(Seats.SeatGroup seat, long under) {
+    private LikelyRears likely(SeatGroup seat, long under) {
         LikelyRears known = likely;
         if (known == null || known.set != seat.set() || known.under < under) {
             known = new LikelyRears(this, seat.set(), under);
@@ -187,7 +185,6 @@ final class Behind {
         BitSet match = stand.shelf.neighbours.rears(foreGrip);
         LikelyRears likely = new LikelyRears(this, set, under);
         int first = likely.first(match);
-        BitSet one = new BitSet();
         long limit = under;
         for (int c = rings.first(); rings.has(c); c++) {
             if (rings.floor(c) + likely.floor(first) >= limit) {
@@ -198,15 +195,12 @@ final class Behind {
                 continue;
             }
             double front = set.fromMm() - check.lengthMm;
-            one.clear();
-            one.set(rings.at(c));
             for (int r = first; likely.has(r) && check.cost + likely.floor(r) < limit; r++) {
                 Cut cut = stand.shelf.rears[likely.at(r)];
                 Rear rear = match.get(cut.index()) ? rear(likely.at(r), front) : NO_REAR;
                 if (rear.option != null) {
                     long pair = check.cost + likely.pair(cut);
-                    if (pair + rear.total < limit
-                            && likely.joins.through(one, cut).get(rings.at(c))) {
+                    if (pair + rear.total < limit && likely.joins.rings(cut).get(rings.at(c))) {
                         Option<Grip> grip = rear.option;
                         limit = buttEnd.ways(grip, pair + grip.cost, limit, (butt, cap, cost) -> {
                             return visitor.way(new Way(check, grip, butt, cap, cost));

@@ -1,47 +1,41 @@
 package withy.search;
 
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.ButtCap;
 import withy.catalog.ReelSeat;
-import withy.rod.BlankShape;
 import withy.rod.Station;
 
 /**
- * What the parts on a shelf cost at least on one blank under one set of prices, wherever the reel stands: station by station, the least first. Each
+ * What the parts on a shelf cost at least on one blank, or on any, under one set of prices, wherever the reel stands: station by station, the least first. Each
  * station is put in order when it is first asked for.
  */
 final class BlankPrices {
-    private static final long UNKNOWN = Long.MIN_VALUE;
-
     final PriceList list;
     private final Linear k;
     private final Shelf shelf;
     private final Ground ground;
-    private final BlankShape shape;
+    private final Underlying on;
     private final Map<Station, Ranked> checks = new HashMap<>();
     private final Map<Integer, Ranked> seats = new HashMap<>();
     private final Map<Integer, Long> handles = new HashMap<>();
     private final Map<BitSet, Long> onward = new IdentityHashMap<>();
-    private final long[] caps;
+    /** By what goes beside a grip ({@link Neighbours#caps}). */
+    private final Map<BitSet, Long> caps = new IdentityHashMap<>();
+
     private @Nullable Ranked rears;
     private @Nullable Ranked butts;
     private @Nullable Ranked fores;
     private @Nullable Long edge;
 
-    BlankPrices(PriceList list, BlankShape shape) {
+    BlankPrices(PriceList list, Underlying on) {
         this.list = list;
         this.k = list.k;
         this.shelf = list.shelf;
         this.ground = shelf.ground;
-        this.shape = shape;
-        this.caps = new long[(shelf.split ? ground.buttGrips : ground.fullGrips).size()];
-        Arrays.fill(caps, UNKNOWN);
+        this.on = on;
     }
 
     /** Checks between grip and seat. */
@@ -64,7 +58,7 @@ final class BlankPrices {
         return checks.computeIfAbsent(station, any -> {
             CheckPlaces.Reach reach = shelf.checkPlaces.reach(station);
             long[] floors = list.checks(station, reach.fromMm(), reach.toMm());
-            return new Ranked(floors, i -> shelf.checkPlaces.goes(station, i, shape));
+            return new Ranked(floors, i -> on.goes(station, i));
         });
     }
 
@@ -84,7 +78,7 @@ final class BlankPrices {
 
     /** The same of one seat with the reel foot between two places, mm from the butt; {@link TrainGraph#NONE} where it does not go there. */
     long seat(int place, int leastClass, int firstMm, int lastMm) {
-        long floor = list.seats.of(place, leastClass, shape, firstMm, lastMm);
+        long floor = list.seats.of(place, leastClass, on, firstMm, lastMm);
         return TrainGraph.none(floor) ? TrainGraph.NONE : floor + (shelf.seats[place].frontFinished() ? 0 : edge());
     }
 
@@ -124,7 +118,7 @@ final class BlankPrices {
     Ranked rears() {
         Ranked known = rears;
         if (known == null) {
-            known = shelf.rearMasses(shape).ranked(k, list.armMm, this::onward);
+            known = on.rears().ranked(k, list.armMm, this::onward);
             rears = known;
         }
         return known;
@@ -134,7 +128,7 @@ final class BlankPrices {
     Ranked butts() {
         Ranked known = butts;
         if (known == null) {
-            known = shelf.buttMasses(shape).ranked(k, list.armMm, this::cap);
+            known = on.butts().ranked(k, list.armMm, this::cap);
             butts = known;
         }
         return known;
@@ -144,7 +138,7 @@ final class BlankPrices {
     Ranked fores() {
         Ranked known = fores;
         if (known == null) {
-            known = shelf.foreMasses(shape).ranked(k, list.armMm, cut -> 0);
+            known = on.fores().ranked(k, list.armMm, cut -> 0);
             fores = known;
         }
         return known;
@@ -167,16 +161,16 @@ final class BlankPrices {
 
     /** Cheapest cap beside a grip at the butt. */
     private long cap(Cut cut) {
-        if (caps[cut.index()] == UNKNOWN) {
-            List<ButtCap> all = shelf.capsOn(shape);
-            BitSet may = shelf.capsBeside(shape, cut.grip());
-            long least = may.get(all.size()) ? 0 : TrainGraph.NONE;
-            for (int c = may.nextSetBit(0); c >= 0 && c < all.size(); c = may.nextSetBit(c + 1)) {
-                least = Math.min(least, list.cap(all.get(c)));
+        return caps.computeIfAbsent(shelf.neighbours.caps(cut.grip()), may -> {
+            BitSet caps = on.caps();
+            long least = may.get(ground.caps.size()) ? 0 : TrainGraph.NONE;
+            for (int c = may.nextSetBit(0); c >= 0 && c < ground.caps.size(); c = may.nextSetBit(c + 1)) {
+                if (caps.get(c)) {
+                    least = Math.min(least, list.cap(c));
+                }
             }
-            caps[cut.index()] = least;
-        }
-        return caps[cut.index()];
+            return least;
+        });
     }
 
     /** A number no handle on the blank costs less than whose seat and hood are of at least one class. */

@@ -1,9 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +15,6 @@ import withy.rod.Station;
 /** What leads on from the rear grips of one stand to its butt end under one set of prices: a cap, in a split handle a butt grip before it. */
 final class ButtEnd {
     private static final long NONE = TrainGraph.NONE;
-    private static final long UNKNOWN = Long.MIN_VALUE;
     private static final Butt NO_BUTT = new Butt(null, NONE);
 
     private final Stand stand;
@@ -27,10 +24,10 @@ final class ButtEnd {
     private final int[] capPlaces;
     private final Ranked ranks;
     private final @Nullable Butt[] butts;
-    private final long[] capFloors;
+    private final Map<BitSet, Long> capFloors = new IdentityHashMap<>();
     private final Map<BitSet, Long> floors = new IdentityHashMap<>();
     private final Map<BitSet, Matching> matching = new IdentityHashMap<>();
-    private final Map<String, List<Option<ButtCap>>> capsOf = new HashMap<>();
+    private final Map<BitSet, List<Option<ButtCap>>> capsOf = new IdentityHashMap<>();
 
     ButtEnd(Stand stand, BlankPrices prices) {
         this.stand = stand;
@@ -39,9 +36,6 @@ final class ButtEnd {
         this.caps = stand.caps();
         caps.forEach(cap -> cap.price(k));
         this.capPlaces = capPlaces();
-        Ground ground = stand.ground;
-        this.capFloors = new long[(stand.split ? ground.buttGrips : ground.fullGrips).size()];
-        Arrays.fill(capFloors, UNKNOWN);
         double foot = stand.setting.footMm();
         double armMm = foot - stand.setting.handMm();
         this.ranks = stand.shelf.buttMasses(stand.setting.shape()).rankedAt(-foot, k, armMm, this::cheapestCap);
@@ -90,22 +84,20 @@ final class ButtEnd {
 
     /** Cheapest cap that may go beside a grip. */
     private long cheapestCap(Cut cut) {
-        if (capFloors[cut.index()] == UNKNOWN) {
-            BitSet may = stand.shelf.capsBeside(stand.setting.shape(), cut.grip());
+        return capFloors.computeIfAbsent(stand.shelf.neighbours.caps(cut.grip()), may -> {
             long least = NONE;
             for (int c = 0; c < capPlaces.length; c++) {
                 if (may.get(capPlaces[c])) {
                     least = Math.min(least, caps.get(c).cost);
                 }
             }
-            capFloors[cut.index()] = least;
-        }
-        return capFloors[cut.index()];
+            return least;
+        });
     }
 
-    /** Where each cap stands among those of the blank ({@link Shelf#capsOn}), which keep their order; behind the last for none. */
+    /** Where each cap stands among those that are open ({@link Ground#caps}), which keep their order; behind the last for none. */
     private int[] capPlaces() {
-        List<ButtCap> all = stand.shelf.capsOn(stand.setting.shape());
+        List<ButtCap> all = stand.ground.caps;
         int[] places = new int[caps.size()];
         int place = 0;
         for (int c = 0; c < places.length; c++) {
@@ -248,13 +240,16 @@ final class ButtEnd {
     /** Caps that go with the grip nearest the butt, cheapest first. */
     private List<Option<ButtCap>> capsFor(Station station, Option<Grip> first) {
         Grip grip = Objects.requireNonNull(first.part);
-        return capsOf.computeIfAbsent(grip.id(), key -> {
+        return capsOf.computeIfAbsent(stand.shelf.neighbours.caps(grip), may -> {
             List<Option<ButtCap>> list = new ArrayList<>();
-            for (Option<ButtCap> cap : caps) {
-                stand.ground.seams.butt(stand.setting, cap.part, station, grip, stand.refusal.reset());
-                if (!stand.refusal.refused()) {
-                    cap.price(k);
-                    list.add(cap);
+            for (int c = 0; c < capPlaces.length; c++) {
+                Option<ButtCap> cap = caps.get(c);
+                if (may.get(capPlaces[c])) {
+                    stand.ground.seams.butt(stand.setting, cap.part, station, grip, stand.refusal.reset());
+                    if (!stand.refusal.refused()) {
+                        cap.price(k);
+                        list.add(cap);
+                    }
                 }
             }
             list.sort((a, b) -> Long.compare(a.cost, b.cost));

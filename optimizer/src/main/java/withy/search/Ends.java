@@ -1,7 +1,6 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +14,11 @@ import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
 
-/** Which butt cap goes with which tip-top on a blank: together they make the rod's length. */
+/** Which butt cap goes with which tip-top on a blank: together they make the rod's length. Parts that add the same length go with the same parts. */
 final class Ends {
+    /** What no cap adds, mm. */
+    private static final double NO_CAP_MM = 0;
+
     private final Ground ground;
     private final Setting setting;
     private final Refusal refusal = new Refusal();
@@ -29,20 +31,20 @@ final class Ends {
     /**
      * Caps that go with the same tip-tops: within one group every cap goes with every tip-top.
      *
-     * @param caps caps by id; the empty id stands for no cap
-     * @param tipTops tip-tops by id
+     * @param capsMm what its caps add to the rod's length, mm; no cap adds nothing
+     * @param tipTopsMm what its tip-tops add, mm
      */
-    record Group(Set<String> caps, Set<String> tipTops) {
+    record Group(Set<Double> capsMm, Set<Double> tipTopsMm) {
         boolean withoutCap() {
-            return caps.contains("");
+            return capsMm.contains(NO_CAP_MM);
         }
 
         boolean has(ButtCap cap) {
-            return caps.contains(cap.id());
+            return capsMm.contains(cap.addedMm());
         }
 
         boolean has(TipTop tipTop) {
-            return tipTops.contains(tipTop.id());
+            return tipTopsMm.contains(tipTop.addedMm());
         }
     }
 
@@ -51,18 +53,11 @@ final class Ends {
         if (!anyTipGoesOn()) {
             return List.of();
         }
-        Map<Double, Set<String>> capsByLength = new LinkedHashMap<>();
-        capsByLength.computeIfAbsent(0.0, any -> new TreeSet<>()).add("");
-        Map<Double, ButtCap> oneOf = new HashMap<>();
-        for (ButtCap cap : ground.caps) {
-            capsByLength.computeIfAbsent(cap.addedMm(), any -> new TreeSet<>()).add(cap.id());
-            oneOf.putIfAbsent(cap.addedMm(), cap);
-        }
-        Map<Set<String>, Set<String>> capsByTips = new LinkedHashMap<>();
-        capsByLength.forEach((added, caps) -> {
-            Set<String> tips = tipsFor(oneOf.get(added));
+        Map<Set<Double>, Set<Double>> capsByTips = new LinkedHashMap<>();
+        ground.oneCapOfLength.forEach((addedMm, cap) -> {
+            Set<Double> tips = tipsFor(cap);
             if (!tips.isEmpty()) {
-                capsByTips.computeIfAbsent(tips, any -> new TreeSet<>()).addAll(caps);
+                capsByTips.computeIfAbsent(tips, any -> new TreeSet<>()).add(addedMm);
             }
         });
         List<Group> groups = new ArrayList<>();
@@ -72,7 +67,7 @@ final class Ends {
 
     private boolean anyTipGoesOn() {
         double end = setting.blank().lengthMm();
-        for (TipTop tipTop : ground.tipTopsByLength) {
+        for (TipTop tipTop : ground.tipTops) {
             ground.rules.onPart(setting, new Placed(Station.TIP_TOP, tipTop, end, tipTop.addedMm()), refusal.reset());
             if (!refusal.refused()) {
                 return true;
@@ -81,20 +76,31 @@ final class Ends {
         return false;
     }
 
-    private Set<String> tipsFor(@Nullable ButtCap cap) {
-        Set<String> tips = new TreeSet<>();
-        double last = Double.NaN;
-        boolean fits = false;
-        for (TipTop tipTop : ground.tipTopsByLength) {
-            if (tipTop.addedMm() != last) {
-                ground.rules.onEnds(setting, cap, tipTop, refusal.reset());
-                fits = !refusal.refused();
-                last = tipTop.addedMm();
-            }
-            if (fits) {
-                tips.add(tipTop.id());
+    private Set<Double> tipsFor(@Nullable ButtCap cap) {
+        Set<Double> tips = new TreeSet<>();
+        for (TipTop tipTop : ground.oneTipTopOfLength) {
+            ground.rules.onEnds(setting, cap, tipTop, refusal.reset());
+            if (!refusal.refused()) {
+                tips.add(tipTop.addedMm());
             }
         }
         return tips;
+    }
+
+    /** One cap of each length that is added, null for none, by that length. */
+    static Map<Double, @Nullable ButtCap> oneCapOfLength(List<ButtCap> caps) {
+        Map<Double, @Nullable ButtCap> one = new LinkedHashMap<>();
+        one.put(NO_CAP_MM, null);
+        for (ButtCap cap : caps) {
+            one.putIfAbsent(cap.addedMm(), cap);
+        }
+        return one;
+    }
+
+    /** One tip-top of each length that is added. */
+    static List<TipTop> oneTipTopOfLength(List<TipTop> tipTops) {
+        Map<Double, TipTop> one = new LinkedHashMap<>();
+        tipTops.forEach(tipTop -> one.putIfAbsent(tipTop.addedMm(), tipTop));
+        return List.copyOf(one.values());
     }
 }

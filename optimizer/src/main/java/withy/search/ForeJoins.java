@@ -25,6 +25,11 @@ final class ForeJoins {
 
     private final Shelf shelf;
     private final Refusal refusal = new Refusal();
+    /** Rings by their faces. */
+    private final Alike rings;
+    /** Fore grips by the rear face and the recess there. */
+    private final Alike grips;
+
     private final Map<Front, byte[]> known = new HashMap<>();
     private final Map<Hooded, Boolean> none = new HashMap<>();
     private final BitSet[] followers;
@@ -32,7 +37,9 @@ final class ForeJoins {
 
     ForeJoins(Shelf shelf) {
         this.shelf = shelf;
-        this.followers = new BitSet[shelf.checks.length];
+        this.rings = Alike.of(shelf.checks.length, c -> shelf.checks[c].outerMm());
+        this.grips = Alike.of(shelf.fores.length, f -> GripFace.of(shelf.fores[f].grip()));
+        this.followers = new BitSet[rings.count()];
     }
 
     /** Ids of seat and hood, empty for none. */
@@ -43,24 +50,43 @@ final class ForeJoins {
         }
     }
 
-    private record Front(Hooded seat, int ring) {}
+    /** What of a fore grip decides whether it goes on ahead of a seat. */
+    private record GripFace(double rearOdMm, String recess) {
+        static GripFace of(Grip grip) {
+            return new GripFace(grip.rearOdMm(), grip.recessFamily());
+        }
+    }
+
+    /** All of a fore grip that what stands beside it depends upon. */
+    private record Trait(GripFace rear, double lengthMm, double frontOdMm, boolean finished, BitSet beside) {}
+
+    /** All of a fore grip of the shelf that what stands beside it depends upon, by {@code equals}. */
+    Object trait(int fore) {
+        Cut cut = shelf.fores[fore];
+        Grip grip = cut.grip();
+        BitSet beside = shelf.neighbours.rears(fore);
+        return new Trait(GripFace.of(grip), cut.lengthMm(), grip.frontOdMm(), grip.frontFinished(), beside);
+    }
+
+    /** What of a seat decides which fore grip goes on ahead of it, with the class of the ring between. */
+    private record Front(double odMm, String recess, int ring) {}
 
     /** True where a fore grip stands ahead of a seat with a ring of the shelf, or none, between. */
     boolean goes(SeatSet set, int ring, int fore) {
         if (ring != NO_RING && !shelf.neighbours.follows(ring, fore)) {
             return false;
         }
-        byte[] of = known.computeIfAbsent(new Front(Hooded.of(set), ring), any -> new byte[shelf.fores.length]);
-        if (of[fore] == 0) {
+        int between = ring == NO_RING ? NO_RING : rings.classOf()[ring];
+        Front front = new Front(set.frontFaceMm(), set.seat().recessFamily(), between);
+        byte[] of = known.computeIfAbsent(front, any -> new byte[grips.count()]);
+        int grip = grips.classOf()[fore];
+        if (of[grip] == 0) {
             Check check = ring == NO_RING ? null : shelf.checks[ring];
-            Grip grip = shelf.fores[fore].grip();
-            shelf.ground.seams.aheadOfSeat(shelf.ground.anySetting(), set, check, grip, refusal.reset());
-            byte said = (byte) (refusal.refused() ? -1 : 1);
-            for (int f = 0; f < of.length; f++) {
-                of[f] = shelf.fores[f].grip().equals(grip) ? said : of[f];
-            }
+            shelf.ground.seams.aheadOfSeat(
+                    shelf.ground.anySetting(), set, check, shelf.fores[fore].grip(), refusal.reset());
+            of[grip] = (byte) (refusal.refused() ? -1 : 1);
         }
-        return of[fore] > 0;
+        return of[grip] > 0;
     }
 
     /** True where no fore grip of the shelf stands ahead of a seat with a rear grip behind it, whatever rings are between. */
@@ -90,22 +116,27 @@ final class ForeJoins {
                 }
             }
         }
+        BitSet asked = new BitSet();
         for (int ring = 0; ring < shelf.checks.length; ring++) {
-            if (shelf.stations.allows(Station.FORE_CHECK, shelf.checks[ring]) && some(set, ring)) {
-                return true;
+            int like = rings.classOf()[ring];
+            if (!asked.get(like) && shelf.stations.allows(Station.FORE_CHECK, shelf.checks[ring])) {
+                asked.set(like);
+                if (some(set, ring)) {
+                    return true;
+                }
             }
         }
         return false;
     }
 
     private boolean some(SeatSet set, int ring) {
-        BitSet after = followers[ring];
+        BitSet after = followers[rings.classOf()[ring]];
         if (after == null) {
             after = new BitSet();
             for (int fore = 0; fore < shelf.fores.length; fore++) {
                 after.set(fore, shelf.neighbours.follows(ring, fore));
             }
-            followers[ring] = after;
+            followers[rings.classOf()[ring]] = after;
         }
         for (int fore = after.nextSetBit(0); fore >= 0; fore = after.nextSetBit(fore + 1)) {
             if (goes(set, ring, fore) && backed(set, fore)) {

@@ -11,7 +11,7 @@ import withy.catalog.Keeper;
  * @param keeper keeper, or the empty choice
  * @param decal inscription, or the empty choice
  */
-record Front(Seats.SeatOption seat, Ahead.Way way, Option<Keeper> keeper, Option<Decal> decal) {
+record Front(SeatGroup.SeatOption seat, Ahead.Way way, Option<Keeper> keeper, Option<Decal> decal) {
     /** With what stands behind the seat. */
     Chosen with(Behind.Way behind) {
         return new Chosen(this, behind);

@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.Objects;
 import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Grip;
@@ -11,12 +12,11 @@ import withy.rod.BlankShape;
 import withy.rod.Fitter;
 import withy.rod.GripFit;
 import withy.rod.Placed;
-import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
 
 /**
- * Least masses of the grips of one station on one blank, wherever the reel stands: as sold, with the widest bore the blank can ask for, and glue for
+ * Least masses of the grips of one station on one blank, or on any, wherever the reel stands: as sold, with the widest bore the blank can ask for, and glue for
  * its thinnest place. In mg about the rear end, with the range that end lies in, told from the reel foot.
  */
 final class GripMasses {
@@ -39,16 +39,16 @@ final class GripMasses {
     private final double[] loosestMm;
     private final Station station;
     private final Ground ground;
-    private final Setting any;
+    private final @Nullable BlankShape shape;
     private final Refusal refusal = new Refusal();
     private final byte[] known;
     private final double behindMm;
     private final double shallowMm;
 
-    private GripMasses(Shelf shelf, Cut[] cuts, Station station, BlankShape shape) {
+    private GripMasses(Shelf shelf, Cut[] cuts, Station station, @Nullable BlankShape shape) {
         this.station = station;
         this.ground = shelf.ground;
-        this.any = ground.anySetting(shape);
+        this.shape = shape;
         this.cuts = cuts;
         this.behindMm = shelf.deepestMm + shelf.widestCheckMm;
         this.shallowMm = shelf.shallowestMm;
@@ -65,45 +65,53 @@ final class GripMasses {
         this.known = new byte[cuts.length];
     }
 
-    static GripMasses rears(Shelf shelf, BlankShape shape) {
+    /**
+     * Of the rear or full grips of a shelf.
+     *
+     * @param on what they stand on
+     * @param shape the blank, or null where each is taken to fit
+     */
+    static GripMasses rears(Shelf shelf, Underlying on, @Nullable BlankShape shape) {
         GripMasses masses = new GripMasses(shelf, shelf.rears, Station.REAR_GRIP, shape);
         Ground ground = shelf.ground;
         double behind = masses.behindMm;
         for (int i = 0; i < shelf.rears.length; i++) {
             Cut cut = shelf.rears[i];
             if (cut.fills()) {
-                masses.filling(i, ground, shape);
+                masses.filling(i, ground, on);
             } else {
-                masses.fixed(i, ground, shape, -behind - cut.lengthMm(), -shelf.shallowestMm - cut.lengthMm(), false);
+                masses.fixed(i, ground, on, -behind - cut.lengthMm(), -shelf.shallowestMm - cut.lengthMm(), false);
             }
         }
         return masses;
     }
 
-    static GripMasses butts(Shelf shelf, BlankShape shape) {
+    /** Of the butt grips. */
+    static GripMasses butts(Shelf shelf, Underlying on, @Nullable BlankShape shape) {
         GripMasses masses = new GripMasses(shelf, shelf.butts, Station.BUTT_GRIP, shape);
         for (int i = 0; i < shelf.butts.length; i++) {
-            masses.fixed(i, shelf.ground, shape, -shelf.ground.lastFoot(), -shelf.ground.firstFoot(), true);
+            masses.fixed(i, shelf.ground, on, -shelf.ground.lastFoot(), -shelf.ground.firstFoot(), true);
         }
         return masses;
     }
 
-    static GripMasses fores(Shelf shelf, BlankShape shape) {
+    /** Of the fore grips. */
+    static GripMasses fores(Shelf shelf, Underlying on, @Nullable BlankShape shape) {
         GripMasses masses = new GripMasses(shelf, shelf.fores, Station.FORE_GRIP, shape);
         for (int i = 0; i < shelf.fores.length; i++) {
             double furthest = shelf.longestFrontMm + shelf.widestCheckMm;
-            masses.fixed(i, shelf.ground, shape, shelf.shortestFrontMm, furthest, false);
+            masses.fixed(i, shelf.ground, on, shelf.shortestFrontMm, furthest, false);
         }
         return masses;
     }
 
-    private void fixed(int i, Ground ground, BlankShape shape, double from, double to, boolean atButt) {
+    private void fixed(int i, Ground ground, Underlying on, double from, double to, boolean atButt) {
         Cut cut = cuts[i];
         double rear = atButt ? 0 : Math.max(0, ground.firstFoot() + from);
         double front = Math.max(rear, (atButt ? 0 : ground.lastFoot() + to) + cut.lengthMm());
-        double thick = shape.profile().largestBetween(rear, front);
+        double thick = on.thickest(rear, front);
         thickMm[i] = thick;
-        thinMm[i] = shape.profile().at(front);
+        thinMm[i] = on.thinnest(front);
         least[i] = cut.least(cut.widestBoreMm(thick, ground.reamRuled))
                 .plus(glue(ground.thinnestGlueGMl, thinMm[i], cut.lengthMm()));
         tightestMm[i] = rear;
@@ -114,11 +122,11 @@ final class GripMasses {
     }
 
     /** A full grip fills what lies between butt and seat: longer where the reel stands further up. */
-    private void filling(int i, Ground ground, BlankShape shape) {
+    private void filling(int i, Ground ground, Underlying on) {
         Cut cut = cuts[i];
         double least = Math.max(cut.grip().shortestMm(), ground.firstFoot() - behindMm);
-        thickMm[i] = shape.profile().largestBetween(0, ground.lastFoot());
-        thinMm[i] = shape.profile().at(ground.lastFoot());
+        thickMm[i] = on.thickest(0, ground.lastFoot());
+        thinMm[i] = on.thinnest(ground.lastFoot());
         fromMm[i] = -ground.lastFoot();
         toMm[i] = -ground.firstFoot();
         lengthMm[i] = ground.firstFoot();
@@ -158,7 +166,8 @@ final class GripMasses {
      */
     boolean possible(int i) {
         if (known[i] == 0) {
-            boolean may = cuts[i].fills() || fits(i, loosestMm[i], false) && fits(i, tightestMm[i], true);
+            boolean may =
+                    shape == null || cuts[i].fills() || fits(i, loosestMm[i], false) && fits(i, tightestMm[i], true);
             known[i] = (byte) (may ? 1 : -1);
         }
         return known[i] > 0;
@@ -166,7 +175,7 @@ final class GripMasses {
 
     private boolean fits(int i, double rear, boolean thickest) {
         Placed placed = new Placed(station, cuts[i].grip(), rear, cuts[i].lengthMm());
-        ground.rules.onPart(any, placed, refusal.reset());
+        ground.rules.onPart(ground.anySetting(Objects.requireNonNull(shape)), placed, refusal.reset());
         return !refusal.refused() || thickest != refusal.check().equals("loose");
     }
 
@@ -194,7 +203,7 @@ final class GripMasses {
     Ranked filledAt(int footMm, Linear k, double armMm, ToLongFunction<Cut> onward) {
         double shortest = Math.max(0, footMm - behindMm);
         double longest = Math.max(shortest, footMm - shallowMm);
-        TaperProfile profile = any.shape().profile();
+        TaperProfile profile = Objects.requireNonNull(shape).profile();
         double thick = profile.largestBetween(0, longest);
         double thin = profile.at(longest);
         long[] floors = new long[cuts.length];

@@ -1,7 +1,6 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -66,8 +65,11 @@ final class Ground {
     final List<Check> checks;
     final List<Keeper> keepers;
     final List<TipTop> tipTops;
-    /** The same by the length they add. */
-    final List<TipTop> tipTopsByLength;
+    /** One of each length that is added. */
+    final List<TipTop> oneTipTopOfLength;
+
+    /** One cap of each length that is added, null for none, by that length, mm. */
+    final Map<Double, @Nullable ButtCap> oneCapOfLength;
 
     final List<WrapThread> threads;
     final List<Finish> finishes;
@@ -132,9 +134,8 @@ final class Ground {
         this.checks = candidates.of(PartKind.CHECK, Check.class);
         this.keepers = candidates.of(PartKind.KEEPER, Keeper.class);
         this.tipTops = candidates.of(PartKind.TIP_TOP, TipTop.class);
-        this.tipTopsByLength = tipTops.stream()
-                .sorted(Comparator.comparingDouble(TipTop::addedMm))
-                .toList();
+        this.oneTipTopOfLength = Ends.oneTipTopOfLength(tipTops);
+        this.oneCapOfLength = Ends.oneCapOfLength(caps);
         this.threads = candidates.of(PartKind.THREAD, WrapThread.class);
         this.finishes = candidates.of(PartKind.FINISH, Finish.class);
         this.adhesives = candidates.of(PartKind.ADHESIVE, Adhesive.class);

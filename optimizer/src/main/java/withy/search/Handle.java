@@ -72,7 +72,7 @@ final class Handle {
         }
         long best = Math.min(under, NONE);
         for (int s = next(0, leastClass, best); s >= 0; s = next(s + 1, leastClass, best)) {
-            for (Seats.SeatGroup group : seat(s, leastClass)) {
+            for (SeatGroup group : seat(s, leastClass)) {
                 long seat = cheapest(group, leastClass);
                 if (TrainGraph.none(seat)) {
                     continue;
@@ -112,7 +112,7 @@ final class Handle {
     }
 
     /** The seat at a place in that order, with what may go with it. */
-    List<Seats.SeatGroup> seat(int place, int leastClass) {
+    List<SeatGroup> seat(int place, int leastClass) {
         return stand.seat(seats(leastClass).at(place));
     }
 
@@ -129,15 +129,8 @@ final class Handle {
     }
 
     /** Cost of the cheapest seat of a group of at least one class, or {@link TrainGraph#none}. */
-    long cheapest(Seats.SeatGroup group, int leastClass) {
-        long cheapest = NONE;
-        for (Seats.SeatOption option : group.options()) {
-            if (option.durabilityClass() >= leastClass) {
-                option.option().price(k);
-                cheapest = Math.min(cheapest, option.option().cost);
-            }
-        }
-        return cheapest;
+    long cheapest(SeatGroup group, int leastClass) {
+        return group.cheapest(k, leastClass);
     }
 
     /** Every rear grip. */
@@ -148,13 +141,13 @@ final class Handle {
     /** Keeps the cheapest way around a seat. */
     private final class Cheapest implements Ahead.Asked, Ahead.Visitor {
         private final @Nullable Fitter dress;
-        private final Seats.SeatGroup seat;
+        private final SeatGroup seat;
         private final long back;
         private long best;
         private boolean found;
 
         /** With the cheapest way behind the seat beside any grips. */
-        Cheapest(@Nullable Fitter dress, Seats.SeatGroup seat, long back, long under) {
+        Cheapest(@Nullable Fitter dress, SeatGroup seat, long back, long under) {
             this.dress = dress;
             this.seat = seat;
             this.back = back;
@@ -174,6 +167,11 @@ final class Handle {
         @Override
         public long behind(BitSet beside, long ahead) {
             return behind.best(seat, beside, best - ahead);
+        }
+
+        @Override
+        public boolean cheapest() {
+            return true;
         }
 
         @Override

@@ -22,10 +22,10 @@ final class HandleLabels {
     private final LongSupplier under;
     private final LongSupplier limit;
     private final BooleanSupplier step;
-    private final Map<Seats.SeatOption, Map<BitSet, Ways>> known;
+    private final Map<SeatGroup, Map<BitSet, Ways>> known;
     private final Unbeaten<Chosen> handles;
     private Map<BitSet, Ahead> fronts = new IdentityHashMap<>();
-    private Seats.@Nullable SeatOption seat;
+    private @Nullable SeatGroup seat;
 
     /**
      * @param tests prices, the first those last set
@@ -41,7 +41,7 @@ final class HandleLabels {
             List<Test> tests,
             boolean[] decides,
             TrainCosts[] costs,
-            Map<Seats.SeatOption, Map<BitSet, Ways>> known,
+            Map<SeatGroup, Map<BitSet, Ways>> known,
             LongSupplier under,
             LongSupplier limit,
             BooleanSupplier step) {
@@ -72,9 +72,9 @@ final class HandleLabels {
         long rest = with.rest();
         boolean[] more = {true};
         handle.fronts(with.stand.dress(with.with), with.leastClass, under.getAsLong() - rest, (front, cost) -> {
-            if (front.seat() != seat) {
+            if (front.seat().group() != seat) {
                 more[0] = more[0] && combine(handle);
-                seat = front.seat();
+                seat = front.seat().group();
             }
             more[0] = more[0] && step.getAsBoolean();
             if (more[0]) {
@@ -125,7 +125,7 @@ final class HandleLabels {
 
     /** What may stand behind a seat beside certain rear grips; the thread does not matter there. */
     private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under) {
-        Map<BitSet, Ways> of = known.computeIfAbsent(any.seat(), seat -> new IdentityHashMap<>());
+        Map<BitSet, Ways> of = known.computeIfAbsent(any.seat().group(), group -> new IdentityHashMap<>());
         Ways before = of.get(match);
         if (before != null && before.under >= under) {
             return before.list;

@@ -32,31 +32,33 @@ final class HandleWalk {
         }
     }
 
-    private void seat(Seats.SeatGroup group) {
-        for (Seats.SeatOption option : group.options()) {
-            if (limit == Long.MIN_VALUE) {
-                return;
-            }
-            if (option.durabilityClass() < leastClass) {
-                continue;
-            }
-            option.option().price(handle.k);
-            long back = handle.behind.best(group, handle.all(), limit - option.option().cost - handle.aheadFloor());
-            if (!TrainGraph.none(back)) {
-                Around around = new Around(group, option, back);
-                handle.ahead.ways(option.set(), around, around);
-            }
+    private void seat(SeatGroup group) {
+        if (limit == Long.MIN_VALUE) {
+            return;
         }
+        long cheapest = handle.cheapest(group, leastClass);
+        long back = TrainGraph.none(cheapest)
+                ? NONE
+                : handle.behind.best(group, handle.all(), limit - cheapest - handle.aheadFloor());
+        if (TrainGraph.none(back)) {
+            return;
+        }
+        long besides = back + handle.aheadFloor();
+        group.below(handle.k, leastClass, limit - besides, option -> {
+            Around around = new Around(group, option, back);
+            handle.ahead.ways(option.set(), around, around);
+            return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - besides;
+        });
     }
 
     /** The ways around one seat. */
     private final class Around implements Ahead.Asked, Ahead.Visitor {
-        private final Seats.SeatGroup group;
-        private final Seats.SeatOption seat;
+        private final SeatGroup group;
+        private final SeatGroup.SeatOption seat;
         private final long back;
 
         /** With the cheapest way behind the seat beside any grips. */
-        Around(Seats.SeatGroup group, Seats.SeatOption seat, long back) {
+        Around(SeatGroup group, SeatGroup.SeatOption seat, long back) {
             this.group = group;
             this.seat = seat;
             this.back = back;
@@ -70,6 +72,11 @@ final class HandleWalk {
         @Override
         public long under() {
             return under(back);
+        }
+
+        @Override
+        public boolean cheapest() {
+            return false;
         }
 
         @Override

@@ -5,39 +5,43 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Check;
+import withy.catalog.Grip;
 import withy.rod.SeatSet;
 import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
 
 /**
- * Which checks, or none, join which rear grips to one seat: told by the parts alone, so the same on every blank. Each pair is asked of the rules once,
- * when it is first wanted. Sets of checks hold the index on the shelf plus one; 0 stands for none. Not for several threads at once.
+ * Which checks, or none, join which rear grips to a seat with one rear face: told by the faces alone, so the same on every blank. Faces that are alike are asked
+ * of the rules once, when they are first wanted. Sets of checks hold the index on the shelf plus one; 0 stands for none. Not for several threads at once.
  */
 final class Joins {
     private final Shelf shelf;
     private final SeatSet set;
     private final Setting setting;
     private final Refusal refusal = new Refusal();
-    private final BitSet possible = new BitSet();
-    private final Map<Integer, Pairs> byGrip = new HashMap<>();
+    private final BitSet possible;
+    /** By the grip's front face. */
+    private final Map<Double, BitSet> joined = new HashMap<>();
 
+    /**
+     * @param set any with this rear face
+     */
     Joins(Shelf shelf, SeatSet set) {
         this.shelf = shelf;
         this.set = set;
         this.setting = shelf.ground.anySetting();
+        BitSet allowed = new BitSet();
         for (int c = 0; c <= shelf.checks.length; c++) {
             Check check = part(c);
-            boolean allowed = check == null
-                    ? shelf.stations.optional(Station.REAR_CHECK)
-                    : shelf.stations.allows(Station.REAR_CHECK, check);
-            shelf.ground.seams.behindSeat(setting, null, check, set, refusal.reset());
-            possible.set(c, allowed && !refusal.refused());
+            allowed.set(
+                    c,
+                    check == null
+                            ? shelf.stations.optional(Station.REAR_CHECK)
+                            : shelf.stations.allows(Station.REAR_CHECK, check));
         }
+        this.possible = joining(allowed, null);
     }
-
-    /** What is known of one grip: the checks asked about, and those of them that join it. */
-    private record Pairs(BitSet asked, BitSet joined) {}
 
     /** True where no rear grip goes behind the seat. */
     boolean none() {
@@ -49,37 +53,32 @@ final class Joins {
         return true;
     }
 
-    /** Every check, or none, that joins a grip to the seat. */
-    BitSet rings(Cut rear) {
-        return through(possible, rear);
-    }
-
     /** True where some check, or none, joins a grip to the seat. */
     boolean some(Cut rear) {
         return !rings(rear).isEmpty();
     }
 
-    /** Those that join a grip to the seat, of these and of such as were asked about earlier. */
-    BitSet through(BitSet checks, Cut rear) {
-        Pairs of = byGrip.computeIfAbsent(
-                rear.index(),
-                any -> new Pairs(new BitSet(shelf.checks.length + 1), new BitSet(shelf.checks.length + 1)));
-        for (int c = checks.nextSetBit(0); c >= 0; c = checks.nextSetBit(c + 1)) {
-            if (!of.asked.get(c)) {
-                of.asked.set(c);
-                if (asked(c, rear)) {
-                    of.joined.set(c);
-                }
-            }
-        }
-        return of.joined;
+    /** Every check, or none, that joins a grip to the seat. */
+    BitSet rings(Cut rear) {
+        return joined.computeIfAbsent(rear.grip().frontOdMm(), any -> joining(possible, rear.grip()));
     }
 
-    private boolean asked(int check, Cut rear) {
-        if (!possible.get(check)) {
-            return false;
+    /** Those of some checks that go on the seat, with a grip or without. */
+    private BitSet joining(BitSet checks, @Nullable Grip rear) {
+        Map<Double, Boolean> asked = new HashMap<>();
+        BitSet joining = new BitSet(shelf.checks.length + 1);
+        for (int c = checks.nextSetBit(0); c >= 0; c = checks.nextSetBit(c + 1)) {
+            Check check = part(c);
+            boolean joins = check == null
+                    ? joins(null, rear)
+                    : asked.computeIfAbsent(check.outerMm(), any -> joins(check, rear));
+            joining.set(c, joins);
         }
-        shelf.ground.seams.behindSeat(setting, rear.grip(), part(check), set, refusal.reset());
+        return joining;
+    }
+
+    private boolean joins(@Nullable Check check, @Nullable Grip rear) {
+        shelf.ground.seams.behindSeat(setting, rear, check, set, refusal.reset());
         return !refusal.refused();
     }
 

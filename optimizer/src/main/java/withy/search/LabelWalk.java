@@ -28,7 +28,7 @@ final class LabelWalk implements Walk {
     private final Leaf leaf;
     private final long mostSteps;
     private final BooleanSupplier interrupted;
-    private final Map<Stand, Map<Seats.SeatOption, Map<BitSet, HandleLabels.Ways>>> behind = new IdentityHashMap<>();
+    private final Map<Stand, Map<SeatGroup, Map<BitSet, HandleLabels.Ways>>> behind = new IdentityHashMap<>();
     private long limit;
     private long steps;
     private boolean gaveUp;

@@ -3,6 +3,7 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,14 +17,18 @@ import withy.rules.Seams;
 
 /**
  * Which grips of a shelf go beside which, and what seat and rear grip are worth side by side: told by the parts alone, looked up by their places on the
- * shelf. Equal sets are one object. Not for several threads at once.
+ * shelf. Sets that are told alike are one object. Not for several threads at once.
  */
 final class Neighbours {
     private final Shelf shelf;
     private final Ground ground;
     private final @Nullable BitSet[] butts;
     private final @Nullable BitSet[] rears;
-    private final byte[][] follows;
+    private final Alike foreFaces;
+    /** By the diameter of the ring. */
+    private final Map<Double, byte[]> follows = new HashMap<>();
+
+    private final Map<ButtFace, BitSet> caps = new HashMap<>();
     private final Refusal refusal = new Refusal();
     private final Map<ReelSeat, Pairs> pairs = new IdentityHashMap<>();
     private @Nullable List<BitSet> buttSets;
@@ -33,7 +38,7 @@ final class Neighbours {
         this.ground = shelf.ground;
         this.butts = new BitSet[(shelf.split ? ground.rearGrips : ground.fullGrips).size()];
         this.rears = new BitSet[shelf.fores.length];
-        this.follows = new byte[shelf.checks.length][];
+        this.foreFaces = Alike.of(shelf.fores.length, f -> shelf.fores[f].grip().rearOdMm());
     }
 
     /**
@@ -52,6 +57,25 @@ final class Neighbours {
             butts[rear.index()] = known;
         }
         return known;
+    }
+
+    /** What of a grip at the butt end a cap meets. */
+    private record ButtFace(double odMm, boolean closed) {}
+
+    /** Caps that go beside a grip at the butt end, as indexes into those that are open ({@link Ground#caps}); behind the last stands no cap. */
+    BitSet caps(Grip grip) {
+        return caps.computeIfAbsent(new ButtFace(grip.rearOdMm(), grip.rearClosed()), any -> {
+            BitSet may = new BitSet();
+            Face rear = Seams.rearOf(shelf.split ? Station.BUTT_GRIP : Station.REAR_GRIP, grip);
+            for (int c = 0; c < ground.caps.size() && !(ground.handleRule && grip.rearClosed()); c++) {
+                Face cap = Seams.of(ground.caps.get(c));
+                ground.rules.onNeighbours(ground.anySetting(), cap, rear, refusal.reset());
+                may.set(c, !refusal.refused());
+            }
+            boolean bare = grip.rearClosed() || !ground.handleRule;
+            may.set(ground.caps.size(), shelf.stations.optional(Station.BUTT_CAP) && bare);
+            return may;
+        });
     }
 
     /** The sets that {@link #butts} gives for the rear grips of the shelf, each once. */
@@ -87,18 +111,15 @@ final class Neighbours {
 
     /** True where a fore grip of the shelf goes before a ring of the shelf, told by their places; asked of the rules when it is first wanted. */
     boolean follows(int check, int fore) {
-        byte[] known = follows[check];
-        if (known == null) {
-            known = new byte[shelf.fores.length];
-            follows[check] = known;
-        }
-        if (known[fore] == 0) {
+        byte[] known = follows.computeIfAbsent(shelf.checks[check].outerMm(), any -> new byte[foreFaces.count()]);
+        int face = foreFaces.classOf()[fore];
+        if (known[face] == 0) {
             Face ring = Seams.of(Station.FORE_CHECK, shelf.checks[check]);
             Face rear = Seams.rearOf(Station.FORE_GRIP, shelf.fores[fore].grip());
             ground.rules.onNeighbours(ground.anySetting(), ring, rear, refusal.reset());
-            known[fore] = (byte) (refusal.refused() ? -1 : 1);
+            known[face] = (byte) (refusal.refused() ? -1 : 1);
         }
-        return known[fore] > 0;
+        return known[face] > 0;
     }
 
     /** What a seat is worth beside each rear grip. */

@@ -41,6 +41,8 @@ record Node(
 
     /** How closely a node has been looked at; the bound gets better and dearer. */
     enum Stage {
+        /** Every station takes its best part, those of the handle as if any blank were under them. */
+        LISTED,
         /** Every station takes its best part. */
         OPENED,
         /** The exact guide train, as near the reel as any layout brings it. */

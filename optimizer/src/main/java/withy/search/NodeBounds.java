@@ -29,7 +29,7 @@ final class NodeBounds {
      * @param limit above it only "not below the limit" is of interest
      */
     long of(Node node, Linear k, long limit) {
-        boolean exactTrain = TrainFloors.works(k) && node.stage() != Node.Stage.OPENED;
+        boolean exactTrain = TrainFloors.works(k) && node.stage().compareTo(Node.Stage.LOOKED) >= 0;
         Setting setting = node.setting();
         if (setting != null) {
             long blank = node.site().blankCost().at(setting.footMm(), k);
@@ -171,7 +171,9 @@ final class NodeBounds {
     }
 
     private static long handle(Node node, HandleForm form, Linear k) {
-        return node.site().shelf(form).priced(k).on(node.shape()).handle(node.leastClass());
+        PriceList list = node.site().shelf(form).priced(k);
+        BlankPrices prices = node.stage() == Node.Stage.LISTED ? list.onAny() : list.on(node.shape());
+        return prices.handle(node.leastClass());
     }
 
     private long train(Node node, Linear k) {

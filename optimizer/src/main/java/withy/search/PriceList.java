@@ -1,7 +1,7 @@
 package withy.search;
 
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
@@ -29,6 +29,8 @@ final class PriceList {
     /** Furthest that the glue of a cap reaches into the butt, mm. */
     private static final double CAP_GLUE_MM = 20;
 
+    private static final long UNKNOWN = Long.MIN_VALUE;
+
     final Linear k;
     final Shelf shelf;
     final double armMm;
@@ -38,8 +40,9 @@ final class PriceList {
 
     private final Ground ground;
     private final Map<String, BlankPrices> blanks = new HashMap<>();
-    private final Map<ButtCap, Long> caps = new IdentityHashMap<>();
+    private final long[] caps;
     private final Map<Station, long[]> checks = new HashMap<>();
+    private @Nullable BlankPrices any;
     private @Nullable Long moneyAnywhere;
 
     PriceList(Shelf shelf, Linear k) {
@@ -48,20 +51,34 @@ final class PriceList {
         this.k = k;
         this.armMm = Setting.armMm(ground.brief);
         this.keeperFloor = keeper();
+        this.caps = new long[ground.caps.size()];
+        Arrays.fill(caps, UNKNOWN);
         this.seats = new SeatFloors(this);
     }
 
     /** The same on one blank. */
     BlankPrices on(BlankShape shape) {
-        return blanks.computeIfAbsent(shape.blank().id(), id -> new BlankPrices(this, shape));
+        return blanks.computeIfAbsent(shape.blank().id(), id -> new BlankPrices(this, new OneBlank(shelf, shape)));
     }
 
-    /** A cap, wherever the reel stands. */
-    long cap(ButtCap cap) {
-        return caps.computeIfAbsent(cap, any -> {
+    /** The same on any blank. */
+    BlankPrices onAny() {
+        BlankPrices known = any;
+        if (known == null) {
+            known = new BlankPrices(this, shelf.anyBlank());
+            any = known;
+        }
+        return known;
+    }
+
+    /** A cap by its place among those that are open ({@link Ground#caps}), wherever the reel stands. */
+    long cap(int place) {
+        if (caps[place] == UNKNOWN) {
+            ButtCap cap = ground.caps.get(place);
             double from = -ground.lastFoot() - cap.addedMm();
-            return small(cap, Station.BUTT_CAP, from, -ground.firstFoot() + CAP_GLUE_MM);
-        });
+            caps[place] = small(cap, Station.BUTT_CAP, from, -ground.firstFoot() + CAP_GLUE_MM);
+        }
+        return caps[place];
     }
 
     /** Every check of the shelf at a station that lies between two places told from the reel foot; {@link TrainGraph#NONE} where it may not stand there. */

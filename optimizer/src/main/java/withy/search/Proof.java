@@ -21,6 +21,9 @@ final class Proof implements LayoutWork.Search {
     /** With fewer blanks open than this, multipliers are as soon learnt on the way. */
     private static final int WORTH_A_LOOK = 4;
 
+    /** With fewer blanks than this, each is as soon opened as all are listed. */
+    private static final int WORTH_LISTING = 6;
+
     /** Blanks opened between two looks at whether to go on. */
     private static final int SITES_UNWATCHED = 32;
 
@@ -42,6 +45,8 @@ final class Proof implements LayoutWork.Search {
     private boolean ceilingsBite;
     /** True where the first build found ends it. */
     private boolean firstWillDo;
+    /** How closely blanks are looked at to begin with. */
+    private Node.Stage first = Node.Stage.OPENED;
 
     Proof(Task task, Watch watch) {
         this.task = task;
@@ -145,6 +150,7 @@ final class Proof implements LayoutWork.Search {
     /** False where it was interrupted on the way. */
     private boolean openSites() {
         int looked = 0;
+        first = !firstWillDo && task.ground.sites().size() >= WORTH_LISTING ? Node.Stage.LISTED : Node.Stage.OPENED;
         for (Site site : task.ground.sites()) {
             if (++looked % SITES_UNWATCHED == 0 && watch.interrupted().getAsBoolean()) {
                 return false;
@@ -154,9 +160,13 @@ final class Proof implements LayoutWork.Search {
         return true;
     }
 
+    /** False where no cap and tip-top make a rod of the length wanted, or a part that is given goes nowhere on the blank. */
+    private static boolean mayHold(Site site) {
+        return !site.ends().isEmpty() && site.mayHaveGiven();
+    }
+
     private void open(Site site) {
-        if (site.ends().isEmpty()
-                || !site.mayHaveGiven()
+        if (first == Node.Stage.OPENED && !mayHold(site)
                 || firstWillDo && !(site.mayHaveTrain() && site.mayJoinSeat())) {
             return;
         }
@@ -166,7 +176,7 @@ final class Proof implements LayoutWork.Search {
         }
         long floor = Long.MIN_VALUE;
         for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
-            Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, Node.Stage.OPENED, version);
+            Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, first, version);
             if (firstWillDo) {
                 if (bounds.mayAfford(node)) {
                     open.add(node);
@@ -186,8 +196,12 @@ final class Proof implements LayoutWork.Search {
     /** Works one layout before the search begins. */
     private void begin() {
         Node first = open.peek();
-        while (first != null && first.version() == UNSEEN) {
-            add(open.remove());
+        while (first != null && (first.version() == UNSEEN || first.stage() == Node.Stage.LISTED)) {
+            if (first.version() == UNSEEN) {
+                add(open.remove());
+            } else {
+                work(open.remove());
+            }
             first = open.peek();
         }
         Node layout = first == null || open.size() < WORTH_A_LOOK
@@ -219,6 +233,9 @@ final class Proof implements LayoutWork.Search {
             return;
         }
         if (firstWillDo && handleIsNext(node) && !bounds.mayHold(node, linear(node.leastClass()))) {
+            return;
+        }
+        if (node.stage() == Node.Stage.LISTED && !mayHold(node.site())) {
             return;
         }
         Setting setting = node.setting();

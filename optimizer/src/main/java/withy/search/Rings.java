@@ -1,7 +1,9 @@
 package withy.search;
 
-import java.util.BitSet;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Check;
@@ -14,7 +16,7 @@ final class Rings {
     private final Linear k;
     private final Ranked ranks;
     private final @Nullable Option<Check> none;
-    private final Map<Long, Below> all = new HashMap<>();
+    private final Map<Long, Below> known = new HashMap<>();
 
     Rings(Stand stand, Ranked ranks, Linear k) {
         this.stand = stand;
@@ -61,41 +63,50 @@ final class Rings {
         return Math.min(0, ranks.least());
     }
 
-    /** Those with the front face at one place that cost less than a limit. */
+    /** Those with the front face at one place that cost less than a limit, and perhaps some that do not: of such as leave the same behind and before them the cheapest. */
     Below below(double frontMm, long limit) {
-        return new Below(frontMm, limit);
+        Long key = Stand.key(frontMm);
+        Below of = known.get(key);
+        if (of == null || of.under < limit) {
+            of = new Below(frontMm, limit);
+            known.put(key, of);
+        }
+        return of;
     }
 
-    /** All with the front face at one place. */
+    /** All with the front face at one place, of such as leave the same behind and before them the cheapest. */
     Below all(double frontMm) {
-        return all.computeIfAbsent(Stand.key(frontMm), any -> new Below(frontMm, TrainGraph.NONE));
+        return below(frontMm, TrainGraph.NONE);
     }
+
+    /** Where a ring leaves the grip behind it, and what face it shows there. */
+    private record Leaves(double widthMm, double outerMm) {}
 
     /** Those below a limit at one place. */
     final class Below {
-        /** Which there are. */
-        final BitSet all = new BitSet();
-
-        private final @Nullable Option<Check>[] options;
+        private final long under;
+        private final List<Ring> rings = new ArrayList<>();
         private long least = TrainGraph.NONE;
 
-        @SuppressWarnings("unchecked")
         private Below(double frontMm, long limit) {
-            options = new Option[stand.shelf.checks.length + 1];
+            under = limit;
+            Map<Leaves, Ring> cheapest = new LinkedHashMap<>();
             for (int rank = first(); has(rank) && floor(rank) < limit; rank++) {
                 Option<Check> check = check(rank, frontMm);
                 if (check != null && check.cost < limit) {
-                    options[at(rank)] = check;
-                    all.set(at(rank));
+                    Ring ring = new Ring(at(rank), check, check.cost);
+                    Check part = check.part;
+                    Leaves leaves = part == null ? new Leaves(0, 0) : new Leaves(part.widthMm(), part.outerMm());
+                    cheapest.merge(leaves, ring, (one, other) -> other.cost < one.cost ? other : one);
                     least = Math.min(least, check.cost);
                 }
             }
+            rings.addAll(cheapest.values());
         }
 
-        /** One of them, or null. */
-        @Nullable
-        Option<Check> of(int ring) {
-            return options[ring];
+        /** They. */
+        List<Ring> rings() {
+            return rings;
         }
 
         /** What the cheapest costs. */
@@ -103,4 +114,13 @@ final class Rings {
             return least;
         }
     }
+
+    /**
+     * One of them.
+     *
+     * @param place its index on the shelf plus one; 0 for none
+     * @param check the check, or the empty choice
+     * @param cost what it costs
+     */
+    record Ring(int place, Option<Check> check, long cost) {}
 }

@@ -9,7 +9,6 @@ import withy.catalog.Hood;
 import withy.catalog.ReelSeat;
 import withy.catalog.SeatEnd;
 import withy.mechanics.ArborRings;
-import withy.rod.BlankShape;
 import withy.rod.SeatGap;
 import withy.rod.Setting;
 import withy.rod.Station;
@@ -62,23 +61,21 @@ final class SeatFloors {
     }
 
     /**
-     * A number a seat of the shelf with hood and arbors costs no less than on a blank; {@link TrainGraph#NONE} where it does not go on it.
+     * A number a seat of the shelf with hood and arbors costs no less than on a blank, or on any; {@link TrainGraph#NONE} where it does not go on it.
      *
      * @param leastClass class of the weaker of seat and hood
      * @param firstMm reel foot nearest the butt, mm
      * @param lastMm reel foot furthest from it, mm
      */
-    long of(int place, int leastClass, BlankShape shape, double firstMm, double lastMm) {
+    long of(int place, int leastClass, Underlying on, double firstMm, double lastMm) {
         ReelSeat seat = shelf.seats[place];
         double rear = -seat.footCentreMm();
         double front = rear + seat.lengthMm();
-        double thin = Math.min(
-                shape.profile().at(Math.max(0, lastMm + rear)), shape.profile().at(Math.max(0, firstMm + rear)));
+        double thin = Math.min(on.thinnest(Math.max(0, lastMm + rear)), on.thinnest(Math.max(0, firstMm + rear)));
         if (ground.boreRuled && seat.boreMm() < thin - 0.01) {
             return TrainGraph.NONE;
         }
-        long style = ground.style.part(shape.blank(), shelf.form, Station.SEAT, seat, 1)
-                + shelf.neighbours.pairs(seat).most();
+        long style = on.style(seat) + shelf.neighbours.pairs(seat).most();
         long own = parts(place, leastClass);
         if (TrainGraph.none(own)) {
             return own;
@@ -87,8 +84,8 @@ final class SeatFloors {
         double c = k.perMgAt((rear + front) / 2, armMm);
         long seatWished = k.perMilliStep() * ground.wishes.seat(seat) + list.missed(seat, Station.SEAT);
         long filled = c < 0
-                ? (long) Math.floor(c * mostFillingMg(seat, shape)) + arbors(seat, shape, 0, firstMm, lastMm)
-                : arbors(seat, shape, c, firstMm, lastMm);
+                ? (long) Math.floor(c * mostFillingMg(seat, on)) + arbors(seat, on, 0, firstMm, lastMm)
+                : arbors(seat, on, c, firstMm, lastMm);
         return own + filled + seatWished - k.perStyleCenti() * style;
     }
 
@@ -133,10 +130,10 @@ final class SeatFloors {
     }
 
     /** Mass that what fills a seat does not exceed, mg: its whole bore around the thinnest blank filled, and glue on both sides. */
-    private double mostFillingMg(ReelSeat seat, BlankShape shape) {
+    private double mostFillingMg(ReelSeat seat, Underlying on) {
         double rear = Math.max(0, ground.firstFoot() - seat.footCentreMm());
-        double thick = shape.profile().largestBetween(rear, Math.max(rear, ground.lastFoot() + seat.lengthMm()));
-        double thin = shape.profile().at(ground.lastFoot() + seat.lengthMm());
+        double thick = on.thickest(rear, Math.max(rear, ground.lastFoot() + seat.lengthMm()));
+        double thin = on.thinnest(ground.lastFoot() + seat.lengthMm());
         double bore = Math.max(seat.boreMm(), thick);
         double densest = ground.catalog.rates().tapeDensityGMm3();
         for (Arbor arbor : ground.arbors) {
@@ -150,10 +147,10 @@ final class SeatFloors {
     }
 
     /** Least that fills the gap between seat and blank, with its glue, where the blank is thickest: elsewhere the gap is wider. */
-    private long arbors(ReelSeat seat, BlankShape shape, double c, double firstMm, double lastMm) {
+    private long arbors(ReelSeat seat, Underlying on, double c, double firstMm, double lastMm) {
         double rear = Math.max(0, firstMm - seat.footCentreMm());
         double front = Math.max(rear, lastMm + seat.lengthMm());
-        double thick = shape.profile().largestBetween(rear, front);
+        double thick = on.thickest(rear, front);
         if ((seat.boreMm() - thick) / 2 < ArborRings.TAPE_UP_TO_MM + 0.01 || !ground.boreRuled) {
             return wished;
         }
@@ -161,7 +158,7 @@ final class SeatFloors {
         double inner = thick + SeatGap.OVER_BLANK_MM + ARBOR_PLAY_MM;
         int rings = ArborRings.count(seat.lengthMm(), ground.brief.durabilityClass());
         double volume = Math.PI / 4 * (outer * outer - inner * inner) * rings * SeatGap.RING_MM;
-        double glueMg = glueMg(seat.boreMm() + shape.profile().at(front), rings * SeatGap.RING_MM);
+        double glueMg = glueMg(seat.boreMm() + on.thinnest(front), rings * SeatGap.RING_MM);
         long least = TrainGraph.NONE;
         for (int i = 0; i < arborMoney[rings].length; i++) {
             double mg = Math.max(0, volume * ground.arbors.get(i).densityGMm3() * 1000 + glueMg - ROUNDING_MG);

@@ -1,9 +1,10 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Arbor;
@@ -43,47 +44,13 @@ final class Seats {
         this.known = new List[shelf.seats.length];
     }
 
-    /**
-     * A seat with hood and arbors.
-     *
-     * @param set the parts
-     * @param option what they add together
-     */
-    record SeatOption(SeatSet set, Option<ReelSeat> option) {
-        /** Class of the weaker of seat and hood. */
-        int durabilityClass() {
-            int seat = set.seat().facts().durabilityClass();
-            Hood hood = set.hood();
-            return hood == null ? seat : Math.min(seat, hood.facts().durabilityClass());
-        }
-    }
-
-    /**
-     * One seat with every hood and arbor that leaves its faces as they are: what stands behind and ahead of it is the same for all.
-     *
-     * @param set any of them
-     * @param options all of them
-     */
-    record SeatGroup(SeatSet set, List<SeatOption> options) {}
-
     /** A seat of the shelf with every hood and arbor that goes with it here; none where it does not fit. */
     List<SeatGroup> at(int i) {
         List<SeatGroup> groups = known[i];
         if (groups == null) {
-            groups = new ArrayList<>();
             ReelSeat seat = shelf.seats[i];
             double from = setting.footMm() - seat.footCentreMm();
-            if (beside.mayStand(seat, from) && fits(seat, from)) {
-                List<SeatOption> all = new ArrayList<>();
-                Map<Arbor, Share> cut = new IdentityHashMap<>();
-                for (Hood hood : shelf.hoodsFor(seat)) {
-                    arbors(seat, hood, from, cut, all);
-                }
-                if (stations.optional(Station.HOOD)) {
-                    arbors(seat, null, from, cut, all);
-                }
-                group(all, groups);
-            }
+            groups = beside.mayStand(seat, from) && fits(seat, from) ? groups(seat, from) : List.of();
             known[i] = groups;
         }
         return groups;
@@ -94,40 +61,65 @@ final class Seats {
         return !refusal.refused();
     }
 
-    private static void group(List<SeatOption> options, List<SeatGroup> to) {
-        for (SeatOption option : options) {
-            SeatGroup same = null;
-            for (int i = 0; i < to.size(); i++) {
-                SeatSet set = to.get(i).set();
-                if (set.rearFaceMm() == option.set.rearFaceMm() && set.frontFaceMm() == option.set.frontFaceMm()) {
-                    same = to.get(i);
-                }
+    /** Faces of a seat with a hood, mm. */
+    private record Faces(double rearMm, double frontMm) {}
+
+    private List<SeatGroup> groups(ReelSeat seat, double from) {
+        Map<Faces, List<SeatGroup.Hooded>> hoods = new LinkedHashMap<>();
+        List<SeatGroup.Filling> fillings = null;
+        for (SeatSet bare : hooded(seat, from)) {
+            List<SeatGroup.Filling> filled = fillings == null ? fillings(bare) : fillings;
+            if (filled.isEmpty() && ROOM.contains(refusal.check())) {
+                return List.of();
             }
-            if (same == null) {
-                same = new SeatGroup(option.set, new ArrayList<>());
-                to.add(same);
+            boolean goes = fillings == null
+                    ? !filled.isEmpty()
+                    : goes(new SeatSet(seat, bare.hood(), fillings.get(0).arbor(), from));
+            if (goes) {
+                fillings = filled;
+                Faces faces = new Faces(bare.rearFaceMm(), bare.frontFaceMm());
+                hoods.computeIfAbsent(faces, any -> new ArrayList<>()).add(hooded(bare));
             }
-            same.options.add(option);
         }
+        List<SeatGroup> groups = new ArrayList<>();
+        for (List<SeatGroup.Hooded> of : hoods.values()) {
+            SeatSet any = new SeatSet(
+                    seat,
+                    of.get(0).hood(),
+                    Objects.requireNonNull(fillings).get(0).arbor(),
+                    from);
+            groups.add(new SeatGroup(any, of, fillings));
+        }
+        return groups;
     }
 
-    private void arbors(ReelSeat seat, @Nullable Hood hood, double from, Map<Arbor, Share> cut, List<SeatOption> to) {
-        SeatSet bare = new SeatSet(seat, hood, null, from);
-        if (goes(bare)) {
-            if (stations.optional(Station.SEAT_ARBORS)) {
-                add(bare, held(bare), Share.NONE, to);
-            }
-        } else if (ROOM.contains(refusal.check())) {
-            return;
+    /** The seat with each hood, and without one where it may be. */
+    private List<SeatSet> hooded(ReelSeat seat, double from) {
+        List<SeatSet> all = new ArrayList<>();
+        for (Hood hood : shelf.hoodsFor(seat)) {
+            all.add(new SeatSet(seat, hood, null, from));
         }
-        Held held = null;
+        if (stations.optional(Station.HOOD)) {
+            all.add(new SeatSet(seat, null, null, from));
+        }
+        return all;
+    }
+
+    /** What may fill the gap of a seat with its hood; no rule asks of both together, so the same with any other that goes on. */
+    private List<SeatGroup.Filling> fillings(SeatSet bare) {
+        List<SeatGroup.Filling> fillings = new ArrayList<>();
         for (Arbor arbor : shelf.arbors) {
-            SeatSet set = new SeatSet(seat, hood, arbor, from);
+            SeatSet set = new SeatSet(bare.seat(), bare.hood(), arbor, bare.fromMm());
             if (goes(set)) {
-                held = held == null ? held(set) : held;
-                add(set, held, cut.computeIfAbsent(arbor, any -> fitter.arbors(set)), to);
+                long style = style(Station.SEAT_ARBORS, arbor);
+                fillings.add(
+                        new SeatGroup.Filling(arbor, fitter.arbors(set), style, missed(Station.SEAT_ARBORS, arbor)));
             }
         }
+        if (goes(bare) && stations.optional(Station.SEAT_ARBORS)) {
+            fillings.add(0, new SeatGroup.Filling(null, Share.NONE, 0, 0));
+        }
+        return fillings;
     }
 
     private boolean goes(SeatSet set) {
@@ -135,31 +127,18 @@ final class Seats {
         return !refusal.refused();
     }
 
-    /** Seat and hood, the same whichever arbors hold them. */
-    private record Held(Share share, long style, long missed) {}
-
-    private Held held(SeatSet set) {
-        long style = style(Station.SEAT, set.seat());
-        long missed = ground.wishes.seat(set.seat()) + missed(Station.SEAT, set.seat());
+    private SeatGroup.Hooded hooded(SeatSet set) {
+        ReelSeat seat = set.seat();
+        long style = style(Station.SEAT, seat);
+        long missed = ground.wishes.seat(seat) + missed(Station.SEAT, seat);
+        int durabilityClass = seat.facts().durabilityClass();
         Hood hood = set.hood();
         if (hood != null) {
             style += style(Station.HOOD, hood);
             missed += missed(Station.HOOD, hood);
+            durabilityClass = Math.min(durabilityClass, hood.facts().durabilityClass());
         }
-        return new Held(fitter.seat(set).plus(fitter.hood(set)), style, missed);
-    }
-
-    private void add(SeatSet set, Held held, Share arbors, List<SeatOption> to) {
-        long style = held.style;
-        long missed = held.missed;
-        Arbor arbor = set.arbor();
-        if (arbor != null) {
-            style += style(Station.SEAT_ARBORS, arbor);
-            missed += missed(Station.SEAT_ARBORS, arbor);
-        }
-        Share share = held.share.plus(arbors);
-        to.add(new SeatOption(
-                set, new Option<>(set.seat(), set.fromMm(), set.seat().lengthMm(), share, style, missed)));
+        return new SeatGroup.Hooded(hood, fitter.seat(set).plus(fitter.hood(set)), style, missed, durabilityClass);
     }
 
     private long style(Station station, Part part) {

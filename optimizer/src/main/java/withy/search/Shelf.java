@@ -16,13 +16,11 @@ import withy.catalog.Grip;
 import withy.catalog.Hood;
 import withy.catalog.ReelSeat;
 import withy.rod.BlankShape;
-import withy.rod.Face;
 import withy.rod.Placed;
 import withy.rod.SeatSet;
 import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
-import withy.rules.Seams;
 
 /**
  * What lies ready for the handle under one placing of the forced parts and one handle form: everything that is the same wherever on a blank the
@@ -64,12 +62,12 @@ final class Shelf {
     /** What is told of parts that are given. */
     final GivenParts given;
 
-    private final Map<String, List<ButtCap>> caps = new HashMap<>();
-    private final Map<String, Map<String, BitSet>> capsBeside = new HashMap<>();
-    private final Map<RearFace, Joins> joins = new HashMap<>();
+    private final Map<String, BitSet> caps = new HashMap<>();
+    private final Map<Double, Joins> joins = new HashMap<>();
     private final Map<String, GripMasses> rearMasses = new HashMap<>();
     private final Map<String, GripMasses> buttMasses = new HashMap<>();
     private final Map<String, GripMasses> foreMasses = new HashMap<>();
+    private @Nullable AnyBlank anyBlank;
     private final Map<String, List<Hood>> hoods = new HashMap<>();
     private final Map<Linear, PriceList> lists = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -193,62 +191,50 @@ final class Shelf {
         return ground.handleRule ? ground.brief.handle().foreGrip() : null;
     }
 
-    /** Caps that fit the blank's butt, whatever else stands where. */
-    List<ButtCap> capsOn(BlankShape shape) {
+    /** Caps that fit the blank's butt, whatever else stands where, as indexes into those that are open ({@link Ground#caps}). */
+    BitSet capsOn(BlankShape shape) {
         return caps.computeIfAbsent(shape.blank().id(), id -> {
             Setting any = ground.anySetting(shape);
             Refusal refusal = new Refusal();
-            List<ButtCap> fitting = new ArrayList<>();
-            for (ButtCap cap : ground.caps) {
+            BitSet fitting = new BitSet();
+            for (int c = 0; c < ground.caps.size(); c++) {
+                ButtCap cap = ground.caps.get(c);
                 Placed placed = new Placed(Station.BUTT_CAP, cap, -cap.addedMm(), cap.addedMm());
                 ground.rules.onPart(any, placed, refusal.reset());
-                if (!refusal.refused() && stations.allows(Station.BUTT_CAP, cap)) {
-                    fitting.add(cap);
-                }
+                fitting.set(c, !refusal.refused() && stations.allows(Station.BUTT_CAP, cap));
             }
             return fitting;
         });
     }
 
-    /**
-     * Caps that go beside a grip at the butt of a blank, as indexes into {@link #capsOn}; the last index stands for no cap.
-     */
-    BitSet capsBeside(BlankShape shape, Grip grip) {
-        Map<String, BitSet> of = capsBeside.computeIfAbsent(shape.blank().id(), id -> new HashMap<>());
-        return of.computeIfAbsent(grip.id(), id -> {
-            List<ButtCap> all = capsOn(shape);
-            BitSet may = new BitSet();
-            Refusal refusal = new Refusal();
-            Face rear = Seams.rearOf(split ? Station.BUTT_GRIP : Station.REAR_GRIP, grip);
-            for (int c = 0; c < all.size() && !(ground.handleRule && grip.rearClosed()); c++) {
-                Face cap =
-                        new Face(Station.BUTT_CAP, all.get(c).id(), all.get(c).outerMm(), false);
-                ground.rules.onNeighbours(ground.anySetting(shape), cap, rear, refusal.reset());
-                may.set(c, !refusal.refused());
-            }
-            may.set(all.size(), stations.optional(Station.BUTT_CAP) && (grip.rearClosed() || !ground.handleRule));
-            return may;
-        });
-    }
-
-    /** A seat's rear face, which a hood may make another. */
-    private record RearFace(ReelSeat seat, double odMm) {}
-
     /** What joins rear grips to a seat, the same for every set with such a rear face. */
     Joins joins(SeatSet set) {
-        return joins.computeIfAbsent(new RearFace(set.seat(), set.rearFaceMm()), any -> new Joins(this, set));
+        return joins.computeIfAbsent(set.rearFaceMm(), any -> new Joins(this, set));
     }
 
     GripMasses rearMasses(BlankShape shape) {
-        return rearMasses.computeIfAbsent(shape.blank().id(), id -> GripMasses.rears(this, shape));
+        return rearMasses.computeIfAbsent(
+                shape.blank().id(), id -> GripMasses.rears(this, new OneBlank(this, shape), shape));
     }
 
     GripMasses buttMasses(BlankShape shape) {
-        return buttMasses.computeIfAbsent(shape.blank().id(), id -> GripMasses.butts(this, shape));
+        return buttMasses.computeIfAbsent(
+                shape.blank().id(), id -> GripMasses.butts(this, new OneBlank(this, shape), shape));
     }
 
     GripMasses foreMasses(BlankShape shape) {
-        return foreMasses.computeIfAbsent(shape.blank().id(), id -> GripMasses.fores(this, shape));
+        return foreMasses.computeIfAbsent(
+                shape.blank().id(), id -> GripMasses.fores(this, new OneBlank(this, shape), shape));
+    }
+
+    /** Every blank that is open at once. */
+    AnyBlank anyBlank() {
+        AnyBlank known = anyBlank;
+        if (known == null) {
+            known = new AnyBlank(this);
+            anyBlank = known;
+        }
+        return known;
     }
 
     /** The list under some prices. */

@@ -20,7 +20,7 @@ final class SomeHandle {
     private boolean some() {
         Ranked seats = handle.seats(leastClass);
         for (int s = 0; !handle.none() && seats.has(s); s++) {
-            for (Seats.SeatGroup group : handle.stand.seat(seats.at(s))) {
+            for (SeatGroup group : handle.stand.seat(seats.at(s))) {
                 if (around(group)) {
                     return true;
                 }
@@ -29,7 +29,7 @@ final class SomeHandle {
         return false;
     }
 
-    private boolean around(Seats.SeatGroup group) {
+    private boolean around(SeatGroup group) {
         if (TrainGraph.none(handle.cheapest(group, leastClass))) {
             return false;
         }
@@ -42,12 +42,12 @@ final class SomeHandle {
 
     /** Ends at the first way around a seat. */
     private final class First implements Ahead.Asked, Ahead.Visitor {
-        private final Seats.SeatGroup seat;
+        private final SeatGroup seat;
         private final boolean aheadOnly;
         private boolean found;
 
         /** Of a seat, with what stands ahead of it alone or with what goes behind beside that. */
-        First(Seats.SeatGroup seat, boolean aheadOnly) {
+        First(SeatGroup seat, boolean aheadOnly) {
             this.seat = seat;
             this.aheadOnly = aheadOnly;
         }
@@ -65,6 +65,11 @@ final class SomeHandle {
         @Override
         public long under() {
             return found ? Long.MIN_VALUE / 2 : TrainGraph.NONE;
+        }
+
+        @Override
+        public boolean cheapest() {
+            return true;
         }
 
         @Override

@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -119,7 +120,7 @@ final class Stand {
 
     /** False where the one seat there is does not fit, or no rear grip joins it. */
     boolean seatFits() {
-        for (Seats.SeatGroup group : seat(0)) {
+        for (SeatGroup group : seat(0)) {
             if (!shelf.joins(group.set()).none()) {
                 return true;
             }
@@ -158,7 +159,7 @@ final class Stand {
     }
 
     /** A seat of the shelf with every hood and arbor that goes with it here; none where it does not fit. */
-    List<Seats.SeatGroup> seat(int i) {
+    List<SeatGroup> seat(int i) {
         return seats.at(i);
     }
 
@@ -234,7 +235,9 @@ final class Stand {
             if (stations.optional(Station.BUTT_CAP) && ends.withoutCap() && closes(null, last)) {
                 known.add(new Option<>(null, 0, 0, Share.NONE, 0, 0));
             }
-            for (ButtCap cap : shelf.capsOn(setting.shape())) {
+            BitSet on = shelf.capsOn(setting.shape());
+            for (int c = on.nextSetBit(0); c >= 0; c = on.nextSetBit(c + 1)) {
+                ButtCap cap = ground.caps.get(c);
                 if (ends.has(cap) && closes(cap, last)) {
                     double from = -cap.addedMm();
                     known.add(

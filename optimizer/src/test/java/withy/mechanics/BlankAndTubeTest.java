@@ -169,6 +169,9 @@ class BlankAndTubeTest {
         TaperProfile bulge = new TaperProfile(new double[] {0, 300, 300, 600}, new double[] {4, 8, 5, 4});
         assertEquals(8, bulge.largestBetween(0, 300));
         assertEquals(8, bulge.largestBetween(300, 300));
+        assertEquals(4, down.smallestBetween(0, 600));
+        assertEquals(5, down.smallestBetween(0, 300));
+        assertEquals(8.5, down.smallestBetween(0, 150));
         assertTrue(down.toString().contains("300.0") && down.toString().contains("8.0"), down.toString());
         assertNotEquals(down.hashCode(), bulge.hashCode());
     }

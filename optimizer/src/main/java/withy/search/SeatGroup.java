@@ -1,0 +1,136 @@
+package withy.search;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Arbor;
+import withy.catalog.Hood;
+import withy.catalog.ReelSeat;
+import withy.rod.SeatSet;
+import withy.rod.Share;
+
+/**
+ * One seat on one stand with every hood that leaves its faces as they are, and every arbor: what stands behind and ahead of it is the same for all, and any of
+ * the arbors goes with any of the hoods.
+ */
+final class SeatGroup {
+    private final SeatSet set;
+    private final List<Hooded> hoods;
+    private final List<Filling> fillings;
+    private final @Nullable SeatOption[] options;
+
+    /**
+     * @param set any of them
+     * @param hoods the seat with each hood
+     * @param fillings what may fill the gap
+     */
+    SeatGroup(SeatSet set, List<Hooded> hoods, List<Filling> fillings) {
+        this.set = set;
+        this.hoods = List.copyOf(hoods);
+        this.fillings = List.copyOf(fillings);
+        this.options = new SeatOption[hoods.size() * fillings.size()];
+    }
+
+    /**
+     * The seat with one hood.
+     *
+     * @param hood the hood, or null where it keeps its own
+     * @param share what both add
+     * @param style style points, hundredths
+     * @param missed missed wishes, thousandths of a step
+     * @param durabilityClass of the weaker of both
+     */
+    record Hooded(@Nullable Hood hood, Share share, long style, long missed, int durabilityClass) {
+        long cost(Linear k) {
+            return k.of(share, style, missed);
+        }
+    }
+
+    /**
+     * What fills the gap between seat and blank.
+     *
+     * @param arbor the arbor, or null for none
+     * @param share what it adds with its glue
+     * @param style style points, hundredths
+     * @param missed missed wishes, thousandths of a step
+     */
+    record Filling(@Nullable Arbor arbor, Share share, long style, long missed) {
+        long cost(Linear k) {
+            return k.of(share, style, missed);
+        }
+    }
+
+    /**
+     * The seat with hood and arbors.
+     *
+     * @param group of which it is one
+     * @param set the parts
+     * @param option what they add together
+     */
+    record SeatOption(SeatGroup group, SeatSet set, Option<ReelSeat> option) {}
+
+    /** Any of them. */
+    SeatSet set() {
+        return set;
+    }
+
+    /** Cost of the cheapest of at least one class; {@link TrainGraph#NONE} where there is none. */
+    long cheapest(Linear k, int leastClass) {
+        long hooded = TrainGraph.NONE;
+        for (Hooded one : hoods) {
+            if (one.durabilityClass >= leastClass) {
+                hooded = Math.min(hooded, one.cost(k));
+            }
+        }
+        return TrainGraph.none(hooded) ? TrainGraph.NONE : hooded + filled(k);
+    }
+
+    private long filled(Linear k) {
+        long filled = TrainGraph.NONE;
+        for (Filling one : fillings) {
+            filled = Math.min(filled, one.cost(k));
+        }
+        return filled;
+    }
+
+    /** Takes the seat with hood and arbors, priced; gives the cost from which on it is of no interest. */
+    interface Visitor {
+        long option(SeatOption option);
+    }
+
+    /** Every one of at least one class that costs less than a limit, which may fall as they come. */
+    void below(Linear k, int leastClass, long limit, Visitor visitor) {
+        long under = limit;
+        long filled = filled(k);
+        for (int h = 0; h < hoods.size(); h++) {
+            Hooded hood = hoods.get(h);
+            long hooded = hood.cost(k);
+            for (int f = 0; hood.durabilityClass >= leastClass && hooded + filled < under && f < fillings.size(); f++) {
+                if (hooded + fillings.get(f).cost(k) < under) {
+                    SeatOption option = option(h, f);
+                    option.option.price(k);
+                    under = visitor.option(option);
+                }
+            }
+        }
+    }
+
+    private SeatOption option(int h, int f) {
+        int place = h * fillings.size() + f;
+        SeatOption known = options[place];
+        if (known == null) {
+            Hooded hood = hoods.get(h);
+            Filling filling = fillings.get(f);
+            SeatSet both = new SeatSet(set.seat(), hood.hood, filling.arbor, set.fromMm());
+            Option<ReelSeat> option = new Option<>(
+                    set.seat(),
+                    set.fromMm(),
+                    set.seat().lengthMm(),
+                    hood.share.plus(filling.share),
+                    hood.style + filling.style,
+                    hood.missed + filling.missed);
+            known = new SeatOption(this, both, option);
+            options[place] = known;
+        }
+        return known;
+    }
+}
