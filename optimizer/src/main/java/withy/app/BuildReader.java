@@ -3,8 +3,6 @@ package withy.app;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +15,6 @@ import withy.brief.BriefFault;
 import withy.brief.BriefText;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
-import withy.catalog.Grip;
 import withy.catalog.NearWord;
 import withy.catalog.Part;
 import withy.rod.Build;
@@ -35,11 +32,12 @@ public final class BuildReader {
 
     private final Catalog catalog;
     private final BriefText text;
-    private final List<BriefFault> faults = new ArrayList<>();
+    private final BuildNotes notes;
 
     private BuildReader(Catalog catalog, BriefText text) {
         this.catalog = catalog;
         this.text = text;
+        this.notes = new BuildNotes(text);
     }
 
     /**
@@ -86,32 +84,32 @@ public final class BuildReader {
     private Reading reading() {
         JsonNode root = text.tree();
         if (!root.isObject()) {
-            fault("", root, "a JSON object", "Maybe the outer braces are missing.");
+            notes.fault("", root, "a JSON object", "Maybe the outer braces are missing.");
             return reading(null);
         }
         if (root.has("builds")) {
-            fault("builds", null, "one build", "Maybe copy one entry of builds into a file of its own.");
+            notes.fault(
+                    "builds", "several builds", "one build", "Maybe copy one entry of builds into a file of its own.");
             return reading(null);
         }
         JsonNode schema = root.path("schema");
         if (!schema.isMissingNode() && schema.intValue() != Answer.SCHEMA) {
             String maybe =
                     "Maybe a newer withy wrote it: a version that knows build schema " + schema.asText() + " reads it.";
-            fault("schema", schema, "the number " + Answer.SCHEMA, maybe);
+            notes.fault("schema", schema, "the number " + Answer.SCHEMA, maybe);
             return reading(null);
         }
         return reading(build(root));
     }
 
     private Reading reading(@Nullable Build build) {
-        faults.sort(Comparator.comparingInt(BriefFault::line).thenComparingInt(BriefFault::column));
-        return new Reading(faults.isEmpty() ? build : null, faults);
+        return new Reading(notes.isEmpty() ? build : null, notes.faults());
     }
 
     private @Nullable Build build(JsonNode root) {
         JsonNode layout = root.path("layout");
         if (!layout.isObject()) {
-            fault(
+            notes.fault(
                     "layout",
                     layout,
                     "an object with reelFootMm, handle and guideCount",
@@ -124,8 +122,12 @@ public final class BuildReader {
         SortedMap<Station, Choice> choices = new TreeMap<>();
         parts(root, guides, form, parts, choices);
         Part blank = parts.get(Station.BLANK);
-        if (blank == null && faults.isEmpty()) {
-            fault("parts", null, "a part at the station blank", "Maybe add {\"station\": \"blank\", \"part\": …}.");
+        if (blank == null && notes.isEmpty()) {
+            notes.fault(
+                    "parts",
+                    "no blank",
+                    "a part at the station blank",
+                    "Maybe add {\"station\": \"blank\", \"part\": …}.");
         }
         int longest = blank instanceof Blank b ? (int) b.lengthMm() : 6000;
         Integer foot = whole(layout, "reelFootMm", longest);
@@ -145,96 +147,46 @@ public final class BuildReader {
             SortedMap<Station, Choice> choices) {
         JsonNode list = root.path("parts");
         if (!list.isArray() || list.size() > MOST_PARTS) {
-            fault("parts", list, "a list in square brackets of at most " + MOST_PARTS, "Maybe copy it from an answer.");
+            notes.fault(
+                    "parts",
+                    list,
+                    "a list in square brackets of at most " + MOST_PARTS,
+                    "Maybe copy it from an answer.");
             return;
         }
         for (int i = 0; i < list.size(); i++) {
             String path = "parts[" + i + "]";
-            Station station = station(list.get(i), path, guides);
-            Part part = part(list.get(i), path);
+            BuildLine line = new BuildLine(list.get(i), path, catalog, notes);
+            Station station = line.station(guides);
+            Part part = line.part();
             if (station == null || part == null) {
                 continue;
             }
             if (!Stations.takes(station.place(), part.kind())) {
-                fault(
+                notes.fault(
                         path + ".part",
                         list.get(i).path("part"),
                         "a part that goes at " + station.key() + ", not a "
                                 + part.kind().word(),
                         "Maybe the stations of two parts are swapped.");
             } else if (parts.putIfAbsent(station, part) != null) {
-                fault(
+                notes.fault(
                         path + ".station",
                         list.get(i).path("station"),
                         "each station once",
                         "Maybe the line was copied.");
             } else {
-                choices.put(station, new Choice(part.id(), cut(list.get(i), path, station, form, part)));
+                choices.put(station, new Choice(part.id(), line.cut(station, form, part)));
             }
         }
-    }
-
-    private @Nullable Station station(JsonNode line, String path, @Nullable Integer guides) {
-        String key = line.path("station").asText("");
-        Station station = Station.parse(key);
-        if (station == null) {
-            TreeSet<String> keys = new TreeSet<>();
-            for (Station.Place place : Station.Place.values()) {
-                keys.add(place == Station.Place.GUIDE ? "guide-1" : new Station(place, 0).key());
-            }
-            String near = NearWord.to(key, keys);
-            fault(
-                    path + ".station",
-                    line.path("station"),
-                    "one of " + String.join(", ", keys) + " … guide-" + Station.MOST_GUIDES,
-                    near.isEmpty() ? "Maybe copy the names from an answer." : "Maybe \"" + near + "\" was meant.");
-            return null;
-        }
-        if (guides != null && station.number() > guides) {
-            fault(
-                    path + ".station",
-                    line.path("station"),
-                    "guide-1 to guide-" + guides + ", as layout.guideCount says",
-                    "Maybe guideCount is too small.");
-            return null;
-        }
-        return station;
-    }
-
-    private @Nullable Part part(JsonNode line, String path) {
-        String id = line.path("part").asText("");
-        Part part = catalog.find(id);
-        if (part == null) {
-            fault(path + ".part", line.path("part"), "an id of the catalogue", PartIds.maybe(id, catalog));
-        }
-        return part;
-    }
-
-    /** Only grips that are not full-length are cut to a length; a length equal to the grip's own means not cut. */
-    private double cut(JsonNode line, String path, Station station, @Nullable HandleForm form, Part part) {
-        JsonNode length = line.path("lengthMm");
-        boolean follows = form == HandleForm.FULL && station.equals(Station.REAR_GRIP);
-        if (!(part instanceof Grip grip) || follows || length.isMissingNode() || length.isNull()) {
-            return 0;
-        }
-        double mm = length.doubleValue();
-        if (!length.isNumber() || mm <= 0 || mm > grip.lengthMm()) {
-            fault(
-                    path + ".lengthMm",
-                    length,
-                    "above 0 up to the grip's own " + grip.lengthMm() + " mm",
-                    "Maybe leave it out for a grip that is not cut.");
-            return 0;
-        }
-        return mm == grip.lengthMm() ? 0 : mm;
     }
 
     private void needsSeat(SortedMap<Station, Choice> choices) {
         boolean loose = choices.containsKey(Station.HOOD) || choices.containsKey(Station.SEAT_ARBORS);
-        if (loose && !choices.containsKey(Station.SEAT) && faults.isEmpty()) {
-            fault(
+        if (loose && !choices.containsKey(Station.SEAT) && notes.isEmpty()) {
+            notes.fault(
                     "parts",
-                    null,
+                    "no seat",
                     "a part at the station seat under hood and arbors",
                     "Maybe the seat's line is missing.");
         }
@@ -246,7 +198,7 @@ public final class BuildReader {
             return word.equals("split") ? HandleForm.SPLIT : HandleForm.FULL;
         }
         if (layout.isObject()) {
-            fault("layout.handle", layout.path("handle"), "split or full", "Maybe copy it from an answer.");
+            notes.fault("layout.handle", layout.path("handle"), "split or full", "Maybe copy it from an answer.");
         }
         return null;
     }
@@ -260,7 +212,11 @@ public final class BuildReader {
             return (int) value.doubleValue();
         }
         if (layout.isObject()) {
-            fault("layout." + key, value, "a whole number, 1 to " + most, "Maybe a digit is missing or one too many.");
+            notes.fault(
+                    "layout." + key,
+                    value,
+                    "a whole number, 1 to " + most,
+                    "Maybe a digit is missing or one too many.");
         }
         return null;
     }
@@ -271,30 +227,12 @@ public final class BuildReader {
             String name = names.next();
             if (!known.contains(name)) {
                 String near = NearWord.to(name, known);
-                fault(
+                notes.fault(
                         path + "." + name,
-                        null,
+                        "unknown key \"" + name + "\"",
                         "only " + String.join(", ", known),
                         near.isEmpty() ? "Maybe drop it." : "Maybe \"" + near + "\" was meant.");
             }
         }
-    }
-
-    private void fault(String path, @Nullable JsonNode value, String allowed, String maybe) {
-        BriefText.Place place = BriefText.Place.NONE;
-        for (String at = path; place.line() == 0; at = parent(at)) {
-            place = text.places().getOrDefault(at, BriefText.Place.NONE);
-            if (at.isEmpty()) {
-                break;
-            }
-        }
-        String shown = value == null ? "found otherwise" : value.isMissingNode() ? "nothing" : value.toString();
-        faults.add(
-                new BriefFault(path.isEmpty() ? "build" : path, place.line(), place.column(), shown, allowed, maybe));
-    }
-
-    private static String parent(String path) {
-        int dot = Math.max(path.lastIndexOf('.'), path.lastIndexOf('['));
-        return dot < 0 ? "" : path.substring(0, dot);
     }
 }

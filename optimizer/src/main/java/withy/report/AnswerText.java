@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
 import withy.app.BuildSheet;
 import withy.app.BuildSheet.FigureLines;
@@ -69,11 +70,19 @@ public final class AnswerText {
     }
 
     private static String budget(JsonNode budget, Answer answer) {
-        if (budget.isNull() || budget.isMissingNode() || answer.builds().isEmpty()) {
+        String code = currency(answer);
+        if (budget.isNull() || budget.isMissingNode() || code == null) {
             return "";
         }
-        String code = answer.builds().get(0).figures().currency();
         return Phrases.of("text.budget", Money.print(budget.asLong(), Currency.getInstance(code)));
+    }
+
+    /** Null where a search was stopped before it found anything. */
+    private static @Nullable String currency(Answer answer) {
+        if (!answer.builds().isEmpty()) {
+            return answer.builds().get(0).figures().currency();
+        }
+        return answer.impossible() == null ? null : answer.impossible().currency();
     }
 
     /** Objectives by priority, those of equal priority together. */

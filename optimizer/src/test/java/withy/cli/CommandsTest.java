@@ -172,6 +172,7 @@ class CommandsTest {
                 .run("demo");
         told(shown, 4);
         assertTrue(shown.out().contains("No build of this catalogue keeps every rule"), shown.out());
+        assertTrue(shown.out().replaceAll("\\s+", " ").contains("At most 720.00 EUR."), shown.out());
     }
 
     @Test
@@ -268,7 +269,7 @@ class CommandsTest {
                 "\"" + seat + "\" was meant");
         assertEquals("", shown.out());
         Files.writeString(build, Demo.JSON.out());
-        told(measure(build), 3, "one build");
+        told(measure(build), 3, "several builds; allowed is one build");
     }
 
     private Shown measure(Path build, String... more) {
