@@ -35,7 +35,7 @@ final class Behind {
     final GripMasses rearMasses;
     final double armMm;
     private final Map<SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
-    private final Map<SeatGroup, Map<BitSet, Boolean>> some = new IdentityHashMap<>();
+    private final Map<Alike, Boolean> some = new HashMap<>();
     private @Nullable LikelyRears likely;
 
     Behind(Stand stand, BlankPrices prices) {
@@ -135,13 +135,20 @@ final class Behind {
         return found ? least : NONE;
     }
 
+    /** What seats have in common behind which the same ways lead to the butt end: place, what joins there, and the rear grips that may stand. */
+    private record Alike(long rearEnd, Joins joins, BitSet match) {}
+
     /** True where some way leads from a seat to the butt end, beside certain rear grips, whatever it costs. */
     boolean some(SeatGroup seat, BitSet match) {
-        Map<BitSet, Boolean> of = some.computeIfAbsent(seat, any -> new IdentityHashMap<>());
-        Boolean known = of.get(match);
+        SeatSet set = seat.set();
+        if (!buttEnd.closes()) {
+            return false;
+        }
+        Alike alike = new Alike(Stand.key(set.fromMm()), stand.shelf.joins(set), match);
+        Boolean known = some.get(alike);
         if (known == null) {
             known = someNow(seat, match);
-            of.put(match, known);
+            some.put(alike, known);
         }
         return known;
     }
@@ -152,7 +159,8 @@ final class Behind {
         Rings.Below below = rings.all(set.fromMm());
         for (int r = likely.first(match); likely.has(r); r++) {
             Cut cut = stand.shelf.rears[likely.at(r)];
-            BitSet joined = match.get(cut.index()) ? likely.joins.rings(cut) : NOTHING;
+            boolean may = match.get(cut.index()) && buttEnd.mayLieBehind(cut, set.fromMm());
+            BitSet joined = may ? likely.joins.rings(cut) : NOTHING;
             for (Rings.Ring ring : below.rings()) {
                 if (joined.get(ring.place()) && leadsOn(likely.at(r), set.fromMm() - ring.check().lengthMm)) {
                     return true;

@@ -15,6 +15,10 @@ import withy.rod.Station;
 /** What leads on from the rear grips of one stand to its butt end under one set of prices: a cap, in a split handle a butt grip before it. */
 final class ButtEnd {
     private static final long NONE = TrainGraph.NONE;
+
+    /** As much as grips may seem to overlap by rounding, mm. */
+    private static final double OVERLAP_MM = 0.01;
+
     private static final Butt NO_BUTT = new Butt(null, NONE);
 
     private final Stand stand;
@@ -28,6 +32,7 @@ final class ButtEnd {
     private final Map<BitSet, Long> floors = new IdentityHashMap<>();
     private final Map<BitSet, Matching> matching = new IdentityHashMap<>();
     private final Map<BitSet, List<Option<ButtCap>>> capsOf = new IdentityHashMap<>();
+    private double shortest = Double.NaN;
 
     ButtEnd(Stand stand, BlankPrices prices) {
         this.stand = stand;
@@ -58,6 +63,31 @@ final class ButtEnd {
     /** False where nothing ends a handle here. */
     boolean any() {
         return !caps.isEmpty() && (!stand.split || ranks.has(0));
+    }
+
+    /** False where nothing ends a handle here, be it that no butt grip of a split handle fits with a cap or needs none. */
+    boolean closes() {
+        return !stand.split ? !caps.isEmpty() : shortestMm() < Double.MAX_VALUE;
+    }
+
+    /** False where a rear grip of a split handle with its front end here or further back would lie over any butt grip. */
+    boolean mayLieBehind(Cut rear, double frontMm) {
+        boolean overlaps = stand.split && frontMm - rear.lengthMm() < shortestMm() - OVERLAP_MM;
+        return !overlaps || !stand.ground.handleRule;
+    }
+
+    /** Length of the shortest butt grip that fits with a cap or needs none, mm; the largest number where none does. */
+    private double shortestMm() {
+        double known = shortest;
+        if (Double.isNaN(known)) {
+            known = Double.MAX_VALUE;
+            for (int i = 0; i < butts.length; i++) {
+                Option<Grip> option = butt(i).option;
+                known = option == null ? known : Math.min(known, option.lengthMm);
+            }
+            shortest = known;
+        }
+        return known;
     }
 
     /** What the way on from any rear grip of a split handle costs more here than wherever the reel stands. */
