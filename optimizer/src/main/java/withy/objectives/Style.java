@@ -113,6 +113,12 @@ public final class Style {
         return Math.round(SEAT * suit(seat)) + BLANK_SEAT;
     }
 
+    /** What of a part decides how it stands to others, by {@code equals}: its colour. */
+    public Object standing(Part part) {
+        Lab colour = part.facts().colour();
+        return colour == null ? "" : colour;
+    }
+
     /** Points of rear grip and seat side by side. */
     public long gripAndSeat(Part grip, Part seat) {
         return Math.round(GRIP_SEAT * together(grip, seat));

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.Blank;
 import withy.catalog.ReelSeat;
 import withy.mechanics.TaperProfile;
@@ -18,6 +19,9 @@ final class AnyBlank implements Underlying {
     private final Shelf shelf;
     private final double[] thickest;
     private final double[] thinnest;
+    /** The largest from one stretch to another. */
+    private final double[] @Nullable [] along;
+
     private final BitSet caps = new BitSet();
     private final GripMasses rears;
     private final GripMasses butts;
@@ -31,6 +35,7 @@ final class AnyBlank implements Underlying {
         this.thickest = new double[stretches];
         this.thinnest = new double[stretches];
         Arrays.fill(thickest, Double.NaN);
+        this.along = new double[stretches][];
         caps.set(0, shelf.ground.caps.size());
         this.rears = GripMasses.rears(shelf, this, null);
         this.butts = GripMasses.butts(shelf, this, null);
@@ -66,11 +71,18 @@ final class AnyBlank implements Underlying {
 
     @Override
     public double thickest(double fromMm, double toMm) {
-        double most = 0;
-        for (int stretch = at(fromMm); stretch <= at(toMm); stretch++) {
-            most = Math.max(most, thickest[at(stretch * STRETCH_MM)]);
+        int from = at(fromMm);
+        int to = at(toMm);
+        double[] of = along[from];
+        if (of == null) {
+            of = new double[thickest.length];
+            of[from] = thickest[from];
+            for (int stretch = from + 1; stretch < of.length; stretch++) {
+                of[stretch] = Math.max(of[stretch - 1], thickest[at(stretch * STRETCH_MM)]);
+            }
+            along[from] = of;
         }
-        return most;
+        return of[to];
     }
 
     @Override

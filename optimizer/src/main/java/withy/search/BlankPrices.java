@@ -18,8 +18,10 @@ final class BlankPrices {
     private final Shelf shelf;
     private final Ground ground;
     private final Underlying on;
+    private final @Nullable BlankPrices lower;
     private final Map<Station, Ranked> checks = new HashMap<>();
     private final Map<Integer, Ranked> seats = new HashMap<>();
+    private final Map<Integer, long[]> seatFloors = new HashMap<>();
     private final Map<Integer, Long> handles = new HashMap<>();
     private final Map<BitSet, Long> onward = new IdentityHashMap<>();
     /** By what goes beside a grip ({@link Neighbours#caps}). */
@@ -28,10 +30,17 @@ final class BlankPrices {
     private @Nullable Ranked rears;
     private @Nullable Ranked butts;
     private @Nullable Ranked fores;
+    private long @Nullable [] rearFloors;
+    private long @Nullable [] buttFloors;
+    private long @Nullable [] foreFloors;
     private @Nullable Long edge;
 
-    BlankPrices(PriceList list, Underlying on) {
+    /**
+     * @param lower what they cost at least on any blank; null where that is not known
+     */
+    BlankPrices(PriceList list, Underlying on, @Nullable BlankPrices lower) {
         this.list = list;
+        this.lower = lower;
         this.k = list.k;
         this.shelf = list.shelf;
         this.ground = shelf.ground;
@@ -68,12 +77,24 @@ final class BlankPrices {
      */
     Ranked seats(int leastClass) {
         return seats.computeIfAbsent(leastClass, any -> {
+            return lower == null
+                    ? new Ranked(seatFloors(leastClass))
+                    : Ranked.lazily(lower.seatFloors(leastClass), i -> true, i -> seat(i, leastClass));
+        });
+    }
+
+    private long[] seatFloors(int leastClass) {
+        return seatFloors.computeIfAbsent(leastClass, any -> {
             long[] floors = new long[shelf.seats.length];
             for (int i = 0; i < floors.length; i++) {
-                floors[i] = seat(i, leastClass, ground.firstFoot(), ground.lastFoot());
+                floors[i] = seat(i, leastClass);
             }
-            return new Ranked(floors);
+            return floors;
         });
+    }
+
+    private long seat(int place, int leastClass) {
+        return seat(place, leastClass, ground.firstFoot(), ground.lastFoot());
     }
 
     /** The same of one seat with the reel foot between two places, mm from the butt; {@link TrainGraph#NONE} where it does not go there. */
@@ -118,7 +139,9 @@ final class BlankPrices {
     Ranked rears() {
         Ranked known = rears;
         if (known == null) {
-            known = on.rears().ranked(k, list.armMm, this::onward);
+            known = lower == null
+                    ? on.rears().ranked(rearFloors())
+                    : on.rears().ranked(lower.rearFloors(), k, list.armMm, this::onward);
             rears = known;
         }
         return known;
@@ -128,7 +151,9 @@ final class BlankPrices {
     Ranked butts() {
         Ranked known = butts;
         if (known == null) {
-            known = on.butts().ranked(k, list.armMm, this::cap);
+            known = lower == null
+                    ? on.butts().ranked(buttFloors())
+                    : on.butts().ranked(lower.buttFloors(), k, list.armMm, this::cap);
             butts = known;
         }
         return known;
@@ -138,8 +163,37 @@ final class BlankPrices {
     Ranked fores() {
         Ranked known = fores;
         if (known == null) {
-            known = on.fores().ranked(k, list.armMm, cut -> 0);
+            known = lower == null
+                    ? on.fores().ranked(foreFloors())
+                    : on.fores().ranked(lower.foreFloors(), k, list.armMm, cut -> 0);
             fores = known;
+        }
+        return known;
+    }
+
+    private long[] rearFloors() {
+        long[] known = rearFloors;
+        if (known == null) {
+            known = on.rears().floors(k, list.armMm, this::onward);
+            rearFloors = known;
+        }
+        return known;
+    }
+
+    private long[] buttFloors() {
+        long[] known = buttFloors;
+        if (known == null) {
+            known = on.butts().floors(k, list.armMm, this::cap);
+            buttFloors = known;
+        }
+        return known;
+    }
+
+    private long[] foreFloors() {
+        long[] known = foreFloors;
+        if (known == null) {
+            known = on.fores().floors(k, list.armMm, cut -> 0);
+            foreFloors = known;
         }
         return known;
     }

@@ -42,6 +42,9 @@ final class Ground {
     /** Longest butt cap considered when the reel foot's grid is laid out, mm. */
     static final double LONGEST_CAP_MM = 60;
 
+    /** With fewer blanks than this, each is as soon looked at as all. */
+    private static final int MANY_BLANKS = 6;
+
     final Catalog catalog;
     final Brief brief;
     final Rulebook rules;
@@ -195,6 +198,11 @@ final class Ground {
         double longest =
                 handleRule ? caps.stream().mapToDouble(ButtCap::addedMm).max().orElse(0) : LONGEST_CAP_MM;
         return Search.feet(brief.reachMinMm() - Math.min(longest, LONGEST_CAP_MM), brief.reachMaxMm(), Layout.GRID_MM);
+    }
+
+    /** True where it is worth while to look at all blanks at once before each. */
+    boolean manyBlanks() {
+        return blanks.size() >= MANY_BLANKS;
     }
 
     /** Every blank under every placing of the forced parts that allows it. */

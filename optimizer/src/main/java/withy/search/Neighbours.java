@@ -30,7 +30,7 @@ final class Neighbours {
 
     private final Map<ButtFace, BitSet> caps = new HashMap<>();
     private final Refusal refusal = new Refusal();
-    private final Map<ReelSeat, Pairs> pairs = new IdentityHashMap<>();
+    private final Map<Object, Pairs> pairs = new HashMap<>();
     private @Nullable List<BitSet> buttSets;
 
     Neighbours(Shelf shelf) {
@@ -124,7 +124,7 @@ final class Neighbours {
 
     /** What a seat is worth beside each rear grip. */
     Pairs pairs(ReelSeat seat) {
-        return pairs.computeIfAbsent(seat, any -> {
+        return pairs.computeIfAbsent(ground.style.standing(seat), any -> {
             long[] each = new long[butts.length];
             Arrays.fill(each, -1);
             long most = 0;

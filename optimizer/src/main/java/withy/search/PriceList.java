@@ -58,14 +58,16 @@ final class PriceList {
 
     /** The same on one blank. */
     BlankPrices on(BlankShape shape) {
-        return blanks.computeIfAbsent(shape.blank().id(), id -> new BlankPrices(this, new OneBlank(shelf, shape)));
+        return blanks.computeIfAbsent(
+                shape.blank().id(),
+                id -> new BlankPrices(this, new OneBlank(shelf, shape), ground.manyBlanks() ? onAny() : null));
     }
 
     /** The same on any blank. */
     BlankPrices onAny() {
         BlankPrices known = any;
         if (known == null) {
-            known = new BlankPrices(this, shelf.anyBlank());
+            known = new BlankPrices(this, shelf.anyBlank(), null);
             any = known;
         }
         return known;

@@ -21,9 +21,6 @@ final class Proof implements LayoutWork.Search {
     /** With fewer blanks open than this, multipliers are as soon learnt on the way. */
     private static final int WORTH_A_LOOK = 4;
 
-    /** With fewer blanks than this, each is as soon opened as all are listed. */
-    private static final int WORTH_LISTING = 6;
-
     /** Blanks opened between two looks at whether to go on. */
     private static final int SITES_UNWATCHED = 32;
 
@@ -150,7 +147,7 @@ final class Proof implements LayoutWork.Search {
     /** False where it was interrupted on the way. */
     private boolean openSites() {
         int looked = 0;
-        first = !firstWillDo && task.ground.sites().size() >= WORTH_LISTING ? Node.Stage.LISTED : Node.Stage.OPENED;
+        first = !firstWillDo && task.ground.manyBlanks() ? Node.Stage.LISTED : Node.Stage.OPENED;
         for (Site site : task.ground.sites()) {
             if (++looked % SITES_UNWATCHED == 0 && watch.interrupted().getAsBoolean()) {
                 return false;
