@@ -23,12 +23,13 @@ class BriefTextTest {
         BriefFault fault = only("{\n  \"name\": \"a\"\n  \"hands\": 1\n}");
         assertEquals(3, fault.line());
         assertTrue(fault.column() >= 3 && fault.column() <= 4, fault.message());
-        assertEquals("Maybe a comma, a quote or a bracket is missing just before this place.", fault.maybe());
+        assertEquals("Maybe the comma is missing.", fault.maybe());
     }
 
     @Test
     void aKeyTwiceIsAFault() {
-        assertTrue(only("{\"hands\": 1, \"hands\": 2}").value().contains("Duplicate field 'hands'"));
+        assertEquals(
+                "\"hands\" a second time", only("{\"hands\": 1, \"hands\": 2}").value());
     }
 
     @Test
