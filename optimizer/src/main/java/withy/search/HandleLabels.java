@@ -14,6 +14,9 @@ import withy.search.Walk.Test;
  * same rear grips stand goes with anything that may stand behind it: so what is beaten ahead of a seat, behind it, or as a whole is left out there.
  */
 final class HandleLabels {
+    /** Pairs of what stands ahead of a seat and behind it that come to nothing, counted as one step. */
+    private static final int TRIED_A_STEP = 64;
+
     private final Dressing with;
     private final List<Test> tests;
     private final Linear[] bare;
@@ -111,11 +114,16 @@ final class HandleLabels {
         List<Unbeaten.Of<Behind.Way>> ways =
                 behind(handle, list.get(0).thing(), match, under.getAsLong() - with.rest() - ahead.least);
         boolean more = true;
+        int tried = 0;
         for (Unbeaten.Of<Front> front : list) {
             for (Unbeaten.Of<Behind.Way> way : ways) {
+                if (!more || !may(0, front.sums()[0] + way.sums()[0])) {
+                    break; // the ways after it cost more under the first prices
+                }
                 long[] sums = together(front.sums(), way.sums());
-                if (sums != null && more) {
-                    more = step.getAsBoolean();
+                boolean counts = sums != null || ++tried % TRIED_A_STEP == 0;
+                more = !counts || step.getAsBoolean();
+                if (sums != null) {
                     handles.add(front.thing().with(way.thing()), sums);
                 }
             }
@@ -148,10 +156,14 @@ final class HandleLabels {
         long[] sums = new long[one.length];
         for (int f = 0; f < sums.length; f++) {
             sums[f] = one[f] + other[f];
-            if (!tests.get(f).may(sums[f], costs[f].best(), limit.getAsLong())) {
+            if (!may(f, sums[f])) {
                 return null;
             }
         }
         return sums;
+    }
+
+    private boolean may(int test, long sum) {
+        return tests.get(test).may(sum, costs[test].best(), limit.getAsLong());
     }
 }
