@@ -34,8 +34,8 @@ final class Behind {
     private final Map<Long, Boolean> leadsOn = new HashMap<>();
     final GripMasses rearMasses;
     final double armMm;
-    private final Map<SeatGroup, Map<BitSet, Best>> best = new IdentityHashMap<>();
-    private final Map<Alike, Boolean> some = new HashMap<>();
+    private final Map<Rearward, Map<BitSet, Best>> best = new HashMap<>();
+    private final Map<Rearward, Map<BitSet, Boolean>> some = new HashMap<>();
     private @Nullable LikelyRears likely;
 
     Behind(Stand stand, BlankPrices prices) {
@@ -93,7 +93,7 @@ final class Behind {
      * @param under from here on it is of no interest
      */
     long best(SeatGroup seat, BitSet match, long under) {
-        Map<BitSet, Best> of = best.computeIfAbsent(seat, any -> new IdentityHashMap<>());
+        Map<BitSet, Best> of = best.computeIfAbsent(seat.rearward(), any -> new IdentityHashMap<>());
         Best known = of.get(match);
         if (known == null || TrainGraph.none(known.cost) && known.under < under) {
             known = new Best(bestNow(seat, match, under), under);
@@ -135,20 +135,29 @@ final class Behind {
         return found ? least : NONE;
     }
 
-    /** What seats have in common behind which the same ways lead to the butt end: place, what joins there, and the rear grips that may stand. */
-    private record Alike(long rearEnd, Joins joins, BitSet match) {}
+    /**
+     * What seats have in common behind which the same ways lead to the butt end and cost the same.
+     *
+     * @param rearEnd where the seat ends ({@link Stand#key})
+     * @param joins what joins there
+     * @param pairs what it is worth beside rear grips
+     */
+    record Rearward(long rearEnd, Joins joins, Neighbours.Pairs pairs) {
+        static Rearward of(Shelf shelf, SeatSet set) {
+            return new Rearward(Stand.key(set.fromMm()), shelf.joins(set), shelf.neighbours.pairs(set.seat()));
+        }
+    }
 
     /** True where some way leads from a seat to the butt end, beside certain rear grips, whatever it costs. */
     boolean some(SeatGroup seat, BitSet match) {
-        SeatSet set = seat.set();
         if (!buttEnd.closes()) {
             return false;
         }
-        Alike alike = new Alike(Stand.key(set.fromMm()), stand.shelf.joins(set), match);
-        Boolean known = some.get(alike);
+        Map<BitSet, Boolean> of = some.computeIfAbsent(seat.rearward(), any -> new IdentityHashMap<>());
+        Boolean known = of.get(match);
         if (known == null) {
             known = someNow(seat, match);
-            some.put(alike, known);
+            of.put(match, known);
         }
         return known;
     }
@@ -181,8 +190,8 @@ final class Behind {
     /** The rear grips of interest below a limit, put in order once while one seat is asked about and the limit does not rise. */
     private LikelyRears likely(SeatGroup seat, long under) {
         LikelyRears known = likely;
-        if (known == null || known.set != seat.set() || known.under < under) {
-            known = new LikelyRears(this, seat.set(), under);
+        if (known == null || !known.rearward.equals(seat.rearward()) || known.under < under) {
+            known = new LikelyRears(this, seat.set(), seat.rearward(), under);
             likely = known;
         }
         return known;
@@ -191,7 +200,7 @@ final class Behind {
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
     void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
         BitSet match = stand.shelf.neighbours.rears(foreGrip);
-        LikelyRears likely = new LikelyRears(this, set, under);
+        LikelyRears likely = new LikelyRears(this, set, Rearward.of(stand.shelf, set), under);
         int first = likely.first(match);
         long limit = under;
         for (int c = rings.first(); rings.has(c); c++) {

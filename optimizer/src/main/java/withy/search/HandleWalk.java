@@ -43,24 +43,20 @@ final class HandleWalk {
         if (TrainGraph.none(back)) {
             return;
         }
-        long besides = back + handle.aheadFloor();
-        group.below(handle.k, leastClass, limit - besides, option -> {
-            Around around = new Around(group, option, back);
-            handle.ahead.ways(option.set(), around, around);
-            return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - besides;
-        });
+        Around around = new Around(group, cheapest, back);
+        handle.ahead.ways(group.set(), around, around);
     }
 
-    /** The ways around one seat. */
+    /** The ways around a seat, whichever hood and arbors hold it. */
     private final class Around implements Ahead.Asked, Ahead.Visitor {
         private final SeatGroup group;
-        private final SeatGroup.SeatOption seat;
+        private final long cheapest;
         private final long back;
 
-        /** With the cheapest way behind the seat beside any grips. */
-        Around(SeatGroup group, SeatGroup.SeatOption seat, long back) {
+        /** With what the seat costs at least, and the cheapest way behind it beside any grips. */
+        Around(SeatGroup group, long cheapest, long back) {
             this.group = group;
-            this.seat = seat;
+            this.cheapest = cheapest;
             this.back = back;
         }
 
@@ -81,17 +77,27 @@ final class HandleWalk {
 
         @Override
         public long under(long rest) {
-            return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - seat.option().cost - rest;
+            return limit == Long.MIN_VALUE ? Long.MIN_VALUE / 2 : limit - cheapest - rest;
         }
 
         @Override
         public long behind(BitSet beside, long ahead) {
-            long own = seat.option().cost + ahead;
-            return limit == Long.MIN_VALUE ? NONE : handle.behind.best(group, beside, limit - own);
+            return limit == Long.MIN_VALUE ? NONE : handle.behind.best(group, beside, limit - cheapest - ahead);
         }
 
         @Override
         public void way(Ahead.Way way, long beyond, long rest) {
+            if (limit == Long.MIN_VALUE) {
+                return;
+            }
+            long besides = way.cost() + beyond + rest;
+            group.below(handle.k, leastClass, limit - besides, seat -> {
+                seat(seat, way, rest);
+                return limit == Long.MIN_VALUE ? Long.MIN_VALUE : limit - besides;
+            });
+        }
+
+        private void seat(SeatGroup.SeatOption seat, Ahead.Way way, long rest) {
             long own = seat.option().cost + way.cost();
             for (Option<Keeper> keeper : handle.ends.keepersAheadOf(way.frontMm(), dress)) {
                 for (Option<Decal> decal : handle.ends.decalsAheadOf(way.frontMm(), dress)) {

@@ -6,7 +6,7 @@ import withy.rod.SeatSet;
 
 /** Rear grips that may matter behind one seat, the likeliest first, each with a number it and its way on do not cost less than there. */
 final class LikelyRears {
-    final SeatSet set;
+    final Behind.Rearward rearward;
     final long under;
     final Joins joins;
     private final Shelf shelf;
@@ -15,13 +15,13 @@ final class LikelyRears {
     private final int[] cuts;
     private final Ranked ranks;
 
-    LikelyRears(Behind behind, SeatSet set, long under) {
+    LikelyRears(Behind behind, SeatSet set, Behind.Rearward rearward, long under) {
         this.shelf = behind.stand.shelf;
         this.k = behind.k;
-        this.set = set;
+        this.rearward = rearward;
         this.under = under;
-        this.joins = shelf.joins(set);
-        this.pairs = shelf.neighbours.pairs(set.seat());
+        this.joins = rearward.joins();
+        this.pairs = rearward.pairs();
         long most = k.perStyleCenti() * pairs.most();
         long room = under - behind.rings.least();
         long dear = TrainGraph.none(behind.dearer) ? 0 : behind.dearer;

@@ -14,17 +14,22 @@ import withy.rod.Share;
  */
 final class SeatGroup {
     private final SeatSet set;
+    private final Behind.Rearward rearward;
     private final List<Hooded> hoods;
     private final List<Filling> fillings;
     private final @Nullable SeatOption[] options;
+    private @Nullable Asked before;
+    private long cheapest;
 
     /**
      * @param set any of them
+     * @param rearward what decides of what stands behind it
      * @param hoods the seat with each hood
      * @param fillings what may fill the gap
      */
-    SeatGroup(SeatSet set, List<Hooded> hoods, List<Filling> fillings) {
+    SeatGroup(SeatSet set, Behind.Rearward rearward, List<Hooded> hoods, List<Filling> fillings) {
         this.set = set;
+        this.rearward = rearward;
         this.hoods = List.copyOf(hoods);
         this.fillings = List.copyOf(fillings);
         this.options = new SeatOption[hoods.size() * fillings.size()];
@@ -68,6 +73,11 @@ final class SeatGroup {
      */
     record SeatOption(SeatGroup group, SeatSet set, Option<ReelSeat> option) {}
 
+    /** What decides of what stands behind it. */
+    Behind.Rearward rearward() {
+        return rearward;
+    }
+
     /** Any of them. */
     SeatSet set() {
         return set;
@@ -75,6 +85,17 @@ final class SeatGroup {
 
     /** Cost of the cheapest of at least one class; {@link TrainGraph#NONE} where there is none. */
     long cheapest(Linear k, int leastClass) {
+        Asked asked = new Asked(k, leastClass);
+        if (!asked.equals(before)) {
+            before = asked;
+            cheapest = cheapestNow(k, leastClass);
+        }
+        return cheapest;
+    }
+
+    private record Asked(Linear k, int leastClass) {}
+
+    private long cheapestNow(Linear k, int leastClass) {
         long hooded = TrainGraph.NONE;
         for (Hooded one : hoods) {
             if (one.durabilityClass >= leastClass) {

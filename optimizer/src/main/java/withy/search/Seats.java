@@ -88,7 +88,7 @@ final class Seats {
                     of.get(0).hood(),
                     Objects.requireNonNull(fillings).get(0).arbor(),
                     from);
-            groups.add(new SeatGroup(any, of, fillings));
+            groups.add(new SeatGroup(any, Behind.Rearward.of(shelf, any), of, fillings));
         }
         return groups;
     }
