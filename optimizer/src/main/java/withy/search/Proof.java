@@ -42,8 +42,8 @@ final class Proof implements LayoutWork.Search {
     private boolean ceilingsBite;
     /** True where the first build found ends it. */
     private boolean firstWillDo;
-    /** How closely blanks are looked at to begin with. */
-    private Node.Stage first = Node.Stage.OPENED;
+
+    private Hopeless hopeless;
 
     Proof(Task task, Watch watch) {
         this.task = task;
@@ -54,6 +54,7 @@ final class Proof implements LayoutWork.Search {
                 && !task.ground.threads.isEmpty()
                 && !task.ground.blanks.isEmpty();
         this.bounds = new NodeBounds(task);
+        this.hopeless = new Hopeless(task, bounds, false);
         this.layouts = new LayoutWork(task, bounds, watch, this);
     }
 
@@ -96,6 +97,7 @@ final class Proof implements LayoutWork.Search {
         open = new PriorityQueue<>(Node.DEEPEST_FIRST);
         ceilingsBite = true;
         firstWillDo = true;
+        hopeless = new Hopeless(task, bounds, true);
         Solution ran = run();
         boolean none = ran.build() == null && ran.proven();
         return none ? ran : some(ran);
@@ -147,7 +149,6 @@ final class Proof implements LayoutWork.Search {
     /** False where it was interrupted on the way. */
     private boolean openSites() {
         int looked = 0;
-        first = !firstWillDo && task.ground.manyBlanks() ? Node.Stage.LISTED : Node.Stage.OPENED;
         for (Site site : task.ground.sites()) {
             if (++looked % SITES_UNWATCHED == 0 && watch.interrupted().getAsBoolean()) {
                 return false;
@@ -157,14 +158,8 @@ final class Proof implements LayoutWork.Search {
         return true;
     }
 
-    /** False where no cap and tip-top make a rod of the length wanted, or a part that is given goes nowhere on the blank. */
-    private static boolean mayHold(Site site) {
-        return !site.ends().isEmpty() && site.mayHaveGiven();
-    }
-
     private void open(Site site) {
-        if (first == Node.Stage.OPENED && !mayHold(site)
-                || firstWillDo && !(site.mayHaveTrain() && site.mayJoinSeat())) {
+        if (hopeless.is(site)) {
             return;
         }
         int highest = site.shape().blank().facts().durabilityClass();
@@ -173,7 +168,7 @@ final class Proof implements LayoutWork.Search {
         }
         long floor = Long.MIN_VALUE;
         for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
-            Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, first, version);
+            Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, hopeless.first(), version);
             if (firstWillDo) {
                 if (bounds.mayAfford(node)) {
                     open.add(node);
@@ -223,16 +218,7 @@ final class Proof implements LayoutWork.Search {
     }
 
     private void work(Node node) {
-        if (ceilingsBite && !bounds.mayKeepCeilings(node)) {
-            return;
-        }
-        if (firstWillDo && node.stage() == Node.Stage.OPENED && !bounds.maySeat(node)) {
-            return;
-        }
-        if (firstWillDo && handleIsNext(node) && !bounds.mayHold(node, linear(node.leastClass()))) {
-            return;
-        }
-        if (node.stage() == Node.Stage.LISTED && !mayHold(node.site())) {
+        if (hopeless.is(node, ceilingsBite, linear(node.leastClass()))) {
             return;
         }
         Setting setting = node.setting();
@@ -243,12 +229,6 @@ final class Proof implements LayoutWork.Search {
         } else {
             add(node.closer());
         }
-    }
-
-    /** A handle is looked for before the guides, but after what the guides cost where money is short. */
-    private boolean handleIsNext(Node node) {
-        boolean budgeted = Prices.bounded(task.bounds, Prices.Kind.COST);
-        return node.setting() == null && node.stage() == (budgeted ? Node.Stage.LOOKED : Node.Stage.OPENED);
     }
 
     private void openLayouts(Node node) {
