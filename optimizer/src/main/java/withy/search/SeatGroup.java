@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Arbor;
@@ -39,14 +40,19 @@ final class SeatGroup {
      * The seat with one hood.
      *
      * @param hood the hood, or null where it keeps its own
-     * @param share what both add
+     * @param bare what both add with what holds them where no arbor does
+     * @param filled the same with the glue of arbors
      * @param style style points, hundredths
      * @param missed missed wishes, thousandths of a step
      * @param durabilityClass of the weaker of both
      */
-    record Hooded(@Nullable Hood hood, Share share, long style, long missed, int durabilityClass) {
-        long cost(Linear k) {
-            return k.of(share, style, missed);
+    record Hooded(@Nullable Hood hood, Share bare, Share filled, long style, long missed, int durabilityClass) {
+        private Share share(Filling filling) {
+            return filling.arbor == null ? bare : filled;
+        }
+
+        private long cost(Linear k, Filling filling) {
+            return k.of(share(filling), style, missed) + filling.cost(k);
         }
     }
 
@@ -96,21 +102,31 @@ final class SeatGroup {
     private record Asked(Linear k, int leastClass) {}
 
     private long cheapestNow(Linear k, int leastClass) {
-        long hooded = TrainGraph.NONE;
-        for (Hooded one : hoods) {
-            if (one.durabilityClass >= leastClass) {
-                hooded = Math.min(hooded, one.cost(k));
+        List<Filling> worthIt = cheapestFillings(k);
+        long least = TrainGraph.NONE;
+        for (Hooded hood : hoods) {
+            for (int f = 0; hood.durabilityClass >= leastClass && f < worthIt.size(); f++) {
+                least = Math.min(least, hood.cost(k, worthIt.get(f)));
             }
         }
-        return TrainGraph.none(hooded) ? TrainGraph.NONE : hooded + filled(k);
+        return least;
     }
 
-    private long filled(Linear k) {
-        long filled = TrainGraph.NONE;
+    /** None, where that may be, and the cheapest arbor. */
+    private List<Filling> cheapestFillings(Linear k) {
+        List<Filling> worthIt = new ArrayList<>();
+        Filling arbor = null;
         for (Filling one : fillings) {
-            filled = Math.min(filled, one.cost(k));
+            if (one.arbor == null) {
+                worthIt.add(one);
+            } else if (arbor == null || one.cost(k) < arbor.cost(k)) {
+                arbor = one;
+            }
         }
-        return filled;
+        if (arbor != null) {
+            worthIt.add(arbor);
+        }
+        return worthIt;
     }
 
     /** Takes the seat with hood and arbors, priced; gives the cost from which on it is of no interest. */
@@ -121,12 +137,15 @@ final class SeatGroup {
     /** Every one of at least one class that costs less than a limit, which may fall as they come. */
     void below(Linear k, int leastClass, long limit, Visitor visitor) {
         long under = limit;
-        long filled = filled(k);
+        List<Filling> worthIt = cheapestFillings(k);
         for (int h = 0; h < hoods.size(); h++) {
             Hooded hood = hoods.get(h);
-            long hooded = hood.cost(k);
-            for (int f = 0; hood.durabilityClass >= leastClass && hooded + filled < under && f < fillings.size(); f++) {
-                if (hooded + fillings.get(f).cost(k) < under) {
+            long least = TrainGraph.NONE;
+            for (int f = 0; hood.durabilityClass >= leastClass && f < worthIt.size(); f++) {
+                least = Math.min(least, hood.cost(k, worthIt.get(f)));
+            }
+            for (int f = 0; least < under && f < fillings.size(); f++) {
+                if (hood.cost(k, fillings.get(f)) < under) {
                     SeatOption option = option(h, f);
                     option.option.price(k);
                     under = visitor.option(option);
@@ -146,7 +165,7 @@ final class SeatGroup {
                     set.seat(),
                     set.fromMm(),
                     set.seat().lengthMm(),
-                    hood.share.plus(filling.share),
+                    hood.share(filling).plus(filling.share),
                     hood.style + filling.style,
                     hood.missed + filling.missed);
             known = new SeatOption(this, both, option);

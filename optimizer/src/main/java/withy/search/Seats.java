@@ -78,7 +78,8 @@ final class Seats {
             if (goes) {
                 fillings = filled;
                 Faces faces = new Faces(bare.rearFaceMm(), bare.frontFaceMm());
-                hoods.computeIfAbsent(faces, any -> new ArrayList<>()).add(hooded(bare));
+                Arbor arbor = filled.get(filled.size() - 1).arbor();
+                hoods.computeIfAbsent(faces, any -> new ArrayList<>()).add(hooded(bare, arbor));
             }
         }
         List<SeatGroup> groups = new ArrayList<>();
@@ -127,8 +128,10 @@ final class Seats {
         return !refusal.refused();
     }
 
-    private SeatGroup.Hooded hooded(SeatSet set) {
+    /** With the hood of a set; how arbors are glued is the same for any. */
+    private SeatGroup.Hooded hooded(SeatSet set, @Nullable Arbor anyArbor) {
         ReelSeat seat = set.seat();
+        SeatSet filled = new SeatSet(seat, set.hood(), anyArbor, set.fromMm());
         long style = style(Station.SEAT, seat);
         long missed = ground.wishes.seat(seat) + missed(Station.SEAT, seat);
         int durabilityClass = seat.facts().durabilityClass();
@@ -138,7 +141,13 @@ final class Seats {
             missed += missed(Station.HOOD, hood);
             durabilityClass = Math.min(durabilityClass, hood.facts().durabilityClass());
         }
-        return new SeatGroup.Hooded(hood, fitter.seat(set).plus(fitter.hood(set)), style, missed, durabilityClass);
+        return new SeatGroup.Hooded(
+                hood,
+                fitter.seat(set).plus(fitter.hood(set)),
+                fitter.seat(filled).plus(fitter.hood(set)),
+                style,
+                missed,
+                durabilityClass);
     }
 
     private long style(Station station, Part part) {
