@@ -93,6 +93,6 @@ final class Flips {
     /** True where the parts are in the best build for a question. */
     static boolean wins(Inquiry inquiry, Finding finding, Query query) {
         Build build = inquiry.solved(query).build();
-        return build != null && Inquiry.holds(build, finding.parts());
+        return build != null && build.holds(finding.parts());
     }
 }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Currency;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -265,18 +264,6 @@ public final class Inquiry {
     /** Only one objective counts, and nothing besides. */
     public static Map<Objective, Double> only(Objective one) {
         return Map.of(one, 1.0);
-    }
-
-    /** True where every one of these parts is in a build. */
-    static boolean holds(Build build, Set<String> parts) {
-        return ids(build).containsAll(parts);
-    }
-
-    /** Every part of a build. */
-    static Set<String> ids(Build build) {
-        Set<String> ids = new TreeSet<>(List.of(build.layout().blankId()));
-        build.choices().values().forEach(choice -> ids.add(choice.partId()));
-        return ids;
     }
 
     String money(long minor) {

@@ -26,7 +26,7 @@ final class Instead {
         Found best = null;
         for (Station station : stations(inquiry, build.build(), parts)) {
             for (Build other : new Swaps(inquiry, build.build(), station).others()) {
-                Found found = Inquiry.holds(other, parts) ? null : inquiry.measured(other);
+                Found found = other.holds(parts) ? null : inquiry.measured(other);
                 if (found != null
                         && willDo.test(found)
                         && betters(inquiry, found, best)

@@ -64,7 +64,7 @@ public record Missed(String field, String words, String loss) {
     }
 
     private static void part(List<Missed> list, String field, PartWish wish, Rod rod, boolean bad) {
-        if (!wish.hard() && Inquiry.ids(rod.build()).contains(wish.partId()) == bad) {
+        if (!wish.hard() && rod.build().partIds().contains(wish.partId()) == bad) {
             Part part = rod.setting().catalog().find(wish.partId());
             String name = part == null ? wish.partId() : part.facts().name();
             String words = Phrases.of("demand." + field, name);

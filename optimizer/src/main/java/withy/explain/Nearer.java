@@ -101,7 +101,7 @@ final class Nearer {
     }
 
     private void take(Build next) {
-        if (!next.equals(now.build()) && Inquiry.holds(next, parts)) {
+        if (!next.equals(now.build()) && next.holds(parts)) {
             Found found = inquiry.measured(next);
             now = Judge.legal(found.rod(), kept) ? found : now;
         }

@@ -119,6 +119,6 @@ final class PartFlips {
 
     private boolean wins(Part changed) {
         var build = inquiry.solvedWith(changed, inquiry.query()).build();
-        return build != null && Inquiry.holds(build, finding.parts());
+        return build != null && build.holds(finding.parts());
     }
 }

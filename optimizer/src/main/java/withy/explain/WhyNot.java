@@ -42,7 +42,7 @@ public final class WhyNot {
         if (opponent == null) {
             return new Refused(new PartsIn(inquiry, whyNot.parts)).finding(first);
         }
-        if (first == null || Inquiry.holds(first.build(), parts)) {
+        if (first == null || first.build().holds(parts)) {
             return whyNot.chosen(first == null ? "whynot.only" : "whynot.chosen", opponent);
         }
         return whyNot.compared(first, opponent);
@@ -138,8 +138,8 @@ public final class WhyNot {
 
     /** What the better build has in the place of what the opponent has, at most three parts; where it is more, the best build or the build's blank. */
     private String instead(Found first, Found better, Found opponent) {
-        Set<String> other = new LinkedHashSet<>(Inquiry.ids(better.build()));
-        other.removeAll(Inquiry.ids(opponent.build()));
+        Set<String> other = new LinkedHashSet<>(better.build().partIds());
+        other.removeAll(opponent.build().partIds());
         if (!other.isEmpty() && other.size() <= 3) {
             return Phrases.of("whynot.rodWith", inquiry.names(other));
         }

@@ -97,9 +97,9 @@ final class Yielding {
         Found now = inquiry.first();
         for (String id : in.parts()) {
             Part part = inquiry.catalog().find(id);
-            now = now == null || part == null || Inquiry.holds(now.build(), Set.of(id)) ? now : with(now.build(), part);
+            now = now == null || part == null || now.build().holds(Set.of(id)) ? now : with(now.build(), part);
         }
-        return now != null && Inquiry.holds(now.build(), in.parts()) ? now : null;
+        return now != null && now.build().holds(in.parts()) ? now : null;
     }
 
     private @Nullable Found with(Build build, Part part) {

@@ -1,8 +1,11 @@
 package withy.rod;
 
 import java.util.Collections;
+import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,6 +40,18 @@ public record Build(Layout layout, SortedMap<Station, Choice> choices) {
         }
         Choice choice = choices.get(station);
         return choice == null ? null : choice.partId();
+    }
+
+    /** Ids of all its parts, the blank among them. */
+    public Set<String> partIds() {
+        Set<String> ids = new TreeSet<>(List.of(layout.blankId()));
+        choices.values().forEach(choice -> ids.add(choice.partId()));
+        return ids;
+    }
+
+    /** True where every one of these parts is in it. */
+    public boolean holds(Set<String> ids) {
+        return partIds().containsAll(ids);
     }
 
     /** The same build with one station filled otherwise. */

@@ -112,15 +112,12 @@ final class Ahead {
     private Fitting<Check> rings(double fromMm) {
         return rings.computeIfAbsent(
                 Stand.key(fromMm),
-                any -> new Fitting<>(foreCheckRanks, k, i -> stand.foreCheck(i, fromMm), this::ringTrait));
+                any -> new Fitting<>(
+                        foreCheckRanks,
+                        k,
+                        i -> stand.foreCheck(i, fromMm),
+                        i -> Rings.Trait.of(stand.shelf.checks[i])));
     }
-
-    private Object ringTrait(int ring) {
-        Check check = stand.shelf.checks[ring];
-        return new RingTrait(check.widthMm(), check.outerMm());
-    }
-
-    private record RingTrait(double widthMm, double outerMm) {}
 
     /** Fore grips with their rear face at one place, where the handle may end before them. */
     private Fitting<Grip> grips(double fromMm) {

@@ -32,14 +32,12 @@ final class ForeJoins {
 
     private final Map<Front, byte[]> known = new HashMap<>();
     private final Map<Hooded, Boolean> none = new HashMap<>();
-    private final BitSet[] followers;
     private double @Nullable [] ended;
 
     ForeJoins(Shelf shelf) {
         this.shelf = shelf;
         this.rings = Alike.of(shelf.checks.length, c -> shelf.checks[c].outerMm());
         this.grips = Alike.of(shelf.fores.length, f -> GripFace.of(shelf.fores[f].grip()));
-        this.followers = new BitSet[rings.count()];
     }
 
     /** Ids of seat and hood, empty for none. */
@@ -73,9 +71,6 @@ final class ForeJoins {
 
     /** True where a fore grip stands ahead of a seat with a ring of the shelf, or none, between. */
     boolean goes(SeatSet set, int ring, int fore) {
-        if (ring != NO_RING && !shelf.neighbours.follows(ring, fore)) {
-            return false;
-        }
         int between = ring == NO_RING ? NO_RING : rings.classOf()[ring];
         Front front = new Front(set.frontFaceMm(), set.seat().recessFamily(), between);
         byte[] of = known.computeIfAbsent(front, any -> new byte[grips.count()]);
@@ -109,12 +104,8 @@ final class ForeJoins {
     }
 
     private boolean some(SeatSet set) {
-        if (shelf.stations.optional(Station.FORE_CHECK)) {
-            for (int fore = 0; fore < shelf.fores.length; fore++) {
-                if (goes(set, NO_RING, fore) && backed(set, fore)) {
-                    return true;
-                }
-            }
+        if (shelf.stations.optional(Station.FORE_CHECK) && some(set, NO_RING)) {
+            return true;
         }
         BitSet asked = new BitSet();
         for (int ring = 0; ring < shelf.checks.length; ring++) {
@@ -130,15 +121,7 @@ final class ForeJoins {
     }
 
     private boolean some(SeatSet set, int ring) {
-        BitSet after = followers[rings.classOf()[ring]];
-        if (after == null) {
-            after = new BitSet();
-            for (int fore = 0; fore < shelf.fores.length; fore++) {
-                after.set(fore, shelf.neighbours.follows(ring, fore));
-            }
-            followers[rings.classOf()[ring]] = after;
-        }
-        for (int fore = after.nextSetBit(0); fore >= 0; fore = after.nextSetBit(fore + 1)) {
+        for (int fore = 0; fore < shelf.fores.length; fore++) {
             if (goes(set, ring, fore) && backed(set, fore)) {
                 return true;
             }

@@ -24,10 +24,6 @@ final class Neighbours {
     private final Ground ground;
     private final @Nullable BitSet[] butts;
     private final @Nullable BitSet[] rears;
-    private final Alike foreFaces;
-    /** By the diameter of the ring. */
-    private final Map<Double, byte[]> follows = new HashMap<>();
-
     private final Map<ButtFace, BitSet> caps = new HashMap<>();
     private final Refusal refusal = new Refusal();
     private final Map<Object, Pairs> pairs = new HashMap<>();
@@ -38,7 +34,6 @@ final class Neighbours {
         this.ground = shelf.ground;
         this.butts = new BitSet[(shelf.split ? ground.rearGrips : ground.fullGrips).size()];
         this.rears = new BitSet[shelf.fores.length];
-        this.foreFaces = Alike.of(shelf.fores.length, f -> shelf.fores[f].grip().rearOdMm());
     }
 
     /**
@@ -107,19 +102,6 @@ final class Neighbours {
     /** The same beside a fore grip, or beside none. */
     BitSet rears(@Nullable Grip fore) {
         return ground.gripMatch.rearsBeside(ground.anySetting(), fore, shelf.split);
-    }
-
-    /** True where a fore grip of the shelf goes before a ring of the shelf, told by their places; asked of the rules when it is first wanted. */
-    boolean follows(int check, int fore) {
-        byte[] known = follows.computeIfAbsent(shelf.checks[check].outerMm(), any -> new byte[foreFaces.count()]);
-        int face = foreFaces.classOf()[fore];
-        if (known[face] == 0) {
-            Face ring = Seams.of(Station.FORE_CHECK, shelf.checks[check]);
-            Face rear = Seams.rearOf(Station.FORE_GRIP, shelf.fores[fore].grip());
-            ground.rules.onNeighbours(ground.anySetting(), ring, rear, refusal.reset());
-            known[face] = (byte) (refusal.refused() ? -1 : 1);
-        }
-        return known[face] > 0;
     }
 
     /** What a seat is worth beside each rear grip. */

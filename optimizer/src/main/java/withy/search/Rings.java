@@ -79,8 +79,14 @@ final class Rings {
         return below(frontMm, TrainGraph.NONE);
     }
 
-    /** Where a ring leaves the grip behind it, and what face it shows there. */
-    private record Leaves(double widthMm, double outerMm) {}
+    /** All of a ring that what stands beside it depends upon: how far it moves that, and its faces. */
+    record Trait(double widthMm, double outerMm) {
+        private static final Trait NONE = new Trait(0, 0);
+
+        static Trait of(@Nullable Check ring) {
+            return ring == null ? NONE : new Trait(ring.widthMm(), ring.outerMm());
+        }
+    }
 
     /** Those below a limit at one place. */
     final class Below {
@@ -90,14 +96,12 @@ final class Rings {
 
         private Below(double frontMm, long limit) {
             under = limit;
-            Map<Leaves, Ring> cheapest = new LinkedHashMap<>();
+            Map<Trait, Ring> cheapest = new LinkedHashMap<>();
             for (int rank = first(); has(rank) && floor(rank) < limit; rank++) {
                 Option<Check> check = check(rank, frontMm);
                 if (check != null && check.cost < limit) {
                     Ring ring = new Ring(at(rank), check, check.cost);
-                    Check part = check.part;
-                    Leaves leaves = part == null ? new Leaves(0, 0) : new Leaves(part.widthMm(), part.outerMm());
-                    cheapest.merge(leaves, ring, (one, other) -> other.cost < one.cost ? other : one);
+                    cheapest.merge(Trait.of(check.part), ring, (one, other) -> other.cost < one.cost ? other : one);
                     least = Math.min(least, check.cost);
                 }
             }

@@ -142,11 +142,9 @@ public final class Search implements Solver {
     private static boolean openTo(Task task, Set<String> forced, Build build) {
         Query query = task.query;
         Integer foot = query.reelFootMm();
-        Set<String> used = new TreeSet<>();
-        used.add(build.layout().blankId());
+        Set<String> used = build.partIds();
         boolean open = foot == null || foot == build.layout().reelFootMm();
         for (Map.Entry<Station, Build.Choice> filled : build.choices().entrySet()) {
-            used.add(filled.getValue().partId());
             Build.Choice given = query.fixed().get(filled.getKey());
             open &= !query.empty().contains(filled.getKey()) && (given == null || given.equals(filled.getValue()));
         }

@@ -194,8 +194,7 @@ class PurseTest {
         assertFalse(one.vector().equals(inquiry.measured(one.build()).vector()), "cork is liked only there");
         Found first = inquiry.first();
         assertNotNull(first);
-        assertTrue(Inquiry.holds(
-                first.build(), Set.of("seat", first.build().layout().blankId())));
-        assertFalse(Inquiry.holds(first.build(), Set.of("seat", "cap-sold")));
+        assertTrue(first.build().holds(Set.of("seat", first.build().layout().blankId())));
+        assertFalse(first.build().holds(Set.of("seat", "cap-sold")));
     }
 }

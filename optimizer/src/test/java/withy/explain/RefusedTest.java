@@ -80,7 +80,7 @@ class RefusedTest {
                 finding.sentence());
         Found opponent = finding.opponent();
         assertNotNull(opponent);
-        assertTrue(Inquiry.holds(opponent.build(), Set.of("tip-loose")));
+        assertTrue(opponent.build().holds(Set.of("tip-loose")));
         assertTrue(Breach.all(opponent.rod(), FewBuilds.METRIC).contains(finding.breach()));
         assertTrue(finding.grounds()
                 .contains(Evidence.rule(finding.breach().verdict().rule())));

@@ -140,7 +140,7 @@ class SensitivityTest {
         }
         assertFalse(firm.binding().stream().anyMatch(one -> one.wish().field().equals("packedMaxMm")));
         assertTrue(inquiry.score(binding.without().vector()) < inquiry.score(first.vector()));
-        assertTrue(Inquiry.holds(binding.without().build(), java.util.Set.of("blank-light")));
+        assertTrue(binding.without().build().holds(java.util.Set.of("blank-light")));
         assertTrue(binding.sentence().contains("lighter"), binding.sentence());
         assertEquals(List.of(1.0), firm.shares());
         assertNull(firm.swap());

@@ -252,7 +252,7 @@ class WhyNotTest {
         Finding finding = WhyNot.of(SHOP.inquiry(BRIEF), Set.of("seat-light", "cap-gilded"));
         assertEquals(Outcome.DOMINATED, finding.outcome(), finding.sentence());
         assertNotNull(finding.better());
-        assertTrue(Inquiry.holds(finding.better().build(), Set.of("seat-light", "cap")));
+        assertTrue(finding.better().build().holds(Set.of("seat-light", "cap")));
         assertTrue(finding.first().vector().weightMg()
                 > finding.opponent().vector().weightMg());
         assertTrue(

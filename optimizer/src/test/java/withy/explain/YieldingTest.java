@@ -69,8 +69,7 @@ class YieldingTest {
             Set<String> broken = new TreeSet<>();
             Breach.all(inquiry.measured(nearer).rod(), FewBuilds.METRIC)
                     .forEach(breach -> broken.add(breach.verdict().rule()));
-            boolean kept =
-                    Inquiry.holds(nearer, finding.parts()) && rules(finding).containsAll(broken);
+            boolean kept = nearer.holds(finding.parts()) && rules(finding).containsAll(broken);
             assertTrue(same || !kept, station + " could be nearer: " + broken);
         }
         assertTrue(alike > best.choices().size() / 2, "alike at " + alike);
@@ -95,7 +94,7 @@ class YieldingTest {
         assertEquals(Outcome.BREAKS_RULE, finding.outcome());
         assertFalse(rules(finding).contains("budget"), "" + rules(finding));
         fewest(shop, brief, finding, "narrow");
-        assertTrue(Inquiry.holds(finding.opponent().build(), Set.of("narrow", "blank")), "the cheaper blank");
+        assertTrue(finding.opponent().build().holds(Set.of("narrow", "blank")), "the cheaper blank");
         assertTrue(Breach.all(finding.opponent().rod(), FewBuilds.METRIC).contains(finding.breach()));
         nearest(shop.inquiry(brief), finding);
         for (String rule : rules(finding)) {

@@ -116,6 +116,11 @@ final class Caller {
         return sent("POST " + path, body, headers);
     }
 
+    /** Begins a talk with one of the ways it may be begun; the step it leads to. */
+    String begun(String start) throws IOException {
+        return form("/brief", "from", "", "start", start).location().substring("/builds/".length());
+    }
+
     /** A form of the page as the page sends it: name, value, name, value. */
     Reply form(String path, String... fields) throws IOException {
         StringBuilder body = new StringBuilder("seal=").append(seal);

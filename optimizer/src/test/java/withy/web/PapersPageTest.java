@@ -19,9 +19,7 @@ class PapersPageTest {
     void everyPaperThatAPageOffersIsOne() throws Exception {
         try (ShopFolder shop = new ShopFolder(scratch, "bench")) {
             Caller page = new Caller(shop);
-            String step = page.form("/brief", "from", "", "start", "estuary")
-                    .location()
-                    .substring("/builds/".length());
+            String step = page.begun("estuary");
             page.whole("/builds/" + step);
             String taken =
                     page.form("/jobs", "once", "a", "step", step, "rank", "1").location();
