@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
-import withy.catalog.Arbor;
 import withy.catalog.Grip;
-import withy.catalog.Hood;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.catalog.ReelSeat;
@@ -16,8 +14,7 @@ import withy.objectives.Solver.Query;
 import withy.rod.Build;
 import withy.rod.Build.Choice;
 import withy.rod.Layout;
-import withy.rod.SeatSet;
-import withy.rod.Setting;
+import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rules.Judge;
 import withy.rules.Protocol;
@@ -33,7 +30,7 @@ final class Swaps {
     private final Inquiry inquiry;
     private final Build build;
     private final Station station;
-    private volatile @Nullable Setting setting;
+    private volatile @Nullable Rod measured;
 
     Swaps(Inquiry inquiry, Build build, Station station) {
         this.inquiry = inquiry;
@@ -72,14 +69,17 @@ final class Swaps {
         return swaps;
     }
 
-    /** The builds with every other part made for the station that the brief alone does not refuse, legal or not, and the one where it is empty. Not for blanks. */
+    /**
+     * The builds with every other part made for the station that the brief alone does not refuse, and the one where it is empty: every legal one, and others. Not
+     * for blanks.
+     */
     List<Build> others() {
         List<Build> others = new ArrayList<>();
         Refusal refusal = new Refusal();
         for (Part part : parts()) {
             Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, refusal.reset());
             if (!refusal.refused() && !part.id().equals(build.partAt(station))) {
-                others.addAll(builds(part));
+                others.addAll(part instanceof ReelSeat seat ? seats().joined(seat) : builds(part));
             }
         }
         others.add(build.without(station));
@@ -170,7 +170,7 @@ final class Swaps {
 
     private List<Build> builds(Part part) {
         if (part instanceof ReelSeat seat) {
-            return seats(seat);
+            return seats().of(seat);
         }
         if (part instanceof Grip grip) {
             List<Build> cuts = new ArrayList<>();
@@ -202,47 +202,13 @@ final class Swaps {
         return cuts;
     }
 
-    private List<Build> seats(ReelSeat seat) {
-        Setting here = setting();
-        List<@Nullable Hood> hoods = new ArrayList<>();
-        hoods.add(null);
-        for (Hood hood : inquiry.catalog().all(PartKind.HOOD, Hood.class)) {
-            if (hood.family().equals(seat.hoodFamily()) && hood.size() == seat.size() && own(hood) == null) {
-                hoods.add(hood);
-            }
-        }
-        List<@Nullable Arbor> arbors = new ArrayList<>();
-        arbors.add(null);
-        arbors.addAll(inquiry.catalog().all(PartKind.ARBOR, Arbor.class));
-        List<Build> builds = new ArrayList<>();
-        Refusal refusal = new Refusal();
-        double rear = here.footMm() - seat.footCentreMm();
-        for (Hood hood : hoods) {
-            for (Arbor arbor : arbors) {
-                Rulebook.standard().onSeat(here, new SeatSet(seat, hood, arbor, rear), refusal.reset());
-                if (!refusal.refused()) {
-                    builds.add(seated(seat, hood, arbor));
-                }
-            }
-        }
-        return builds.isEmpty() ? List.of(seated(seat, null, null)) : builds;
-    }
-
-    private Setting setting() {
-        Setting known = setting;
+    private SeatSwaps seats() {
+        Rod known = measured;
         if (known == null) {
-            known = inquiry.measured(build).rod().setting();
-            setting = known;
+            known = inquiry.measured(build).rod();
+            measured = known;
         }
-        return known;
-    }
-
-    private Build seated(ReelSeat seat, @Nullable Hood hood, @Nullable Arbor arbor) {
-        Build with = build.with(Station.SEAT, Choice.of(seat.id()));
-        with = hood == null ? with.without(Station.HOOD) : with.with(Station.HOOD, Choice.of(hood.id()));
-        return arbor == null
-                ? with.without(Station.SEAT_ARBORS)
-                : with.with(Station.SEAT_ARBORS, Choice.of(arbor.id()));
+        return new SeatSwaps(inquiry, known);
     }
 
     private boolean madeFor(Part part) {

@@ -34,6 +34,7 @@ final class BlankPrices {
     private long @Nullable [] buttFloors;
     private long @Nullable [] foreFloors;
     private @Nullable Long edge;
+    private @Nullable Long aroundSeat;
 
     /**
      * @param lower what they cost at least on any blank; null where that is not known
@@ -233,10 +234,23 @@ final class BlankPrices {
     }
 
     private long handleNow(int leastClass) {
+        if (shelf.seats.length == 1) {
+            long seat = list.seats.of(0, leastClass, on, ground.firstFoot(), ground.lastFoot());
+            return TrainGraph.none(seat) ? seat : TrainGraph.sum(seat, aroundSeat());
+        }
         Ranked seats = seats(leastClass);
         return !rears().has(0) || !seats.has(0) || TrainGraph.none(ahead())
                 ? TrainGraph.NONE
                 : seatAndRear(seats, rears()) + Math.min(0, rearChecks().least()) + ahead();
+    }
+
+    private long aroundSeat() {
+        Long known = aroundSeat;
+        if (known == null) {
+            known = new LoneSeat(this).around();
+            aroundSeat = known;
+        }
+        return known;
     }
 
     /** Cheapest seat with a grip behind it, the two side by side. */

@@ -48,6 +48,7 @@ class BoundsHoldTest {
 
     private static int handles;
     private static int trains;
+    private static int closer;
 
     @TestFactory
     Stream<DynamicTest> neverAboveALegalBuild() {
@@ -70,11 +71,12 @@ class BoundsHoldTest {
                 }));
     }
 
-    /** Both kinds of bound were asked often enough to mean something. */
+    /** Each kind of bound was asked often enough to mean something. */
     @AfterAll
     static void enoughWereAsked() {
         assertTrue(handles >= 300, "handles: " + handles);
         assertTrue(trains >= 150, "trains: " + trains);
+        assertTrue(closer >= 60, "one seat told more: " + closer);
     }
 
     private static Query asked(Query plain, Set<String> refused, Random random) {
@@ -120,6 +122,9 @@ class BoundsHoldTest {
         long cheap = floors.train(shape);
         assertTrue(cheap <= costs.train(), () -> told + ": cheap train " + cheap + " above " + costs.train());
         handles++;
+        long alone = seatGiven(task, rod).priced(k).on(shape).handle(leastClass);
+        assertTrue(alone <= costs.handle(), () -> told + ": handle of one seat " + alone + " above " + costs.handle());
+        closer += alone > handle ? 1 : 0;
         Site site = new Site(task.ground, shape, any, form -> new Shelf(task.ground, any, form));
         if (TrainFloors.works(k)) {
             int thread = site.threads().indexOf(rod.with());
@@ -129,6 +134,14 @@ class BoundsHoldTest {
             trains++;
         }
         nodes(task, site, rod, k.withoutConstant(), leastClass, told);
+    }
+
+    /** A shelf with no seat but the rod's. */
+    private static Shelf seatGiven(Task task, Rod rod) {
+        Part seat = Objects.requireNonNull(rod.partAt(Station.SEAT));
+        Stations given = Stations.alternatives(task.ground.catalog, task.query, Set.of(seat.id()))
+                .get(0);
+        return new Shelf(task.ground, given, rod.build().layout().form());
     }
 
     /** However closely a node is looked at, the build in it costs at least its bound. */
