@@ -1,21 +1,21 @@
 package withy.explain;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Objective;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
+import withy.rod.Build;
 
 /**
  * Whether some build is at least as good as another in everything and better in something. The best build is looked at first, then builds with another
- * part in the place of the one asked about. Then only what the best one met so far is worse in is forbidden, and the best looked for again, until one
- * beats it, none scores less, or the effort is used up.
+ * part in the place of the one asked about. Then only what the best one met so far is worse in is forbidden, and what would be nice and the other has is
+ * insisted on where the best one lacks some of it; the best is looked for again, until one beats it, none scores less, or the effort is used up.
  */
 final class Beaten {
     /** Looks of the search at whether to go on, in all questions of one answer: counted, so that equal questions get equal answers. */
@@ -48,20 +48,30 @@ final class Beaten {
      */
     static Answer of(Inquiry inquiry, Found first, Found opponent, Set<String> parts) {
         Beaten beaten = new Beaten(inquiry, opponent);
-        Predicate<Found> beats = one -> beaten.atLeastAsGood(one.vector());
-        Found swapped = beats.test(first) ? first : Instead.of(inquiry, opponent, parts, beats);
+        Found swapped = beaten.beats(first) ? first : Instead.of(inquiry, opponent, parts, beaten::beats);
         return swapped != null ? new Answer(swapped, false) : beaten.searched(first);
     }
 
     private Answer searched(Found first) {
         Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
-        ObjectiveVector best = first.vector();
-        while (worse(best, ceilings)) {
-            Query under = inquiry.query().under(ceilings);
-            Solution solution = inquiry.solved(under, watch());
-            ObjectiveVector found = solution.objectives();
-            if (found != null && atLeastAsGood(found)) {
-                return new Answer(inquiry.measured(Objects.requireNonNull(solution.build())), false);
+        Query query = inquiry.query();
+        Found best = first;
+        boolean insists = false;
+        while (true) {
+            boolean forbids = worse(best.vector(), ceilings);
+            if (!insists && misses(best)) {
+                query = query.withBrief(Insisting.on(opponent.rod()));
+                insists = true;
+                forbids = true;
+            }
+            if (!forbids) {
+                return new Answer(null, true);
+            }
+            Solution solution = inquiry.solved(query.under(ceilings), watch());
+            Build build = solution.build();
+            Found found = build == null ? null : inquiry.measured(build);
+            if (found != null && beats(found)) {
+                return new Answer(found, false);
             }
             if (!solution.proven()) {
                 return new Answer(null, true);
@@ -71,7 +81,6 @@ final class Beaten {
             }
             best = found;
         }
-        return new Answer(null, false);
     }
 
     /** Ends a question with the first build that will do, or when the effort is used up. */
@@ -79,7 +88,7 @@ final class Beaten {
         Watch asker = inquiry.watch();
         return new Watch(
                 () -> met || ++looks > EFFORT || asker.interrupted().getAsBoolean(), (build, objectives, score) -> {
-                    met |= atLeastAsGood(objectives);
+                    met |= noneWorse(objectives) && beats(inquiry.measured(build));
                     asker.better().found(build, objectives, score);
                 });
     }
@@ -96,19 +105,22 @@ final class Beaten {
         return worse;
     }
 
-    /** In all six and in what nice wishes count, and not the same in all. */
-    private boolean atLeastAsGood(ObjectiveVector one) {
-        ObjectiveVector other = opponent.vector();
-        boolean least = one.missedMilliSteps() <= other.missedMilliSteps();
-        return least && (one.dominates(other) || sixEqual(one, other) && !one.equals(other));
+    private boolean noneWorse(ObjectiveVector one) {
+        return Arrays.stream(Objective.values())
+                .allMatch(o -> one.loss(o) <= opponent.vector().loss(o));
     }
 
-    private static boolean sixEqual(ObjectiveVector one, ObjectiveVector other) {
-        for (Objective objective : Objective.values()) {
-            if (one.loss(objective) != other.loss(objective)) {
-                return false;
-            }
-        }
-        return true;
+    /** True where a build lacks something nice that the other has. */
+    private boolean misses(Found one) {
+        return !Missed.of(one.rod(), opponent.rod()).isEmpty();
+    }
+
+    /** In all six, in each nice wish and in what these count together, and not the same in all. */
+    private boolean beats(Found one) {
+        ObjectiveVector other = opponent.vector();
+        return noneWorse(one.vector())
+                && one.vector().missedMilliSteps() <= other.missedMilliSteps()
+                && !one.vector().equals(other)
+                && !misses(one);
     }
 }

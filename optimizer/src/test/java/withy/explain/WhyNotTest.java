@@ -20,7 +20,9 @@ import withy.catalog.PartFacts;
 import withy.explain.FewBuilds.Weighed;
 import withy.explain.Finding.Outcome;
 import withy.fixture.Changed;
+import withy.fixture.Fixtures;
 import withy.objectives.Scoring;
+import withy.rod.Station;
 
 /** Why a part is not in, held against the list of all builds there are. */
 class WhyNotTest {
@@ -276,6 +278,39 @@ class WhyNotTest {
                 finding.sentence());
         Brief wished = Changed.with(BRIEF, "insisted", List.of(new PartWish("cap-twin", false, 0.5)));
         assertEquals(Outcome.CHOSEN, why(wished, "cap-twin").outcome());
+    }
+
+    /** A rod that has what another part would spare is not as good in everything, whatever the two wishes count. */
+    @Test
+    void whatMissesAnotherWishDoesNotOutdo() {
+        Brief both = Changed.with(
+                BRIEF, "refused", List.of(new PartWish("cap-twin", false, 0.5), new PartWish("cap", false, 0.3)));
+        Finding finding = why(both, "cap-twin");
+        assertEquals(Outcome.LOSES, finding.outcome(), finding.sentence());
+        assertEquals(
+                "Tarn cap-twin: it can be built in, but the best rod with it is with Tarn cap-twin, which it would be nicer without."
+                        + " In return it has no Tarn cap, which would be nice.",
+                finding.sentence());
+    }
+
+    /** What scores best among the rods that are as good in figures lacks something nice; another does not. */
+    @Test
+    void anotherThatHasAllTheWishesOutdoesThem() {
+        Fixtures f = Fixtures.legal();
+        f.copy("cap", "cap-fair").part("cap-fair", "facts.priceMinor", 3_000);
+        f.copy("cap", "cap-gilded").part("cap-gilded", "facts.priceMinor", 8_000);
+        f.copy("seat", "seat-light").part("seat-light", "facts.weightG", 9.0);
+        f.part("seat-light", "facts.priceMinor", 9_500);
+        f.brief("budgetMinor", 90_000L);
+        FewBuilds shop =
+                FewBuilds.of(f).or(Station.BUTT_CAP, "cap-fair", "cap-gilded").or(Station.SEAT, "seat-light");
+        Brief dear = FewBuilds.weighing(shop.brief(), Map.of(Objective.PRICE, 2.0));
+        Brief nice = Changed.with(dear, "refused", List.of(new PartWish("cap", false, 0.01)));
+        Finding finding = WhyNot.of(shop.inquiry(nice), Set.of("seat-light", "cap-gilded"));
+        assertTrue(finding.first().build().holds(Set.of("cap")), "it lacks what would be nice");
+        assertEquals(Outcome.DOMINATED, finding.outcome(), finding.sentence());
+        assertNotNull(finding.better());
+        assertTrue(finding.better().build().holds(Set.of("seat-light", "cap-fair")), finding.sentence());
     }
 
     /** A part that alone makes a rod possible is chosen, since without it there is none. */

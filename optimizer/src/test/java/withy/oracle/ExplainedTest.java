@@ -267,11 +267,13 @@ class ExplainedTest {
         boolean noticed = noticed(shop, first, opponent);
         assertEquals(finding.outcome() != Outcome.EQUAL, noticed, told);
         if (noticed) {
-            boolean dominated = all.stream().anyMatch(one -> better(one.vector(), opponent.vector()));
+            boolean dominated = all.stream()
+                    .anyMatch(one -> better(one.vector(), opponent.vector()) && meets(opponent, one.build()));
             assertEquals(finding.outcome() == Outcome.DOMINATED, dominated, told);
         }
         if (finding.better() != null) {
             assertTrue(better(finding.better().vector(), opponent.vector()), told);
+            assertTrue(meets(opponent, finding.better().build()), told + ": a nice wish is missed");
             assertTrue(Judge.legal(finding.better().rod(), Rulebook.standard()), told);
         }
     }
@@ -298,16 +300,16 @@ class ExplainedTest {
                 || price >= brief.step(Objective.PRICE)
                 || style >= brief.step(Objective.STYLE) * hair
                 || classes >= brief.step(Objective.DURABILITY)
-                || !meets(first, opponent)
-                || !meets(opponent, first);
+                || !meets(first, opponent.build())
+                || !meets(opponent, first.build());
     }
 
     /** True where a build misses no nice wish that another meets, told by what each wish alone costs. */
-    private static boolean meets(Found first, Found opponent) {
+    static boolean meets(Found first, Build opponent) {
         Brief brief = first.rod().brief();
         for (Brief one : OneWish.each(brief)) {
             long mine = new withy.objectives.NiceWishes(one)
-                    .missedMilliSteps(Rod.measure(first.rod().setting().catalog(), one, opponent.build()));
+                    .missedMilliSteps(Rod.measure(first.rod().setting().catalog(), one, opponent));
             long best = new withy.objectives.NiceWishes(one)
                     .missedMilliSteps(Rod.measure(first.rod().setting().catalog(), one, first.build()));
             if (mine > 0 && best == 0) {
@@ -316,7 +318,7 @@ class ExplainedTest {
         }
         return brief.insisted().stream()
                 .map(wish -> Set.of(wish.partId()))
-                .noneMatch(part -> holds(first.build(), part) && !holds(opponent.build(), part));
+                .noneMatch(part -> holds(first.build(), part) && !holds(opponent, part));
     }
 
     static boolean better(ObjectiveVector one, ObjectiveVector other) {

@@ -197,7 +197,8 @@ class WideExplainedTest {
                                 || Judge.legal(better.rod(), Rulebook.standard())
                                         && ExplainedTest.better(
                                                 better.vector(),
-                                                finding.opponent().vector()),
+                                                finding.opponent().vector())
+                                        && ExplainedTest.meets(finding.opponent(), better.build()),
                         told);
             }
             case BREAKS_RULE, NOT_IN_STOCK -> refused(told, brief, id, finding, with);
