@@ -115,12 +115,13 @@ final class HandleLabels {
                 behind(handle, list.get(0).thing(), match, under.getAsLong() - with.rest() - ahead.least);
         boolean more = true;
         int tried = 0;
+        long[] under = room();
         for (Unbeaten.Of<Front> front : list) {
             for (Unbeaten.Of<Behind.Way> way : ways) {
-                if (!more || !may(0, front.sums()[0] + way.sums()[0])) {
+                if (!more || front.sums()[0] + way.sums()[0] >= under[0]) {
                     break; // the ways after it cost more under the first prices
                 }
-                long[] sums = together(front.sums(), way.sums());
+                long[] sums = together(front.sums(), way.sums(), under);
                 boolean counts = sums != null || ++tried % TRIED_A_STEP == 0;
                 more = !counts || step.getAsBoolean();
                 if (sums != null) {
@@ -152,18 +153,27 @@ final class HandleLabels {
         return ways.list;
     }
 
-    private long @Nullable [] together(long[] one, long[] other) {
-        long[] sums = new long[one.length];
-        for (int f = 0; f < sums.length; f++) {
-            sums[f] = one[f] + other[f];
-            if (!may(f, sums[f])) {
+    /** What a handle must cost less than in each test, the least train beside it; the limit falls only once handles are put together. */
+    private long[] room() {
+        long[] room = new long[costs.length];
+        for (int f = 0; f < room.length; f++) {
+            long train = costs[f].best();
+            long most = Math.max(-TrainGraph.NONE, Math.min(tests.get(f).under(limit.getAsLong()), TrainGraph.NONE));
+            room[f] = TrainGraph.none(train) ? Long.MIN_VALUE : most - train;
+        }
+        return room;
+    }
+
+    private static long @Nullable [] together(long[] one, long[] other, long[] under) {
+        for (int f = 0; f < under.length; f++) {
+            if (one[f] + other[f] >= under[f]) {
                 return null;
             }
         }
+        long[] sums = new long[under.length];
+        for (int f = 0; f < sums.length; f++) {
+            sums[f] = one[f] + other[f];
+        }
         return sums;
-    }
-
-    private boolean may(int test, long sum) {
-        return tests.get(test).may(sum, costs[test].best(), limit.getAsLong());
     }
 }

@@ -17,6 +17,8 @@ final class TrainCosts {
     private final long[] bests;
 
     private final boolean[] found;
+    private boolean settled;
+    private long best;
 
     /**
      * @param bare what the guides cost but for their wraps, or null where weight may be welcome
@@ -44,6 +46,14 @@ final class TrainCosts {
 
     /** Cost of the cheapest train; {@link TrainGraph#NONE} where there is none. */
     long best() {
+        if (!settled) {
+            best = bestNow();
+            settled = true;
+        }
+        return best;
+    }
+
+    private long bestNow() {
         if (bests.length == 0) {
             return NONE;
         }
