@@ -80,7 +80,7 @@ public final class BenchDesk {
                 Sheets.rounded(BalanceTolerance.bareMm(rod), 1),
                 Sheets.rounded(BalanceTolerance.withReelMm(rod), 1),
                 made,
-                Cautions.of(List.of(rod)));
+                Cautions.atBench(List.of(rod)));
     }
 
     private static BenchSheet.Made made(Job.File file) {

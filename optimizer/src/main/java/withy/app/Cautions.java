@@ -35,6 +35,15 @@ final class Cautions {
         return list;
     }
 
+    /** Those that concern who builds the rod: blades, what turns and what burns, too. */
+    static List<String> atBench(List<Rod> rods) {
+        List<String> list = of(rods);
+        if (!list.isEmpty()) {
+            list.add(list.indexOf(Phrases.of("caution.ratings")), Phrases.of("caution.edges"));
+        }
+        return list;
+    }
+
     /** Those that concern who fishes with the rod. */
     static List<String> forCustomer(List<Rod> rods) {
         List<String> bench = List.of(Phrases.of("caution.dust"), Phrases.of("caution.epoxy"));

@@ -5,6 +5,7 @@ import static withy.catalog.Column.mass;
 import static withy.catalog.Column.word;
 import static withy.catalog.Column.wordSet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +16,9 @@ import withy.catalog.Column.Sort;
 /** Columns of {@code blanks.csv}. */
 final class BlankSheet {
     static final Sheet<Blank> BLANKS = new Sheet<>(PartKind.BLANK, Blank.class, columns(), BlankSheet::read);
+
+    /** Two readings of one blank's length may differ by so much, mm. */
+    private static final double SLACK_MM = 1;
 
     private BlankSheet() {}
 
@@ -97,6 +101,18 @@ final class BlankSheet {
         return Column.number(name, Sort.NUMBER, 0.05, 30, about, value).optional();
     }
 
+    /** The stations with the last at the tip, where rounding (a length in inches, say) put it {@value #SLACK_MM} mm beside it at most. */
+    private static List<Blank.OdStation> reached(List<Blank.OdStation> stations, double lengthMm) {
+        int last = stations.size() - 1;
+        Blank.OdStation tip = stations.get(last);
+        if (Math.abs(tip.xMm() - lengthMm) > SLACK_MM) {
+            return stations;
+        }
+        List<Blank.OdStation> reached = new ArrayList<>(stations);
+        reached.set(last, new Blank.OdStation(lengthMm, tip.odMm()));
+        return List.copyOf(reached);
+    }
+
     private static Blank read(Row row) {
         Set<RodType> types = new TreeSet<>(row.words("rod_type", RodType.class));
         return new Blank(
@@ -107,7 +123,7 @@ final class BlankSheet {
                 row.word("ferrule_kind", FerruleKind.class),
                 row.number("ferrule_overlap_mm", 0),
                 row.number("ferrule_extra_g", 0),
-                row.stations("stations_mm"),
+                reached(row.stations("stations_mm"), row.number("length_mm")),
                 row.numberOrNull("wall_mm"),
                 row.numberOrNull("balance_mm"),
                 row.word("action", Action.class),

@@ -174,7 +174,7 @@ public final class CatalogReader {
             ours.add(kind.fileName());
         }
         return near.isEmpty() || ours.contains(near)
-                ? "it was saved under another name or elsewhere"
+                ? name.equals(RatesFile.NAME) ? RatesFields.COPY_FILE : "it was saved under another name or elsewhere"
                 : "\"" + near + "\" was meant";
     }
 }

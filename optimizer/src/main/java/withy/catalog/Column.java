@@ -145,6 +145,10 @@ record Column<P>(
         if (name.endsWith("_g_ml")) {
             return "g/ml";
         }
+        // gauge_min is a least gauge, no minutes
+        if (name.startsWith("gauge_")) {
+            return "";
+        }
         for (String tail : List.of("ml", "min", "h", "m")) {
             if (name.endsWith("_" + tail)) {
                 return tail;

@@ -24,12 +24,13 @@ public final class ColumnGuide {
         page.append("Units: lengths ").append(units("length_mm"));
         page.append("; masses ").append(units("weight_g"));
         page.append("; line and lift ratings ").append(units("lift_kg")).append(".\n\n");
+        page.append(RatesGuide.text());
         page.append("## Every file\n\nLimits of `weight_g` and `measured_g` differ by kind.\n\n");
         rows(page, FactColumns.of(PartKind.BLANK));
         for (PartKind kind : PartKind.values()) {
             page.append("\n## ").append(kind.fileName()).append("\n\n");
             WeightRange weight = WeightRange.of(kind);
-            page.append("One row a ").append(kind.word()).append("; weight ");
+            page.append("One row for each ").append(kind.word()).append("; weight ");
             page.append(Numbers.plain(weight.least())).append(" to ").append(Numbers.plain(weight.most()));
             page.append(" g.\n\n");
             rows(page, Sheet.of(kind).own());

@@ -2,11 +2,13 @@ package withy.catalog;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Numbers as spreadsheets write them: decimal point or comma, thousands marked by blanks, apostrophes, points or commas.
+ * Numbers as spreadsheets write them: decimal point or comma, thousands marked by blanks, apostrophes, points or commas;
+ * or as fractions of halves to 64ths.
  *
  * <p>"1,500" alone may be one and a half or fifteen hundred; {@link Mark} says which, from the rest of the file.
  */
@@ -23,6 +25,9 @@ final class Numbers {
     private static final Pattern POINT_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d*)?");
     private static final Pattern COMMA_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
 
+    /** Whole and part as a rule or a lure is marked: 3/8, 7 1/2, 7-1/2. */
+    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4})[ -])?(\\d{1,2})/(2|4|8|16|32|64)");
+
     /** Places kept of a converted value: a millionth of a millimetre or gram. */
     private static final int PLACES = 6;
 
@@ -30,6 +35,11 @@ final class Numbers {
 
     /** The number, or null where the text is none or could mean two. */
     static @Nullable BigDecimal parse(String text, Mark mark) {
+        Matcher fraction = FRACTION.matcher(text.strip());
+        if (fraction.matches()) {
+            BigDecimal part = new BigDecimal(fraction.group(2)).divide(new BigDecimal(fraction.group(3)));
+            return fraction.group(1) == null ? part : part.add(new BigDecimal(fraction.group(1)));
+        }
         String plain = normal(text);
         if (plain.length() > 40) {
             return null;

@@ -103,7 +103,7 @@ final class PlausibleFit {
                     Numbers.plain(top.tubeMm()) + " mm",
                     "is smaller than any tip here",
                     "above " + Numbers.plain(tips.first()) + " mm",
-                    "it is 64ths of an inch: name the column tube_64ths");
+                    "it waits for a thinner blank; or the figure is in 64ths of an inch: name the column tube_64ths");
         }
     }
 

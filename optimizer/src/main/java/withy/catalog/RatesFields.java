@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /** Takes the fields of {@code rates.json} one by one, telling every fault and going on with a harmless value. */
 final class RatesFields {
@@ -27,6 +28,12 @@ final class RatesFields {
             new Step("pricePercent", Rates.Steps::pricePercent),
             new Step("stylePoints", Rates.Steps::stylePoints),
             new Step("durabilityClasses", Rates.Steps::durabilityClasses));
+
+    /** What helps where a field is missing: nought would be a wrong rate. */
+    static final String COPY = "copy it from the " + RatesFile.NAME + " of a sample catalogue and change its figures";
+
+    /** What helps where there is no file at all. */
+    static final String COPY_FILE = "begin with that of a sample catalogue and change its figures";
 
     private final ObjectNode root;
     private final FaultList faults;
@@ -67,6 +74,9 @@ final class RatesFields {
             String name, Map<String, E> keys, Class<E> type, double min, double max) {
         Map<E, Double> values = new EnumMap<>(type);
         ObjectNode node = object(name, keys.keySet());
+        if (node == null) {
+            return values;
+        }
         keys.forEach((key, constant) -> values.put(constant, number(name + "." + key, node.path(key), min, max)));
         return values;
     }
@@ -75,6 +85,9 @@ final class RatesFields {
         Map<RodType, List<String>> letters = new EnumMap<>(RodType.class);
         Map<String, RodType> keys = RatesFile.keys(RodType.class);
         ObjectNode node = object(name, keys.keySet());
+        if (node == null) {
+            return letters;
+        }
         keys.forEach((key, type) -> {
             List<String> list = new ArrayList<>();
             for (JsonNode letter : node.path(key)) {
@@ -101,6 +114,9 @@ final class RatesFields {
             return Rates.Steps.ASSUMED;
         }
         ObjectNode node = object(name, STEPS.stream().map(Step::key).toList());
+        if (node == null) {
+            return Rates.Steps.ASSUMED;
+        }
         double[] values = new double[STEPS.size()];
         for (int i = 0; i < values.length; i++) {
             Step step = STEPS.get(i);
@@ -115,6 +131,9 @@ final class RatesFields {
         Map<RodType, Long> prices = new EnumMap<>(RodType.class);
         Map<String, RodType> keys = RatesFile.keys(RodType.class);
         ObjectNode node = object(name, keys.keySet());
+        if (node == null) {
+            return prices;
+        }
         keys.forEach(
                 (key, type) -> prices.put(type, Math.round(whole(name + "." + key, node.path(key), 1, 1_000_000_000))));
         return prices;
@@ -139,7 +158,9 @@ final class RatesFields {
         }
         String problem = node.isMissingNode() ? "is missing" : node.isNumber() ? "is out of range" : "is not a number";
         double nearest = node.isNumber() && node.doubleValue() > max ? max : min;
-        String maybe = node.isTextual() ? "take the quotation marks away" : "write " + Numbers.plain(nearest);
+        String maybe = node.isTextual()
+                ? "take the quotation marks away"
+                : node.isMissingNode() && min < max ? COPY : "write " + Numbers.plain(nearest);
         fault(path, node, problem, Numbers.plain(min) + " to " + Numbers.plain(max), maybe);
         return min;
     }
@@ -149,7 +170,8 @@ final class RatesFields {
         return root.path(name);
     }
 
-    private ObjectNode object(String name, Iterable<String> keys) {
+    /** The object, or null after telling a fault; what would stand in it is not told missing one by one. */
+    private @Nullable ObjectNode object(String name, Iterable<String> keys) {
         JsonNode node = field(name);
         Set<String> known = new TreeSet<>();
         keys.forEach(known::add);
@@ -162,8 +184,8 @@ final class RatesFields {
                 node,
                 node.isMissingNode() ? "is missing" : "is not an object",
                 "{ " + String.join(", ", known) + " }",
-                "the braces are missing");
-        return root.objectNode();
+                node.isMissingNode() ? COPY : "the braces are missing");
+        return null;
     }
 
     private void tellUnknown(String prefix, ObjectNode node, Set<String> known) {

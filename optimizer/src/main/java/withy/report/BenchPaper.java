@@ -87,7 +87,7 @@ public final class BenchPaper {
     }
 
     private void handle() {
-        page.heading(Phrases.of("paper.handle")).care(cautions("caution.dust", "caution.epoxy"));
+        page.heading(Phrases.of("paper.handle")).care(cautions("caution.dust", "caution.epoxy", "caution.edges"));
         page.line(Phrases.of(
                 "paper.foot",
                 reader.length(bench.outline().footMm()),

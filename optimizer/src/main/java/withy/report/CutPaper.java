@@ -43,7 +43,7 @@ public final class CutPaper {
             page.line(Phrases.of("paper.cuts.none"));
             return;
         }
-        page.care(List.of(Phrases.of("caution.dust")));
+        page.care(List.of(Phrases.of("caution.dust"), Phrases.of("caution.edges")));
         cuts.parts().forEach(part -> page.kept(() -> part(part)));
     }
 

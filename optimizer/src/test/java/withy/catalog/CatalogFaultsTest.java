@@ -85,6 +85,19 @@ class CatalogFaultsTest {
     }
 
     @Test
+    void ratesBegunFromNothingAreToldOnceEachAndNeverAdvisedToBeNought() throws IOException {
+        Files.writeString(folder.resolve("rates.json"), "{}");
+        List<Fault> faults = CatalogReader.read(folder, SampleCatalogs.AS_OF).faults();
+        assertEquals(19, faults.size(), faults.toString());
+        assertTrue(faults.stream().noneMatch(fault -> fault.message().contains("write 0")), faults.toString());
+        Files.delete(folder.resolve("rates.json"));
+        assertEquals(
+                "rates.json: is missing. Allowed: a file of this name in the catalogue folder.\n"
+                        + "Maybe begin with that of a sample catalogue and change its figures.",
+                only().message());
+    }
+
+    @Test
     void aMissingNeededFileIsAFaultAndAnOptionalOneAWarning() throws IOException {
         Files.delete(folder.resolve("keepers.csv"));
         CatalogReading reading = CatalogReader.read(folder, SampleCatalogs.AS_OF);

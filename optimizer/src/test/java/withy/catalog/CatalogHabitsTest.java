@@ -9,6 +9,7 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -141,6 +142,36 @@ class CatalogHabitsTest {
         replace("blanks.csv", "line_max_kg", "line_max_lb");
         // 1 lb = 0.45359237 kg exactly (NIST SP 811, App. B); kept to a millionth.
         assertEquals(0.997903, read().all(PartKind.BLANK, Blank.class).get(0).lineMaxKg());
+    }
+
+    @Test
+    void aLengthInInchesMayBeRoundedBesideItsStations() throws IOException {
+        firstRowOnly("blanks.csv");
+        replace("blanks.csv", "length_mm,section_lengths_mm", "length_in,section_lengths_mm");
+        // 65 in = 1651 mm, the stations end at 1650 mm: one blank measured twice.
+        replace("blanks.csv", ",1650,", ",65,");
+        Blank blank = read().all(PartKind.BLANK, Blank.class).get(0);
+        assertEquals(1651, blank.lengthMm());
+        assertEquals(1651, blank.stations().get(blank.stations().size() - 1).xMm());
+        replace("blanks.csv", ",65,", ",65 1/4,");
+        assertEquals(
+                List.of("section_lengths_mm", "stations_mm"),
+                CatalogReader.read(folder, SampleCatalogs.AS_OF).faults().stream()
+                        .map(Fault::column)
+                        .toList());
+    }
+
+    @Test
+    void fractionsAsRulesAndLuresAreMarked() throws IOException {
+        replace("blanks.csv", "lure_min_g,lure_max_g", "lure_min_oz,lure_max_g");
+        firstRowOnly("blanks.csv");
+        replace("blanks.csv", ",0.8,4,", ",1/16,4,");
+        // 1 oz = 28.349523125 g exactly (NIST SP 811, App. B).
+        assertEquals(1.771845, read().all(PartKind.BLANK, Blank.class).get(0).lureMinG());
+        assertEquals(new BigDecimal("7.5"), Numbers.parse("7 1/2", Numbers.Mark.UNKNOWN));
+        assertEquals(new BigDecimal("7.5"), Numbers.parse("7-1/2", Numbers.Mark.COMMA));
+        assertEquals(null, Numbers.parse("1/3", Numbers.Mark.POINT));
+        assertEquals(null, Numbers.parse("1/0", Numbers.Mark.POINT));
     }
 
     @Test

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -95,5 +98,26 @@ class SamplesTest {
     @Test
     void theColumnsPageSaysWhatTheReaderReads() throws IOException {
         assertEquals(ColumnGuide.text(), Files.readString(SAMPLES.resolve("COLUMNS.md")));
+    }
+
+    @Test
+    void theColumnsPageTellsEveryFieldOfTheRates() throws IOException {
+        JsonNode rates = new ObjectMapper()
+                .readTree(SAMPLES.resolve("bench").resolve("rates.json").toFile());
+        List<String> told = ColumnGuide.text()
+                .lines()
+                .dropWhile(line -> !line.equals("## rates.json"))
+                .takeWhile(line -> !line.equals("## Every file"))
+                .filter(line -> line.startsWith("| `"))
+                .map(line -> line.substring(3, line.indexOf('`', 3)))
+                .toList();
+        List<String> fields = new ArrayList<>();
+        rates.fieldNames().forEachRemaining(fields::add);
+        assertEquals(fields, told);
+    }
+
+    @Test
+    void aLeastGaugeIsNoTimeInMinutes() {
+        assertTrue(ColumnGuide.text().contains("| `gauge_min` |  | 0.05 to 30 |"));
     }
 }

@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import withy.app.BenchDesk;
 import withy.app.BenchSheet;
 import withy.app.RefusedBuild;
+import withy.explain.Phrases;
 import withy.fixture.Fixtures;
 import withy.rod.Placed;
 import withy.rod.Rod;
@@ -117,6 +118,15 @@ class BenchPaperTest {
                     row);
         }
         assertTrue(text.contains(UNITS.mass(rod.figures().weightG())), "expected weight");
+    }
+
+    @Test
+    void theBenchIsWarnedOfBladesOfWhatTurnsAndOfWhatBurns() throws IOException {
+        Rod rod = Fixtures.legal().rod();
+        String edges = Phrases.of("caution.edges");
+        assertTrue(sheet(rod).cautions().contains(edges));
+        assertTrue(sheet(rod).cautions().contains(Phrases.of("caution.epoxy")));
+        assertTrue(BenchPaper.of(sheet(rod), UK, Sheet.A4).contains("Blades cut"));
     }
 
     @Test

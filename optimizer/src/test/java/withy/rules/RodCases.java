@@ -236,6 +236,8 @@ final class RodCases {
                 .not("stripper-height", Fixtures::casting)
                 .number("ring-order", part("guide-6", "ringSize"), 6, 10, 10.1)
                 .number("reducer", part("guide-10", "ringSize"), 10, 8, 7.9)
+                // the third guide after the second, too: size 10 before it
+                .number("reducer", part("guide-6", "ringSize"), 6, 4, 3.9)
                 .not("reducer", Cases::legal)
                 .flag("frame-finish", Cases::legal, f -> f.part("guide-6", "frameFinish", "black"))
                 .flag("ring-material", Cases::legal, f -> f.part("guide-6", "ringMaterial", RingMaterial.ALUMINA))
