@@ -98,6 +98,9 @@ final class Ground {
     /** True where a milligram more ahead of the reel foot never makes a rod better, wherever it hangs. */
     final boolean weightIsBurden;
 
+    /** No handle ends nearer, mm ahead of the reel foot. */
+    private final double nearestFrontMm;
+
     private final @Nullable Integer givenFoot;
     private final Function<Blank, BlankShape> shapes;
     private @Nullable Setting some;
@@ -153,6 +156,18 @@ final class Ground {
         this.thickestGlueGMl =
                 adhesives.stream().mapToDouble(Adhesive::densityGMl).max().orElse(0);
         this.feet = feet();
+        this.nearestFrontMm = seats.stream()
+                .mapToDouble(seat -> seat.lengthMm() - seat.footCentreMm())
+                .min()
+                .orElse(0);
+    }
+
+    /**
+     * True where weight ahead of the handle is a burden under these prices, and the more so the further out: then no train costs less than the cheapest with every
+     * guide as near as it comes, and no thread than none.
+     */
+    boolean burdens(Linear k) {
+        return k.perMgMm() >= 0 && k.perMgMm2() >= 0 && k.perMgAt(nearestFrontMm, Setting.armMm(brief)) >= 0;
     }
 
     /** True where a rule is in force. */

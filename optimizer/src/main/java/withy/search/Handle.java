@@ -61,7 +61,7 @@ final class Handle {
         return found;
     }
 
-    /** The same without the thread of the ends: no dressed handle costs less where weight ahead of the seat is a burden ({@link TrainFloors#works}). */
+    /** The same without the thread of the ends: no dressed handle costs less where weight ahead of the seat is a burden ({@link Ground#burdens}). */
     long leastUndressed(int leastClass, long under) {
         return leastNow(null, leastClass, under);
     }

@@ -13,7 +13,7 @@ import withy.rod.Setting;
 
 /**
  * Numbers the guide train and its thread cannot cost less than on a blank, whatever the reel position: the exact train with every guide as near
- * the reel foot as any reel position brings it. Under prices that grow ahead of the hand no real train is cheaper.
+ * the reel foot as any reel position brings it. Under prices that make weight a burden ({@link Ground#burdens}) no real train is cheaper.
  */
 final class TrainFloors {
     /** Floors kept. */
@@ -41,11 +41,6 @@ final class TrainFloors {
     }
 
     private record Key(int count, int leastClass, Linear prices) {}
-
-    /** True where these prices allow such a floor. */
-    static boolean works(Linear k) {
-        return k.perMg() >= 0 && k.perMgMm() >= 0 && k.perMgMm2() >= 0;
-    }
 
     /** The floors for one count of guides, one a thread worth looking at. */
     long[] of(int count, int leastClass, Linear k) {

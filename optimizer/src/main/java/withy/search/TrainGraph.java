@@ -72,7 +72,7 @@ final class TrainGraph {
     /** What the guides cost but for their wraps; null where these prices may make weight welcome. */
     @Nullable
     BareTrains bare(Linear k, int leastClass) {
-        return TrainFloors.works(k) ? new BareTrains(this, k, leastClass) : null;
+        return ground.burdens(k) ? new BareTrains(this, k, leastClass) : null;
     }
 
     int count() {

@@ -113,7 +113,7 @@ final class TrainLeast {
 
     /** Cost of the wraps of each shape of feet ({@link TrainGraph#feet()}) at each number, thread by thread. */
     private long[][][] wraps(Linear k) {
-        double rounding = 2.0 * (k.perMg() + k.perMgMm() + k.perMgMm2() + k.perMilli());
+        double rounding = 2.0 * (Math.abs(k.perMg()) + k.perMgMm() + k.perMgMm2() + k.perMilli());
         List<GuideTable.Feet> feet = graphs.get(0).feet();
         long[][][] wraps = new long[fitters.size()][setting.guideCount()][feet.size()];
         for (int t = 0; t < wraps.length; t++) {

@@ -126,7 +126,7 @@ class BoundsHoldTest {
         assertTrue(alone <= costs.handle(), () -> told + ": handle of one seat " + alone + " above " + costs.handle());
         closer += alone > handle ? 1 : 0;
         Site site = new Site(task.ground, shape, any, form -> new Shelf(task.ground, any, form));
-        if (TrainFloors.works(k)) {
+        if (task.ground.burdens(k)) {
             int thread = site.threads().indexOf(rod.with());
             long[] each = site.trains(layout.guideCount(), leastClass, k);
             long train = thread < 0 ? Arrays.stream(each).min().orElseThrow() : each[thread];
