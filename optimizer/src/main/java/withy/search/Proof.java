@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.Objects;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Solution;
@@ -44,6 +45,7 @@ final class Proof implements LayoutWork.Search {
     private boolean firstWillDo;
 
     private Hopeless hopeless;
+    private @Nullable Node begun;
 
     Proof(Task task, Watch watch) {
         this.task = task;
@@ -200,6 +202,7 @@ final class Proof implements LayoutWork.Search {
                 ? null
                 : new FirstLayout(task, bounds).of(first, linear(first.leastClass()), limit());
         if (layout != null) {
+            begun = layout;
             work(layout);
         }
     }
@@ -242,9 +245,21 @@ final class Proof implements LayoutWork.Search {
     }
 
     private void openLayout(Node node, Layout layout) {
+        if (isBegun(node, layout)) {
+            return;
+        }
         task.setting(node.shape(), layout)
                 .ifPresent(setting -> add(new Node(
                         node.bound(), order++, node.site(), node.leastClass(), setting, Node.Stage.LOOKED, version)));
+    }
+
+    /** True of the layout that was worked before the others, and is among the open ones where not all was seen of it. */
+    private boolean isBegun(Node node, Layout layout) {
+        Node first = begun;
+        return first != null
+                && first.site() == node.site()
+                && first.leastClass() == node.leastClass()
+                && Objects.requireNonNull(first.setting()).layout().equals(layout);
     }
 
     private void complete(Node node, Setting setting) {

@@ -34,6 +34,7 @@ final class Slices {
         long from = node.bound();
         long first = firsts.computeIfAbsent(node.order(), any -> from);
         long width = Math.max((limit - first) / FIRST_OF, from - first);
-        return limit == Long.MAX_VALUE ? limit : Math.min(limit, from + width);
+        // what rounding leaves short of the limit is not worth another walk
+        return limit == Long.MAX_VALUE || limit - from - width < width / FIRST_OF ? limit : from + width;
     }
 }
