@@ -98,7 +98,7 @@ final class BlankSheet {
     }
 
     private static Column<Blank> gauge(String name, String about, Function<Blank, @Nullable Object> value) {
-        return Column.number(name, Sort.NUMBER, 0.05, 30, about, value).optional();
+        return Column.number(name, Sort.BARE, 0.05, 30, about, value).optional();
     }
 
     /** The stations with the last at the tip, where rounding (a length in inches, say) put it {@value #SLACK_MM} mm beside it at most. */

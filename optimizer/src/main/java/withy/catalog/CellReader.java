@@ -42,7 +42,7 @@ final class CellReader {
             case LENGTHS -> numbers(column, place, line, text);
             case WHOLE -> whole(column, place, line, text);
             case MONEY -> money(column, place, line, text);
-            case NUMBER, LENGTH, MASS, STRENGTH -> number(column, place, line, text);
+            case NUMBER, BARE, LENGTH, MASS, STRENGTH -> number(column, place, line, text);
         };
     }
 

@@ -37,6 +37,8 @@ record Column<P>(
         FLAG,
         WHOLE,
         NUMBER,
+        /** A number that has no unit, whatever its name ends in. */
+        BARE,
         LENGTH,
         MASS,
         STRENGTH,
@@ -144,10 +146,6 @@ record Column<P>(
     private String unitTail() {
         if (name.endsWith("_g_ml")) {
             return "g/ml";
-        }
-        // gauge_min is a least gauge, no minutes
-        if (name.startsWith("gauge_")) {
-            return "";
         }
         for (String tail : List.of("ml", "min", "h", "m")) {
             if (name.endsWith("_" + tail)) {

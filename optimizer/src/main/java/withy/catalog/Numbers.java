@@ -2,13 +2,15 @@ package withy.catalog;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import withy.units.DecimalMark;
+import withy.units.Quantities;
+import withy.units.UnitsFault;
 
 /**
  * Numbers as spreadsheets write them: decimal point or comma, thousands marked by blanks, apostrophes, points or commas;
- * or as fractions of halves to 64ths.
+ * or as fractions.
  *
  * <p>"1,500" alone may be one and a half or fifteen hundred; {@link Mark} says which, from the rest of the file.
  */
@@ -25,9 +27,6 @@ final class Numbers {
     private static final Pattern POINT_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d*)?");
     private static final Pattern COMMA_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
 
-    /** Whole and part as a rule or a lure is marked: 3/8, 7 1/2, 7-1/2. */
-    private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,4})[ -])?(\\d{1,2})/(2|4|8|16|32|64)");
-
     /** Places kept of a converted value: a millionth of a millimetre or gram. */
     private static final int PLACES = 6;
 
@@ -35,11 +34,6 @@ final class Numbers {
 
     /** The number, or null where the text is none or could mean two. */
     static @Nullable BigDecimal parse(String text, Mark mark) {
-        Matcher fraction = FRACTION.matcher(text.strip());
-        if (fraction.matches()) {
-            BigDecimal part = new BigDecimal(fraction.group(2)).divide(new BigDecimal(fraction.group(3)));
-            return fraction.group(1) == null ? part : part.add(new BigDecimal(fraction.group(1)));
-        }
         String plain = normal(text);
         if (plain.length() > 40) {
             return null;
@@ -65,7 +59,16 @@ final class Numbers {
         } else {
             plain = plain.replace(',', '.');
         }
-        return PLAIN.matcher(plain).matches() ? new BigDecimal(plain) : null;
+        return PLAIN.matcher(plain).matches() ? new BigDecimal(plain) : fraction(text);
+    }
+
+    /** A number marked as on a rule or a lure: 3/8, 7 1/2, 7-1/2; or null. */
+    private static @Nullable BigDecimal fraction(String text) {
+        try {
+            return BigDecimal.valueOf(Quantities.decimal(text, DecimalMark.EITHER));
+        } catch (UnitsFault none) {
+            return null;
+        }
     }
 
     /** 1 for a cell that can only have a decimal comma, -1 for one that can only have a decimal point, 0 for any other. */

@@ -123,7 +123,7 @@ final class SheetReader {
 
     private static boolean numeric(Column.Sort sort) {
         return switch (sort) {
-            case WHOLE, NUMBER, LENGTH, MASS, STRENGTH, LENGTHS, STATIONS, MONEY, COLOUR -> true;
+            case WHOLE, NUMBER, BARE, LENGTH, MASS, STRENGTH, LENGTHS, STATIONS, MONEY, COLOUR -> true;
             case ID, TEXT, WORD, WORDS, FLAG, DATE -> false;
         };
     }

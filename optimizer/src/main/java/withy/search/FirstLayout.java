@@ -17,10 +17,22 @@ final class FirstLayout {
 
     private final Task task;
     private final NodeBounds bounds;
+    private @Nullable Node begun;
 
     FirstLayout(Task task, NodeBounds bounds) {
         this.task = task;
         this.bounds = bounds;
+    }
+
+    /** True of the layout that was given: it is worked before the others, and stays among the open ones where not all was seen of it. */
+    boolean was(Node node, Layout layout) {
+        Node given = begun;
+        Setting setting = given == null ? null : given.setting();
+        return given != null
+                && setting != null
+                && given.site() == node.site()
+                && given.leastClass() == node.leastClass()
+                && setting.layout().equals(layout);
     }
 
     /**
@@ -36,7 +48,7 @@ final class FirstLayout {
         for (Layout layout : blank.site().layouts()) {
             floors.put(layout, bounds.of(looked, layout, k));
         }
-        return floors.entrySet().stream()
+        begun = floors.entrySet().stream()
                 .sorted(Map.Entry.comparingByValue())
                 .map(entry -> task.setting(blank.shape(), entry.getKey()))
                 .flatMap(Optional::stream)
@@ -45,6 +57,7 @@ final class FirstLayout {
                 .filter(node -> node.bound() < limit && !TrainGraph.none(node.bound()))
                 .findFirst()
                 .orElse(null);
+        return begun;
     }
 
     private Node handled(Node blank, Setting setting, Linear k, long limit) {

@@ -1,6 +1,5 @@
 package withy.search;
 
-import java.util.Objects;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Solution;
@@ -45,7 +44,7 @@ final class Proof implements LayoutWork.Search {
     private boolean firstWillDo;
 
     private Hopeless hopeless;
-    private @Nullable Node begun;
+    private final FirstLayout firstLayout;
 
     Proof(Task task, Watch watch) {
         this.task = task;
@@ -57,6 +56,7 @@ final class Proof implements LayoutWork.Search {
                 && !task.ground.blanks.isEmpty();
         this.bounds = new NodeBounds(task);
         this.hopeless = new Hopeless(task, bounds, false);
+        this.firstLayout = new FirstLayout(task, bounds);
         this.layouts = new LayoutWork(task, bounds, watch, this);
     }
 
@@ -200,9 +200,8 @@ final class Proof implements LayoutWork.Search {
         }
         Node layout = first == null || open.size() < WORTH_A_LOOK
                 ? null
-                : new FirstLayout(task, bounds).of(first, linear(first.leastClass()), limit());
+                : firstLayout.of(first, linear(first.leastClass()), limit());
         if (layout != null) {
-            begun = layout;
             work(layout);
         }
     }
@@ -238,28 +237,16 @@ final class Proof implements LayoutWork.Search {
         Linear k = linear(node.leastClass());
         for (Layout layout : node.site().layouts()) {
             long floor = bounds.of(node, layout, k);
-            if (floor < limit() && !TrainGraph.none(floor)) {
+            if (floor < limit() && !TrainGraph.none(floor) && !firstLayout.was(node, layout)) {
                 openLayout(node, layout);
             }
         }
     }
 
     private void openLayout(Node node, Layout layout) {
-        if (isBegun(node, layout)) {
-            return;
-        }
         task.setting(node.shape(), layout)
                 .ifPresent(setting -> add(new Node(
                         node.bound(), order++, node.site(), node.leastClass(), setting, Node.Stage.LOOKED, version)));
-    }
-
-    /** True of the layout that was worked before the others, and is among the open ones where not all was seen of it. */
-    private boolean isBegun(Node node, Layout layout) {
-        Node first = begun;
-        return first != null
-                && first.site() == node.site()
-                && first.leastClass() == node.leastClass()
-                && Objects.requireNonNull(first.setting()).layout().equals(layout);
     }
 
     private void complete(Node node, Setting setting) {

@@ -170,7 +170,8 @@ class CatalogHabitsTest {
         assertEquals(1.771845, read().all(PartKind.BLANK, Blank.class).get(0).lureMinG());
         assertEquals(new BigDecimal("7.5"), Numbers.parse("7 1/2", Numbers.Mark.UNKNOWN));
         assertEquals(new BigDecimal("7.5"), Numbers.parse("7-1/2", Numbers.Mark.COMMA));
-        assertEquals(null, Numbers.parse("1/3", Numbers.Mark.POINT));
+        assertEquals(new BigDecimal("7.5"), Numbers.parse("7½", Numbers.Mark.POINT));
+        assertEquals(null, Numbers.parse("7 3/2", Numbers.Mark.POINT));
         assertEquals(null, Numbers.parse("1/0", Numbers.Mark.POINT));
     }
 
@@ -219,7 +220,7 @@ class CatalogHabitsTest {
         Set<String> numeric = new TreeSet<>();
         for (Column<?> column : Sheet.of(kind).columns()) {
             switch (column.sort()) {
-                case NUMBER, LENGTH, MASS, STRENGTH, LENGTHS, STATIONS, MONEY, COLOUR, WHOLE ->
+                case NUMBER, BARE, LENGTH, MASS, STRENGTH, LENGTHS, STATIONS, MONEY, COLOUR, WHOLE ->
                     numeric.add(column.name());
                 default -> {}
             }

@@ -49,6 +49,7 @@ class BoundsHoldTest {
     private static int handles;
     private static int trains;
     private static int closer;
+    private static int welcome;
 
     @TestFactory
     Stream<DynamicTest> neverAboveALegalBuild() {
@@ -77,6 +78,7 @@ class BoundsHoldTest {
         assertTrue(handles >= 300, "handles: " + handles);
         assertTrue(trains >= 150, "trains: " + trains);
         assertTrue(closer >= 60, "one seat told more: " + closer);
+        assertTrue(welcome >= 10, "weight welcome by the reel, a burden ahead: " + welcome);
     }
 
     private static Query asked(Query plain, Set<String> refused, Random random) {
@@ -132,6 +134,7 @@ class BoundsHoldTest {
             long train = thread < 0 ? Arrays.stream(each).min().orElseThrow() : each[thread];
             assertTrue(train <= costs.train(), () -> told + ": train " + train + " above " + costs.train());
             trains++;
+            welcome += k.perMg() < 0 ? 1 : 0;
         }
         nodes(task, site, rod, k.withoutConstant(), leastClass, told);
     }
