@@ -135,14 +135,14 @@ public final class BenchPaper {
         page.table(
                 new Columns()
                         .word("number", 5)
-                        .word("made", 22)
-                        .word("bin", 11)
+                        .word("made", 20)
+                        .word("bin", 10)
                         .number("size", 6)
                         .number("tip", 12)
-                        .number("ferrule", 11)
-                        .number("butt", 11)
-                        .number("wrap", 14)
-                        .number("turns", 8),
+                        .number("ferrule", 13)
+                        .number("butt", 12)
+                        .number("wrap", 13)
+                        .number("turns", 9),
                 rows);
     }
 

@@ -12,7 +12,7 @@ final class Markup {
 
     /** Lettering large enough to be read at arm's length over the bench. */
     private static final String STYLE = """
-        body { font-family: Withy, "DejaVu Sans", sans-serif; font-size: 9pt; line-height: 1.2; color: #1c1c1c; margin: 0; }
+        body { font-family: Withy, "DejaVu Sans", sans-serif; font-size: 9pt; line-height: 1.2; color: #1c1c1c; margin: 0; word-wrap: break-word; }
         h1 { font-size: 15pt; margin: 0 0 2mm 0; padding-bottom: 1.2mm; border-bottom: 0.7mm solid #8a2432; }
         h2 { font-size: 11pt; margin: 4mm 0 1mm 0; page-break-after: avoid; }
         .sum { font-size: 12pt; font-weight: bold; }
@@ -47,7 +47,7 @@ final class Markup {
 
     /** A quantity that may be broken between its two systems of units only. */
     static String unbroken(String quantity) {
-        return quantity.replace(' ', '\u00a0').replace("\u00a0(", " (");
+        return quantity.replace(' ', Unbroken.JOIN).replace(Unbroken.JOIN + "(", " (");
     }
 
     Markup heading(String words) {
@@ -64,8 +64,8 @@ final class Markup {
 
     /** What it comes to, in large letters, and what is to be said of that. */
     Markup sum(String sum, String words) {
-        body.append("<p><span class=\"sum\">").append(Svg.escape(sum)).append("</span> ");
-        body.append(Svg.escape(words)).append("</p>\n");
+        body.append("<p><span class=\"sum\">").append(text(sum)).append("</span> ");
+        body.append(text(words)).append("</p>\n");
         return this;
     }
 
@@ -74,8 +74,8 @@ final class Markup {
         body.append("<p>");
         String between = "";
         for (Map.Entry<String, String> part : parts) {
-            body.append(between).append("<span class=\"place\">").append(Svg.escape(part.getKey()));
-            body.append("</span> ").append(Svg.escape(part.getValue()));
+            body.append(between).append("<span class=\"place\">").append(text(part.getKey()));
+            body.append("</span> ").append(text(part.getValue()));
             between = " · ";
         }
         body.append("</p>\n");
@@ -104,7 +104,7 @@ final class Markup {
         body.append(lines.isEmpty() ? "<td class=\"none\"" : "<td").append(" style=\"width: ");
         body.append(percent).append("%\">");
         for (int i = 0; i < lines.size(); i++) {
-            body.append(i == 0 ? "<p><b>" : "<p>").append(Svg.escape(lines.get(i)));
+            body.append(i == 0 ? "<p><b>" : "<p>").append(text(lines.get(i)));
             body.append(i == 0 ? "</b></p>" : "</p>");
         }
         body.append("</td>");
@@ -144,7 +144,7 @@ final class Markup {
             body.append("<th class=\"").append(column.style()).append("\" style=\"width: ");
             body.append(column.percent())
                     .append("%\">")
-                    .append(Svg.escape(column.head()))
+                    .append(text(column.head()))
                     .append("</th>");
         }
         body.append("</tr></thead>\n<tbody>\n");
@@ -152,7 +152,7 @@ final class Markup {
             body.append("<tr>");
             for (int i = 0; i < row.size(); i++) {
                 body.append("<td class=\"").append(all.get(i).style()).append("\">");
-                body.append(Svg.escape(row.get(i))).append("</td>");
+                body.append(text(row.get(i))).append("</td>");
             }
             body.append("</tr>\n");
         }
@@ -172,13 +172,17 @@ final class Markup {
                 + "\">\n<head>\n<meta charset=\"utf-8\"/>\n" + NOTHING_LOADED + "<title>" + Svg.escape(title)
                 + "</title>\n<style>\n"
                 + sheet.rule() + "\n" + STYLE + "</style>\n" + NARROW + data + "</head>\n<body>\n<h1>"
-                + Svg.escape(title)
+                + text(title)
                 + "</h1>\n" + body
                 + "</body>\n</html>\n";
     }
 
+    private static String text(String words) {
+        return Svg.escape(Unbroken.of(words));
+    }
+
     private Markup element(String tag, String words) {
-        body.append('<').append(tag).append('>').append(Svg.escape(words));
+        body.append('<').append(tag).append('>').append(text(words));
         body.append("</").append(tag).append(">\n");
         return this;
     }

@@ -3,6 +3,7 @@ package withy.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Lines of plain text, none wider than the page; long texts are wrapped at spaces, words longer than a column are cut. */
 final class Page {
@@ -74,7 +75,7 @@ final class Page {
     }
 
     private void line(String line) {
-        text.append(line.stripTrailing()).append('\n');
+        text.append(Unbroken.plain(line.stripTrailing())).append('\n');
     }
 
     /** Cut to a width at spaces; leading spaces are kept and indent further lines by two more. */
@@ -83,7 +84,7 @@ final class Page {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(indent);
         boolean empty = true;
-        for (String word : Arrays.asList(words.strip().split("[\\s\\p{Cntrl}]+"))) {
+        for (String word : words(words.strip(), width - indent.length())) {
             String rest = word;
             if (!empty && width(line.toString()) + 1 + width(rest) > width) {
                 lines.add(line.toString());
@@ -102,6 +103,15 @@ final class Page {
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    /** What is to stay on one line; in a column too narrow for that, its single words. */
+    private static List<String> words(String text, int room) {
+        return Arrays.stream(Unbroken.of(text).split("[\\s\\p{Cntrl}]+"))
+                .flatMap(held -> width(held) <= room
+                        ? Stream.of(held)
+                        : Stream.of(Unbroken.plain(held).split(" ")))
+                .toList();
     }
 
     private static int width(String text) {

@@ -27,6 +27,7 @@ public final class Pdf {
         XRLog.setLoggingEnabled(false);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useUnicodeLineBreaker(new AtSpaces());
         builder.useUriResolver((base, uri) -> null);
         builder.useFont(() -> font("DejaVuSans.ttf"), Markup.FONT, REGULAR, FontStyle.NORMAL, true);
         builder.useFont(() -> font("DejaVuSans-Bold.ttf"), Markup.FONT, BOLD, FontStyle.NORMAL, true);

@@ -68,7 +68,7 @@ final class Bench {
     });
 
     private final Soon soon = new Soon(workers, MOST_ANSWERS);
-    private final Ahead ahead = new Ahead(soon);
+    private final Beforehand beforehand = new Beforehand(soon);
 
     Bench(LocalPage.Setting setting, LongSupplier millis) {
         this.setting = setting;
@@ -166,7 +166,7 @@ final class Bench {
         }
         List<Object> key = key("propose", asked, patienceS);
         Coming coming = comings.get(key, () -> {
-            ahead.giveUp();
+            beforehand.giveUp();
             return new Coming(
                     workers,
                     first -> Propose.run(
@@ -200,7 +200,7 @@ final class Bench {
     /** Works out what is often asked next while the builds are being read. */
     void lookAhead(Asked asked) {
         Patience patience = patience(PATIENCE_S);
-        ahead.begin(
+        beforehand.begin(
                 key(LIGHTER, asked, PATIENCE_S), patience, () -> Explain.lighter(inquiry(asked, patience), patience));
     }
 
@@ -246,7 +246,7 @@ final class Bench {
             return (T) longer;
         }
         List<Object> key = key(question, asked, look.patienceS());
-        ahead.wanted(key);
+        beforehand.wanted(key);
         return soon.get(key, look.waitMs(), () -> how.apply(patience(look.patienceS())));
     }
 

@@ -125,7 +125,7 @@ final class BriefPage {
             List<String> told = form.get(field.path());
             boolean some = field.kind() == Kind.SOME && form.containsKey("asked." + field.path());
             if (told != null || some) {
-                String words = told == null ? "" : String.join(" ", told);
+                String words = told == null ? "" : Pages.plain(String.join(" ", told));
                 boolean hard = "hard".equals(ctx.formParam("need." + field.path()));
                 Typed.write(typed, field, words, hard, pages.bench().currency());
             }

@@ -28,7 +28,7 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
     /** Writes a page. */
     void html(Context ctx, String template, Object view) {
         StringOutput out = new StringOutput();
-        templates.render(template + ".jte", Map.of("view", view), out);
+        templates.render(template + ".jte", Map.of("view", view), new Lines(out));
         ctx.html(out.toString());
     }
 
@@ -48,13 +48,18 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
     /** A word of the address, or empty. */
     static String asked(Context ctx, String name) {
         String value = ctx.queryParam(name);
-        return value == null ? "" : value.strip();
+        return value == null ? "" : plain(value).strip();
     }
 
     /** A value of a form, or empty. */
     static String told(Context ctx, String name) {
         String value = ctx.formParam(name);
-        return value == null ? "" : value;
+        return value == null ? "" : plain(value);
+    }
+
+    /** What was copied from a page holds spaces that no line breaks at; they are read as spaces. */
+    static String plain(String told) {
+        return told.replace('\u00a0', ' ');
     }
 
     /** Goes on at another address; a reload there changes nothing again. */

@@ -133,8 +133,8 @@ final class Browser implements AutoCloseable {
     /** Clicks what carries these words. */
     Browser clickWords(String tag, String words) {
         actions++;
-        WebElement element =
-                driver.findElement(By.xpath("//" + tag + "[contains(normalize-space(.), \"" + words + "\")]"));
+        WebElement element = driver.findElement(
+                By.xpath("//" + tag + "[contains(normalize-space(translate(., '\u00a0', ' ')), \"" + words + "\")]"));
         driver.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
         element.click();
         return this;
@@ -157,9 +157,10 @@ final class Browser implements AutoCloseable {
         return text("body");
     }
 
-    /** What is seen of the first element of a kind; asked of the page in one go, where the driver walks every element. */
+    /** What is seen of the first element of a kind, with plain spaces; asked of the page in one go, where the driver walks every element. */
     String text(String css) {
         return String.valueOf(driver.executeScript("return document.querySelector(arguments[0]).innerText", css))
+                .replace('\u00a0', ' ')
                 .strip();
     }
 

@@ -59,7 +59,13 @@ final class Caller {
             byte[] asked = request.append("\r\n").append(body).toString().getBytes(StandardCharsets.UTF_8);
             String reply = new String(answer(socket, asked), StandardCharsets.UTF_8);
             int gap = reply.indexOf("\r\n\r\n");
-            return new Reply(Integer.parseInt(reply.substring(9, 12)), reply.substring(0, gap), reply.substring(gap));
+            String head = reply.substring(0, gap);
+            String page = reply.substring(gap);
+            // a page holds numbers and units together; what is a file must not
+            return new Reply(
+                    Integer.parseInt(reply.substring(9, 12)),
+                    head,
+                    head.contains("text/html") ? page.replace('\u00a0', ' ') : page);
         }
     }
 

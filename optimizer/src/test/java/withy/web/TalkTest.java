@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
+import withy.report.Unbroken;
 
 /** From the first page to three builds and on, in a real browser. */
 class TalkTest {
@@ -85,11 +86,27 @@ class TalkTest {
         String bought = browser.one("#shop-only table tbody td")
                 .getAttribute("textContent")
                 .strip();
-        assertTrue(bought.endsWith(" EUR"), bought);
+        assertTrue(bought.endsWith("\u00a0EUR"), bought);
         assertEquals("", browser.one("#shop-only table").getText());
         assertEquals(3, browser.all(".build svg.handle[aria-label]").size());
         browser.click("#shop-only > summary");
-        browser.until(() -> browser.one("#shop-only table").getText().contains(bought));
+        browser.until(() -> browser.text("#shop-only table").contains(bought.replace('\u00a0', ' ')));
+    }
+
+    /** A page holds numbers and units together with spaces that no line breaks at; they come along when words are copied. */
+    @Test
+    void whatWasCopiedFromAPageIsRead() {
+        browser.open(shop.at("/brief?start=estuary")).settled();
+        for (String[] copied : new String[][] {{"length", "2.00 m to 2.20 m"}, {"line.gauge", "PE 1.2"}}) {
+            String held = Unbroken.of(copied[1]);
+            assertNotEquals(copied[1], held);
+            browser.driver.executeScript(
+                    "arguments[0].value = arguments[1]", browser.one("[name='" + copied[0] + "']"), held);
+        }
+        browser.click("button.main").arrive("/builds/", "");
+        browser.clickWords("a", "Change the brief").arrive("/brief/", "");
+        assertEquals("2.00 m to 2.20 m", browser.one("[name=length]").getAttribute("value"));
+        assertEquals("PE 1.2", browser.one("[name='line.gauge']").getAttribute("value"));
     }
 
     @Test

@@ -13,13 +13,13 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 /** What is worked out before it is asked for: there when it is wanted, given up when it is in the way. */
-class AheadTest {
+class BeforehandTest {
     private static final List<Object> ONE = List.of("one");
     private static final List<Object> TWO = List.of("two");
 
     private final Queue<Runnable> waiting = new ArrayDeque<>();
     private final Soon soon = new Soon(waiting::add, 8);
-    private final Ahead ahead = new Ahead(soon);
+    private final Beforehand ahead = new Beforehand(soon);
     private int worked;
 
     private Patience patience() {

@@ -8,11 +8,11 @@ import org.jspecify.annotations.Nullable;
  * What is likely to be asked next, worked out while the builds are being read: one thing at a time, and given up as soon as other builds are looked for.
  * Once somebody asks for it, it is an answer like any other. May be used by several threads.
  */
-final class Ahead {
+final class Beforehand {
     private final Soon soon;
     private @Nullable Work work;
 
-    Ahead(Soon soon) {
+    Beforehand(Soon soon) {
         this.soon = soon;
     }
 

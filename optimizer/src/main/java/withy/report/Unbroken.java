@@ -1,0 +1,33 @@
+package withy.report;
+
+import java.util.regex.Pattern;
+
+/**
+ * Words as they are to be wrapped: a number stays on one line with its unit and with the short word before it ("guide 4", "R 16"). All that is written
+ * for a reader passes through here: the page, the papers, and the terminal, which writes plain spaces again.
+ */
+public final class Unbroken {
+    /** The space that no line breaks at. */
+    static final char JOIN = '\u00a0';
+
+    /** From a number to its unit, or to the fraction it goes on with. */
+    private static final Pattern TO_UNIT = Pattern.compile(
+            "(?<=\\d) (?=(kg|g|mm|cm|m|in|ft|oz|lb|ml|N|min|h|s|days?|pieces?|%|×|\\d+/\\d+|\\p{Lu}{3})(?![\\p{L}\\d]))");
+
+    /** From a sign or a short word to its number. */
+    private static final Pattern TO_NUMBER = Pattern.compile("(?<=[±×≤≥~]|(?<!\\p{L})\\p{L}{1,6}) (?=\\d)");
+
+    private Unbroken() {}
+
+    /** The same words, the spaces that must hold made ones that do. */
+    public static String of(String words) {
+        return TO_NUMBER
+                .matcher(TO_UNIT.matcher(words).replaceAll(String.valueOf(JOIN)))
+                .replaceAll(String.valueOf(JOIN));
+    }
+
+    /** The same words with plain spaces. */
+    static String plain(String words) {
+        return words.replace(JOIN, ' ');
+    }
+}

@@ -1,0 +1,41 @@
+package withy.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class UnbrokenTest {
+    /** Sentences as they are wrapped; an underscore is a space that no line breaks at. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "97.4_g ±_2.1_g, of them_60_g by weight",
+                "It balances 12_mm ahead of the reel.",
+                "Lures from_1/8_oz to_1_1/4_oz, line_10_lb",
+                "Guide_4 is Tarn R_16 with ring_5.5, 2 feet of_14_mm",
+                "It costs_214.50_EUR, 3_% less than build_2",
+                "Wrap_2_×_18 turns, about_9_min; 4_pieces in the bag",
+                "The reel foot is at_320_mm (12_5/8_in) from the butt",
+                "Strandflechter 2210 with_2 parts, the twelfth",
+                "half a rod"
+            })
+    void aNumberStaysWithWhatItCounts(String wrapped) {
+        String words = wrapped.replace('_', ' ');
+        assertEquals(wrapped, Unbroken.of(words).replace(Unbroken.JOIN, '_'));
+        assertEquals(words, Unbroken.plain(Unbroken.of(words)));
+    }
+
+    @Test
+    void aTerminalIsWrappedSoAndHasPlainSpaces() {
+        String lines = new Page()
+                .row(new Page.Column[] {new Page.Column(14, false)}, "Weighing 97.4 g now")
+                .toString();
+        assertEquals("Weighing\n97.4 g now\n", lines);
+        String narrow = new Page()
+                .row(new Page.Column[] {new Page.Column(5, false)}, "of 12345 g")
+                .toString();
+        assertEquals("of\n12345\ng\n", narrow);
+    }
+}
