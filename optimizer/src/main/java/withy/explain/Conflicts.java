@@ -56,10 +56,7 @@ final class Conflicts {
             }
         }
         List<Demand> list = dropped.stream().map(demands::get).toList();
-        boolean possible = false;
-        for (Query one : Demands.without(inquiry, question, list)) {
-            possible = possible || inquiry.possible(one);
-        }
+        boolean possible = inquiry.possible(Demands.without(inquiry, question, list));
         known.put(Set.copyOf(dropped), possible);
         return possible;
     }
@@ -123,7 +120,9 @@ final class Conflicts {
     /** One smallest set among the wishes that are not dropped. */
     private Set<Integer> one(Set<Integer> dropped) {
         List<Integer> candidates = new ArrayList<>(rest(dropped));
-        return new TreeSet<>(divide(Set.of(), false, candidates));
+        // often the first wish alone, the rod's length, is the whole set
+        boolean first = candidates.size() > 1 && !possibleKeeping(Set.of(candidates.get(0)));
+        return first ? Set.of(candidates.get(0)) : new TreeSet<>(divide(Set.of(), false, candidates));
     }
 
     private Set<Integer> divide(Set<Integer> background, boolean grown, List<Integer> candidates) {

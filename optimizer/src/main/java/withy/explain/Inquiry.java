@@ -54,6 +54,7 @@ public final class Inquiry {
     private final Map<Query, Solution> some = new LinkedHashMap<>();
     private final Map<String, Rulebook> without = new TreeMap<>();
     private final Map<Rulebook, Rulebook> anyHand = new IdentityHashMap<>();
+    private final Map<Rulebook, Rulebook> anyReel = new IdentityHashMap<>();
     private volatile boolean open;
     private volatile @Nullable Setting last;
 
@@ -163,6 +164,17 @@ public final class Inquiry {
         return any(query) != null;
     }
 
+    /** True where some build answers one of several questions. Where no handle goes on with any of their reels, none of them is asked. */
+    boolean possible(Set<Query> questions) {
+        Query loose = questions.size() > 1 ? AnyReel.of(this, questions) : null;
+        return (loose == null || mayHold(loose)) && questions.stream().anyMatch(this::possible);
+    }
+
+    private boolean mayHold(Query query) {
+        Query asked = Split.where(catalog, query);
+        return asked != null && !Outright.impossible(catalog, asked) && solver.mayHold(asked, watch);
+    }
+
     /** Some build that answers a question, or null; any will do. */
     @Nullable
     Build any(Query query) {
@@ -196,6 +208,11 @@ public final class Inquiry {
     /** Rules for whoever's hand; the same book each time for the same rules. */
     Rulebook anyHand(Rulebook rules) {
         return anyHand.computeIfAbsent(rules, Rulebook::anyHand);
+    }
+
+    /** Rules for whatever reel; the same book each time for the same rules. */
+    Rulebook anyReel(Rulebook rules) {
+        return anyReel.computeIfAbsent(rules, Rulebook::anyReel);
     }
 
     private @Nullable Found found(Solution solution) {

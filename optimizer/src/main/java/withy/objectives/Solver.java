@@ -40,6 +40,17 @@ public interface Solver {
     }
 
     /**
+     * False where no handle goes on any blank, whatever guides follow it and whatever it costs: then nothing answers the question, nor one with another
+     * reel where the rules do not look at the reel's foot. True says nothing.
+     *
+     * @param query what is asked
+     * @param watch interruption
+     */
+    default boolean mayHold(Query query, Watch watch) {
+        return true;
+    }
+
+    /**
      * A question. Everything but the brief is added to it.
      *
      * @param brief the wishes; drop one by passing a changed brief

@@ -18,6 +18,19 @@ final class ReelFit implements Rule {
     /** Play a reel foot needs, mm (handbook, rule 8; common practice). */
     static final double FOOT_PLAY_MM = 1.5;
 
+    private final boolean anyReel;
+
+    ReelFit() {
+        this(false);
+    }
+
+    /**
+     * @param anyReel true where no reel's foot is looked at
+     */
+    ReelFit(boolean anyReel) {
+        this.anyReel = anyReel;
+    }
+
     @Override
     public String code() {
         return "reel-fit";
@@ -28,19 +41,24 @@ final class ReelFit implements Rule {
         if (!(part instanceof ReelSeat seat)) {
             return;
         }
-        Brief.Reel reel = brief.reel();
         bench.holds("seat-kind", seat.casting() == (brief.rodType() == RodType.CASTING), seat.id());
-        double foot = reel.footLengthMm() + FOOT_PLAY_MM;
-        bench.atLeast("foot-shortest", foot, seat.footLengthMinMm(), Unit.MM, seat.id());
-        bench.atMost("foot-longest", foot, seat.footLengthMaxMm(), Unit.MM, seat.id());
-        bench.atMost("foot-thickness", reel.footThicknessMm(), seat.footThicknessMaxMm(), Unit.MM, seat.id());
-        bench.atMost("foot-width", reel.footWidthMm(), seat.footWidthMaxMm(), Unit.MM, seat.id());
+        if (!anyReel) {
+            foot(brief.reel(), seat, bench);
+        }
         Brief.Wish<SeatEnd> wish = brief.handle().movingHood();
         if (wish == null || !wish.hard()) {
             bench.notApplicable("hood-end");
         } else {
             bench.holds("hood-end", seat.movingHood() == wish.value(), seat.id());
         }
+    }
+
+    private static void foot(Brief.Reel reel, ReelSeat seat, Bench bench) {
+        double foot = reel.footLengthMm() + FOOT_PLAY_MM;
+        bench.atLeast("foot-shortest", foot, seat.footLengthMinMm(), Unit.MM, seat.id());
+        bench.atMost("foot-longest", foot, seat.footLengthMaxMm(), Unit.MM, seat.id());
+        bench.atMost("foot-thickness", reel.footThicknessMm(), seat.footThicknessMaxMm(), Unit.MM, seat.id());
+        bench.atMost("foot-width", reel.footWidthMm(), seat.footWidthMaxMm(), Unit.MM, seat.id());
     }
 
     @Override

@@ -98,6 +98,13 @@ public final class Rulebook {
                 .toList());
     }
 
+    /** The same rules, but that a seat need not take the customer's reel: looser than for any reel that may come. */
+    public Rulebook anyReel() {
+        return new Rulebook(rules.stream()
+                .map(rule -> rule instanceof ReelFit ? new ReelFit(true) : rule)
+                .toList());
+    }
+
     /** The rules in order. */
     public List<Rule> rules() {
         return rules;

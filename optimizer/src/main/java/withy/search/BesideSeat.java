@@ -7,7 +7,6 @@ import java.util.function.DoublePredicate;
 import java.util.function.IntPredicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import withy.catalog.Check;
 import withy.catalog.ReelSeat;
 import withy.rod.Station;
 
@@ -91,9 +90,7 @@ final class BesideSeat {
         }
         return station.equals(Station.FORE_GRIP)
                 ? IntStream.range(0, shelf.fores.length).toArray()
-                : IntStream.range(0, shelf.checks.length)
-                        .filter(c -> stations.allows(station, shelf.checks[c]))
-                        .toArray();
+                : shelf.checksFor(station);
     }
 
     /** True where it holds with some ring of a station between, or without one, by how wide that is, mm. */
@@ -102,9 +99,7 @@ final class BesideSeat {
     }
 
     private double[] widthsAt(Station ring) {
-        DoubleStream rings = Arrays.stream(shelf.checks)
-                .filter(check -> stations.allows(ring, check))
-                .mapToDouble(Check::widthMm);
+        DoubleStream rings = Arrays.stream(shelf.checksFor(ring)).mapToDouble(c -> shelf.checks[c].widthMm());
         DoubleStream none = stations.optional(ring) ? DoubleStream.of(0) : DoubleStream.empty();
         return DoubleStream.concat(none, rings).distinct().toArray();
     }

@@ -79,9 +79,8 @@ final class GivenParts {
     }
 
     private boolean goes(Station station, BlankShape shape, int firstMm, int lastMm) {
-        for (int c = 0; c < shelf.checks.length; c++) {
-            if (shelf.stations.allows(station, shelf.checks[c])
-                    && shelf.checkPlaces.goes(station, c, shape, firstMm, lastMm)) {
+        for (int c : shelf.checksFor(station)) {
+            if (shelf.checkPlaces.goes(station, c, shape, firstMm, lastMm)) {
                 return true;
             }
         }

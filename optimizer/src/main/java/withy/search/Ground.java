@@ -170,6 +170,11 @@ final class Ground {
         return k.perMgMm() >= 0 && k.perMgMm2() >= 0 && k.perMgAt(nearestFrontMm, Setting.armMm(brief)) >= 0;
     }
 
+    /** False where there is nothing of what no rod goes without. */
+    boolean complete() {
+        return !finishes.isEmpty() && !adhesives.isEmpty() && !threads.isEmpty() && !blanks.isEmpty();
+    }
+
     /** True where a rule is in force. */
     boolean ruled(String code) {
         return rules.rules().stream().anyMatch(rule -> rule.code().equals(code));

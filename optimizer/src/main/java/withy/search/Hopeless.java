@@ -25,7 +25,7 @@ final class Hopeless {
     }
 
     /** False where no cap and tip-top make a rod of the length wanted, or a part that is given goes nowhere on the blank. */
-    private static boolean mayHold(Site site) {
+    static boolean mayHold(Site site) {
         return !site.ends().isEmpty() && site.mayHaveGiven();
     }
 

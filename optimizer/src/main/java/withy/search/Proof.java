@@ -50,10 +50,7 @@ final class Proof implements LayoutWork.Search {
         this.task = task;
         this.watch = watch;
         this.prices = Prices.start(task.scoring);
-        this.complete = !task.ground.finishes.isEmpty()
-                && !task.ground.adhesives.isEmpty()
-                && !task.ground.threads.isEmpty()
-                && !task.ground.blanks.isEmpty();
+        this.complete = task.ground.complete();
         this.bounds = new NodeBounds(task);
         this.hopeless = new Hopeless(task, bounds, false);
         this.firstLayout = new FirstLayout(task, bounds);
@@ -142,10 +139,7 @@ final class Proof implements LayoutWork.Search {
 
     /** The class every load-bearing part must have at least. */
     int leastClass() {
-        long asked = task.brief.durabilityClass();
-        long wanted =
-                task.bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + task.bounds.marginClasses();
-        return (int) Math.max(task.ground.ruled("durability") ? asked : 0, wanted);
+        return task.leastClass();
     }
 
     /** False where it was interrupted on the way. */

@@ -86,6 +86,11 @@ public final class Search implements Solver {
         return answered || watch.interrupted().getAsBoolean() ? solution : Solver.super.any(query, watch);
     }
 
+    @Override
+    public boolean mayHold(Query query, Watch watch) {
+        return asked(query, task -> new HandleAnywhere(task, watch).mayHold());
+    }
+
     private Solution any(Task task, Watch watch) {
         Task.Judged known = recall(task, forced(task.query));
         if (known != null) {
@@ -102,16 +107,16 @@ public final class Search implements Solver {
     }
 
     /** Works a question on ground that no other question stands on meanwhile. */
-    private Solution asked(Query query, Function<Task, Solution> work) {
+    private <A> A asked(Query query, Function<Task, A> work) {
         Aim aim = Aim.of(catalog, query);
         Opening opening = Opening.of(catalog, query, aim);
         Ground lent = grounds.take(opening);
         Ground ground = lent == null
                 ? new Ground(opening, style(query), Stations.alternatives(catalog, query, forced(query)), this::shape)
                 : lent;
-        Solution solution = work.apply(new Task(query, ground, aim));
+        A answer = work.apply(new Task(query, ground, aim));
         grounds.giveBack(opening, ground);
-        return solution;
+        return answer;
     }
 
     private static Set<String> forced(Query query) {

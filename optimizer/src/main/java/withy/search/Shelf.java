@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.brief.Brief.Wish;
@@ -62,6 +63,7 @@ final class Shelf {
     /** What is told of parts that are given. */
     final GivenParts given;
 
+    private final Map<Station, int[]> checksFor = new HashMap<>();
     private final Map<String, BitSet> caps = new HashMap<>();
     private final Map<Double, Joins> joins = new HashMap<>();
     private final Map<String, GripMasses> rearMasses = new HashMap<>();
@@ -158,6 +160,15 @@ final class Shelf {
 
     private static List<Double> lengths(double givenMm, Grip grip) {
         return givenMm > 0 ? List.of(givenMm) : Cut.lengthsOf(grip);
+    }
+
+    /** Checks that may stand at a station, as indexes into those that are open. */
+    int[] checksFor(Station station) {
+        return checksFor.computeIfAbsent(
+                station,
+                any -> IntStream.range(0, checks.length)
+                        .filter(c -> stations.allows(station, checks[c]))
+                        .toArray());
     }
 
     /** Moving hoods of a seat's family and size. */

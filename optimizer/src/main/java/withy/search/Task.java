@@ -39,6 +39,13 @@ final class Task {
         return refusal.refused() ? Optional.empty() : Optional.of(setting);
     }
 
+    /** The class every load-bearing part must have at least. */
+    int leastClass() {
+        long asked = brief.durabilityClass();
+        long wanted = bounds.marginClasses() == Long.MIN_VALUE ? Long.MIN_VALUE : asked + bounds.marginClasses();
+        return (int) Math.max(ground.ruled("durability") ? asked : 0, wanted);
+    }
+
     /** Classes above what was asked that builds are credited with whose load-bearing parts are all of a class. */
     long margin(int leastClass) {
         return leastClass - (long) brief.durabilityClass();

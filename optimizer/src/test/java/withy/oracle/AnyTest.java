@@ -1,15 +1,22 @@
 package withy.oracle;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import withy.brief.Brief;
+import withy.brief.Brief.Reel;
+import withy.brief.BriefDraft;
+import withy.brief.UsualReels;
+import withy.catalog.Part;
 import withy.fixture.Changed;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
@@ -48,6 +55,30 @@ class AnyTest {
             some(shop, query.withBrief(Changed.with(brief, "budgetMinor", cheapest)), false);
             some(shop, query.withBrief(Changed.with(brief, "budgetMinor", cheapest - 1)), true);
         }
+    }
+
+    /** Where no handle goes on with whatever reel, nothing is built with the customer's or a usual one. */
+    @Test
+    void noHandleNoRod() {
+        int none = 0;
+        for (long seed = 0; seed < SEEDS; seed++) {
+            SmallShop.Case shop = SmallShop.of(seed, MOST_BUILDS);
+            Search search = new Search(shop.catalog());
+            for (Part part : shop.catalog().byId().values()) {
+                Query query = shop.query().forcing(Set.of(part.id()));
+                if (!search.mayHold(query.withRulebook(query.rulebook().anyReel()), Watch.NONE)) {
+                    none++;
+                    assertNull(search.any(query, Watch.NONE).build());
+                    for (Reel reel : UsualReels.of(query.brief().rodType())) {
+                        BriefDraft draft = new BriefDraft(query.brief());
+                        draft.reel(reel);
+                        assertNull(search.any(query.withBrief(draft.brief()), Watch.NONE)
+                                .build());
+                    }
+                }
+            }
+        }
+        assertTrue(none >= 20, none + " times no handle");
     }
 
     private static void some(SmallShop.Case shop, Query query, boolean none) {
