@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
@@ -43,14 +44,19 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
      */
     public record Line(int rank, String name, BuildSheet.FigureLines figures) {}
 
-    /** Around the builds of an answer. */
+    /**
+     * Around the builds of an answer.
+     *
+     * @param soFar told of those builds alone before others are looked for
+     */
     public static Around of(
             Catalog catalog,
             Brief brief,
             Chooser chooser,
             List<BuildSheet> offered,
             QuantityText units,
-            Progress progress) {
+            Progress progress,
+            Consumer<Around> soFar) {
         Query query = Query.of(brief, Rulebook.standard());
         Offers offers = new Offers(catalog, brief, query.rulebook(), units);
         Map<ObjectiveVector, Offers.Weighed> all = new LinkedHashMap<>();
@@ -60,6 +66,7 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
             all.put(weighed.side().objectives(), weighed);
         }
         Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
+        soFar.accept(new Around(lines(all), 0, false));
         List<Map<Objective, Double>> ways = ways(brief);
         for (Map<Objective, Double> priorities : ways) {
             if (!progress.stopped()) {
@@ -71,17 +78,25 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
                 }
             }
         }
+        return new Around(lines(all), ways.size(), progress.stopped());
+    }
+
+    /** Those that no other is better than in everything; where a few words are the same for two of them, what is seen to differ is told besides. */
+    private static List<Line> lines(Map<ObjectiveVector, Offers.Weighed> all) {
+        List<Offers.Weighed> shown = all.values().stream()
+                .filter(one -> one.side().rank() > 0 || undominated(one, all.keySet()))
+                .toList();
+        List<String> names =
+                BuildNames.of(shown.stream().map(Offers.Weighed::side).toList());
         List<Line> lines = new ArrayList<>();
-        for (Offers.Weighed one : all.values()) {
-            if (one.side().rank() > 0 || undominated(one, all.keySet())) {
-                lines.add(new Line(
-                        one.side().rank(), one.sheet().name(), one.sheet().figures()));
-            }
+        for (int i = 0; i < shown.size(); i++) {
+            Offers.Weighed one = shown.get(i);
+            lines.add(new Line(one.side().rank(), names.get(i), one.sheet().figures()));
         }
         lines.sort(Comparator.comparingInt((Line line) -> line.rank() == 0 ? Integer.MAX_VALUE : line.rank())
                 .thenComparingDouble(line -> line.figures().weightG())
                 .thenComparingLong(line -> line.figures().priceMinor()));
-        return new Around(lines, ways.size(), progress.stopped());
+        return lines;
     }
 
     private static boolean undominated(Offers.Weighed one, Set<ObjectiveVector> all) {

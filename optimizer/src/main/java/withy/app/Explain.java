@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import withy.app.BuildSheet.TradeOffLine;
 import withy.app.BuildSheet.VerdictLine;
 import withy.app.DrawerAnswer.DrawerLine;
 import withy.app.LighterAnswer.PartLine;
@@ -60,7 +62,48 @@ public final class Explain {
 
     /** Why parts are not in the best build. */
     public static WhyNotAnswer whyNot(Inquiry inquiry, Set<String> parts) {
-        Finding finding = WhyNot.of(inquiry, parts);
+        return whyNot(inquiry, parts, soFar -> {});
+    }
+
+    /**
+     * The same, told on the way as far as it is known.
+     *
+     * @param soFar the best build and the one with the parts, where there are both; then with the reason; then what would have to change
+     */
+    public static WhyNotAnswer whyNot(Inquiry inquiry, Set<String> parts, Consumer<WhyNotAnswer> soFar) {
+        beside(inquiry, parts, soFar);
+        return answer(
+                inquiry, parts, WhyNot.of(inquiry, parts, reason -> soFar.accept(answer(inquiry, parts, reason))));
+    }
+
+    private static void beside(Inquiry inquiry, Set<String> parts, Consumer<WhyNotAnswer> soFar) {
+        List<TradeOffLine> tradeOffs =
+                WhyNot.beside(inquiry, parts).stream().map(Reasons::tradeOff).toList();
+        if (tradeOffs.isEmpty()) {
+            return;
+        }
+        soFar.accept(new WhyNotAnswer(
+                Answer.SCHEMA,
+                inquiry.catalog().hash(),
+                BriefWriter.write(inquiry.brief()),
+                List.copyOf(new TreeSet<>(parts)),
+                "",
+                "",
+                Reasons.build(inquiry.first()),
+                Reasons.build(inquiry.best(inquiry.query().forcing(parts))),
+                null,
+                List.of(),
+                List.of(),
+                tradeOffs,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                false));
+    }
+
+    private static WhyNotAnswer answer(Inquiry inquiry, Set<String> parts, Finding finding) {
         List<VerdictLine> breaks = new ArrayList<>();
         for (Breach breach : breaches(finding)) {
             VerdictLine line = Reasons.breach(breach);
@@ -97,11 +140,17 @@ public final class Explain {
 
     /** Whether the best build could be lighter. */
     public static LighterAnswer lighter(Inquiry inquiry, Progress progress) {
+        return lighter(inquiry, progress, soFar -> {});
+    }
+
+    /** The same, told on the way as far as it is known: the lightest, then the curve, then lighter parts. */
+    public static LighterAnswer lighter(Inquiry inquiry, Progress progress, Consumer<LighterAnswer> soFar) {
         Lighter lighter = Lighter.of(
                 inquiry,
                 point -> progress.better(
                         point.found().rod().figures().weightG(),
-                        point.found().rod().figures().priceMinor()));
+                        point.found().rod().figures().priceMinor()),
+                known -> soFar.accept(answer(inquiry, known)));
         if (lighter == null) {
             return new LighterAnswer(
                     Answer.SCHEMA,
@@ -116,6 +165,10 @@ public final class Explain {
                     impossible(inquiry),
                     inquiry.stopped());
         }
+        return answer(inquiry, lighter);
+    }
+
+    private static LighterAnswer answer(Inquiry inquiry, Lighter lighter) {
         return new LighterAnswer(
                 Answer.SCHEMA,
                 inquiry.catalog().hash(),

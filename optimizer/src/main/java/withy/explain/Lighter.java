@@ -33,6 +33,15 @@ public record Lighter(
 
     /** Of the brief; null where nothing can be built. */
     public static @Nullable Lighter of(Inquiry inquiry, Consumer<Point> told) {
+        return of(inquiry, told, soFar -> {});
+    }
+
+    /**
+     * The same, told on the way as far as it is known.
+     *
+     * @param soFar first without curve and ledger, then without the ledger
+     */
+    public static @Nullable Lighter of(Inquiry inquiry, Consumer<Point> told, Consumer<Lighter> soFar) {
         Found first = inquiry.first();
         Found lightest = first == null ? null : lightest(inquiry);
         if (first == null || lightest == null) {
@@ -48,8 +57,10 @@ public record Lighter(
                         "lighter.lightest",
                         inquiry.units().mass(lightest.rod().figures().weightG()),
                         Ledger.costs(inquiry, first, lightest, tradeOffs));
-        List<Ledger.Line> ledger = Ledger.of(inquiry, first);
+        soFar.accept(new Lighter(first, lightest, tradeOffs, sentence, List.of(), List.of()));
         List<Point> curve = Curve.of(inquiry, first, lightest, told);
+        soFar.accept(new Lighter(first, lightest, tradeOffs, sentence, List.of(), curve));
+        List<Ledger.Line> ledger = Ledger.of(inquiry, first);
         return new Lighter(first, lightest, tradeOffs, sentence, ledger, curve);
     }
 

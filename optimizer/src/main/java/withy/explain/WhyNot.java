@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.explain.Finding.Outcome;
 import withy.explain.TradeOffs.TradeOff;
@@ -26,12 +27,27 @@ public final class WhyNot {
 
     /** Answers for parts of the catalogue, with what would have to change. */
     public static Finding of(Inquiry inquiry, Set<String> parts) {
+        return of(inquiry, parts, reason -> {});
+    }
+
+    /** The same; the reason is told as soon as it is known, before what would have to change is looked for. */
+    public static Finding of(Inquiry inquiry, Set<String> parts, Consumer<Finding> reason) {
         Finding finding = reason(inquiry, parts);
+        reason.accept(finding);
         return switch (finding.outcome()) {
             case CHOSEN, EQUAL -> finding;
             case DOMINATED, LOSES -> finding.with(Flips.of(inquiry, finding));
             case BREAKS_RULE, NOT_IN_STOCK -> finding.with(Flips.ofRefused(inquiry, finding));
         };
+    }
+
+    /** The best build with the parts against the best build, all six objectives; empty where there are not both. */
+    public static List<TradeOff> beside(Inquiry inquiry, Set<String> parts) {
+        Found first = inquiry.first();
+        Found opponent = first == null ? null : inquiry.best(inquiry.query().forcing(parts));
+        return first == null || opponent == null || first.build().holds(parts)
+                ? List.of()
+                : TradeOffs.between(opponent.side(0), first.side(1), inquiry.units());
     }
 
     /** The same without looking for what would have to change. */

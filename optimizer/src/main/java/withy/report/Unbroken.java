@@ -1,5 +1,7 @@
 package withy.report;
 
+import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
@@ -10,14 +12,23 @@ public final class Unbroken {
     /** The space that no line breaks at. */
     static final char JOIN = '\u00a0';
 
-    /** From a number to its unit, or to the fraction it goes on with. */
+    /** From a number to its unit, or to the number or size that goes on with it ("1 1/4", "No.197 16", "3 D5.5"). */
     private static final Pattern TO_UNIT = Pattern.compile(
-            "(?<=\\d) (?=(kg|g|mm|cm|m|in|ft|oz|lb|ml|N|min|h|s|days?|pieces?|%|×|\\d+/\\d+|\\p{Lu}{3})(?![\\p{L}\\d]))");
+            "(?<=\\d) (?=\\p{Lu}?\\d|(kg|g|mm|cm|m|in|ft|oz|lb|ml|N|min|h|s|days?|pieces?|%|×|\\p{Lu}{3})(?![\\p{L}\\d]))");
 
     /** From a sign or a short word to its number. */
     private static final Pattern TO_NUMBER = Pattern.compile("(?<=[±×≤≥~]|(?<!\\p{L})\\p{L}{1,6}) (?=\\d)");
 
+    /** A size with a sign inside at which a browser would break: "205-1", "6-4.5/64", "4–7". */
+    private static final Pattern SIZE =
+            Pattern.compile("(?<![^ \u00a0])[^ \u00a0]{0,10}\\d[-–]\\d[^ \u00a0]{0,10}(?![^ \u00a0])");
+
     private Unbroken() {}
+
+    /** Where in a text the sizes are that a browser would break. */
+    public static List<MatchResult> sizes(String words) {
+        return SIZE.matcher(words).results().toList();
+    }
 
     /** The same words, the spaces that must hold made ones that do. */
     public static String of(String words) {

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
 import withy.app.Around;
 import withy.app.Explain;
@@ -12,7 +13,9 @@ import withy.brief.Brief;
 import withy.web.Bench.Asked;
 import withy.web.BuildsView.Cell;
 import withy.web.BuildsView.Line;
+import withy.web.Growing.SoFar;
 import withy.web.ReasonsView.AroundView;
+import withy.web.ReasonsView.More;
 
 /** What else there is around the three builds, and how firm they stand. */
 final class AroundPage {
@@ -31,29 +34,45 @@ final class AroundPage {
             return;
         }
         Look look = Look.of(ctx);
-        Around around = pages.bench().around(asked, answer.builds(), look);
-        WhyAnswer why = pages.bench()
-                .explained(
-                        "why",
-                        asked,
-                        look,
-                        (inquiry, progress) ->
-                                Explain.why(inquiry, pages.bench().chooser(asked.catalog()), progress));
-        pages.html(
-                ctx,
-                "around",
-                new AroundView(
-                        pages.frame(Words.say("around.head"), "brief", step),
-                        Words.say("around.said", around.asked(), around.lines().size()),
-                        ParallelDrawing.of(around.lines(), asked.told(), pages.bench()),
-                        ParallelDrawing.axes(asked.told()).stream()
-                                .map(axis -> Words.say("axis." + axis.key()))
-                                .toList(),
-                        around.lines().stream()
-                                .map(line -> row(line, asked.told()))
-                                .toList(),
-                        firm(why),
-                        around.interrupted() || why.interrupted()));
+        SoFar<Around> around = pages.bench().around(asked, answer.builds(), look);
+        WhyAnswer why = around.whole() ? why(asked, look) : null;
+        pages.html(ctx, "around", view(step, asked, around, why));
+    }
+
+    /** How firm the offer is, or null while that is worked out. */
+    private @Nullable WhyAnswer why(Asked asked, Look look) {
+        Bench bench = pages.bench();
+        try {
+            return bench.explained(
+                    "why",
+                    asked,
+                    look,
+                    (inquiry, progress) -> Explain.why(inquiry, bench.chooser(asked.catalog()), progress));
+        } catch (Soon.NotYet e) {
+            return null;
+        }
+    }
+
+    private AroundView view(Step step, Asked asked, SoFar<Around> soFar, @Nullable WhyAnswer why) {
+        Around around = soFar.answer();
+        Frame frame = pages.frame(Words.say("around.head"), "brief", step);
+        More more = !soFar.whole()
+                ? new More(Words.say("around.coming"), soFar.stage())
+                : why == null ? new More(Words.say("around.coming.firm"), soFar.stage()) : More.NONE;
+        return new AroundView(
+                why == null ? frame.waiting() : frame,
+                soFar.whole()
+                        ? Words.say(
+                                "around.said", around.asked(), around.lines().size())
+                        : "",
+                ParallelDrawing.of(around.lines(), asked.told(), pages.bench()),
+                ParallelDrawing.axes(asked.told()).stream()
+                        .map(axis -> Words.say("axis." + axis.key()))
+                        .toList(),
+                around.lines().stream().map(line -> row(line, asked.told())).toList(),
+                why == null ? List.of() : firm(why),
+                more,
+                around.interrupted() || why != null && why.interrupted());
     }
 
     private Line row(Around.Line line, Brief brief) {

@@ -9,8 +9,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiFunction;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
 import withy.app.Around;
@@ -23,6 +24,7 @@ import withy.app.LocalPage;
 import withy.app.PartIds;
 import withy.app.Progress;
 import withy.app.Propose;
+import withy.app.Reasons.BuildLine;
 import withy.app.Workshop;
 import withy.brief.Brief;
 import withy.brief.BriefContext;
@@ -37,6 +39,8 @@ import withy.rules.Rulebook;
 import withy.shop.Snapshot;
 import withy.units.Money;
 import withy.units.QuantityText;
+import withy.web.Beforehand.Aside;
+import withy.web.Growing.SoFar;
 
 /** The shop as the pages ask it: briefs read, answers worked out once and kept for a while. */
 final class Bench {
@@ -68,7 +72,7 @@ final class Bench {
     });
 
     private final Soon soon = new Soon(workers, MOST_ANSWERS);
-    private final Beforehand beforehand = new Beforehand(soon);
+    private final Beforehand beforehand = new Beforehand(soon, () -> patience(PATIENCE_S));
 
     Bench(LocalPage.Setting setting, LongSupplier millis) {
         this.setting = setting;
@@ -97,6 +101,19 @@ final class Bench {
     /** An amount in the shop's currency. */
     String money(long minor) {
         return Money.print(minor, currency());
+    }
+
+    /** A build by name, price and weight. */
+    String figures(BuildLine build) {
+        return build.name() + " · " + sums(build);
+    }
+
+    String sums(BuildLine build) {
+        return sums(build.priceMinor(), build.weightG());
+    }
+
+    String sums(long priceMinor, double weightG) {
+        return money(priceMinor) + " · " + units().mass(weightG);
     }
 
     Currency currency() {
@@ -169,13 +186,13 @@ final class Bench {
             beforehand.giveUp();
             return new Coming(
                     workers,
-                    first -> Propose.run(
+                    first -> alone(() -> Propose.run(
                             asked.catalog(),
                             asked.told(),
                             chooser(asked.catalog()),
                             units(),
                             patience(patienceS),
-                            first));
+                            first)));
         });
         if (coming.failed()) {
             comings.forget(key);
@@ -183,35 +200,63 @@ final class Bench {
         return coming;
     }
 
+    /** What somebody waits for: nothing else is worked on meanwhile. */
+    private <T> T alone(Supplier<T> work) {
+        beforehand.makeWay();
+        try {
+            return work.get();
+        } finally {
+            beforehand.goOn();
+        }
+    }
+
+    /** Works an answer about a brief out, and tells it as far as it is known on the way. */
+    @FunctionalInterface
+    interface Explaining<T> {
+        T of(Inquiry inquiry, Progress progress, Consumer<T> soFar);
+    }
+
     /** Any other answer about a brief; worked out once for a question. */
     <T> T explained(String question, Asked asked, Look look, BiFunction<Inquiry, Progress, T> how) {
-        return kept(question, asked, look, progress -> how.apply(inquiry(asked, progress), progress));
+        Look whole = new Look(look.patienceS(), look.waitMs(), Look.WHOLE);
+        SoFar<T> answer =
+                explaining(question, asked, whole, (inquiry, progress, soFar) -> how.apply(inquiry, progress));
+        if (!answer.whole()) {
+            throw new Soon.NotYet();
+        }
+        return answer.answer();
+    }
+
+    /** The same as far as it is known. */
+    <T> SoFar<T> explaining(String question, Asked asked, Look look, Explaining<T> how) {
+        return kept(question, asked, look, (progress, soFar) -> how.of(inquiry(asked, progress), progress, soFar));
     }
 
     private Inquiry inquiry(Asked asked, Progress progress) {
         return Explain.inquiry(asked.catalog(), asked.told(), this::chooser, units(), progress);
     }
 
-    /** Whether the best build can be lighter. */
-    LighterAnswer lighter(Asked asked, Look look) {
-        return explained(LIGHTER, asked, look, Explain::lighter);
+    /** Whether the best build can be lighter, as far as it is known. */
+    SoFar<LighterAnswer> lighter(Asked asked, Look look) {
+        return explaining(LIGHTER, asked, look, Explain::lighter);
     }
 
     /** Works out what is often asked next while the builds are being read. */
     void lookAhead(Asked asked) {
-        Patience patience = patience(PATIENCE_S);
-        beforehand.begin(
-                key(LIGHTER, asked, PATIENCE_S), patience, () -> Explain.lighter(inquiry(asked, patience), patience));
+        beforehand.begin(new Aside(
+                key(LIGHTER, asked, PATIENCE_S),
+                false,
+                (patience, soFar) -> Explain.lighter(inquiry(asked, patience), patience, soFar::accept)));
     }
 
-    /** What else there is around an offer. */
-    Around around(Asked asked, List<BuildSheet> offered, Look look) {
+    /** What else there is around an offer, as far as it is known. */
+    SoFar<Around> around(Asked asked, List<BuildSheet> offered, Look look) {
         return kept(
                 "around",
                 asked,
                 look,
-                progress ->
-                        Around.of(asked.catalog(), asked.told(), chooser(asked.catalog()), offered, units(), progress));
+                (progress, soFar) -> Around.of(
+                        asked.catalog(), asked.told(), chooser(asked.catalog()), offered, units(), progress, soFar));
     }
 
     /** Whether anything fits still; asked while wishes change, so an earlier question is given up. */
@@ -226,7 +271,7 @@ final class Bench {
         if (before != null) {
             before.stop();
         }
-        Fitting fitting = Fitting.of(inquiry(asked, patience), turn);
+        Fitting fitting = alone(() -> Fitting.of(inquiry(asked, patience), turn));
         if (!fitting.interrupted()) {
             answers.get(key, () -> fitting);
         }
@@ -240,40 +285,39 @@ final class Bench {
 
     /** An answer that was cut short is kept as well: to look again takes as long again, and there is a way to look longer. */
     @SuppressWarnings("unchecked")
-    private <T> T kept(String question, Asked asked, Look look, Function<Progress, T> how) {
+    private <T> SoFar<T> kept(String question, Asked asked, Look look, BiFunction<Progress, Consumer<T>, T> how) {
         Object longer = soon.known(key(question, asked, MOST_PATIENCE_S));
         if (longer != null) {
-            return (T) longer;
+            return new SoFar<>((T) longer, Look.WHOLE, true);
         }
         List<Object> key = key(question, asked, look.patienceS());
         beforehand.wanted(key);
-        return soon.get(key, look.waitMs(), () -> how.apply(patience(look.patienceS())));
+        return soon.soFar(
+                key, look.seen(), look.waitMs(), soFar -> alone(() -> how.apply(patience(look.patienceS()), soFar)));
     }
 
     /** An answer about the shop as it stands; worked out anew once anything was booked. */
     <T> T ofShop(String question, Look look, BiFunction<Workshop, Progress, T> how) {
         Workshop workshop = workshop();
         List<Object> key = List.of(question, memory.state(workshop), look.patienceS());
-        return soon.get(key, look.waitMs(), () -> how.apply(workshop, patience(look.patienceS())));
+        return soon.get(key, look.waitMs(), () -> alone(() -> how.apply(workshop, patience(look.patienceS()))));
     }
 
-    /** Solves what is usually begun with, one after another and out of the way, so that the first to ask does not wait for a cold start. */
+    /** Solves what is usually begun with, one after another while nobody waits, so that the first to ask does not wait for a cold start. */
     void prepare() {
-        workers.execute(() -> {
-            Thread.currentThread().setPriority(Thread.MIN_PRIORITY);
-            try {
-                for (StartView.Start start : Starts.all()) {
-                    Asked asked = read(Starts.brief(start.key()));
-                    Brief brief = asked.brief();
-                    if (brief != null) {
-                        Watch watch = new Watch(patience(PATIENCE_S)::stopped, (build, objectives, score) -> {});
-                        chooser(asked.catalog()).solve(Query.of(brief, Rulebook.standard()), watch);
-                    }
+        for (StartView.Start start : Starts.all()) {
+            beforehand.begin(new Aside(List.of("usual", start.key()), true, (patience, soFar) -> {
+                Asked asked = read(Starts.brief(start.key()));
+                Brief brief = asked.brief();
+                if (brief == null) {
+                    return false;
                 }
-            } finally {
-                Thread.currentThread().setPriority(Thread.NORM_PRIORITY);
-            }
-        });
+                Watch watch = new Watch(patience::stopped, (build, objectives, score) -> {});
+                return chooser(asked.catalog())
+                        .solve(Query.of(brief, Rulebook.standard()), watch)
+                        .proven();
+            }));
+        }
     }
 
     /** Stops what is being worked out. */

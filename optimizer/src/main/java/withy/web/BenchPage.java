@@ -82,7 +82,7 @@ public final class BenchPage implements LocalPage {
         WhyPage why = new WhyPage(pages);
         server.get("/drawer/{step}/{rank}/{station}", why::drawer);
         server.get("/why/{step}/{part}", why::whyNot);
-        server.get("/lighter/{step}", why::lighter);
+        server.get("/lighter/{step}", new LighterPage(pages)::show);
         server.get("/around/{step}", new AroundPage(pages)::show);
         shop(server, pages);
     }

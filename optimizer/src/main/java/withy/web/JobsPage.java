@@ -13,6 +13,7 @@ import withy.app.OfferSheet.Terms;
 import withy.explain.Phrases;
 import withy.report.AnswerText;
 import withy.report.JobText;
+import withy.rod.Station;
 import withy.web.Bench.Asked;
 import withy.web.ShopView.JobLine;
 import withy.web.ShopView.JobView;
@@ -171,12 +172,16 @@ final class JobsPage {
         }
         for (JsonNode at : build.path("parts")) {
             String station = at.path("station").asText();
-            stands.add(new Stand(
-                    station,
-                    Phrases.sentence(Phrases.station(station)),
-                    at.path("part").asText(),
-                    pages.bench().workshop().name(at.path("part").asText()),
-                    job.glued().contains(station)));
+            // everything is glued to the blank, which comes out of the rack first
+            int place = station.equals(Station.BLANK.key()) ? 0 : stands.size();
+            stands.add(
+                    place,
+                    new Stand(
+                            station,
+                            Phrases.sentence(Phrases.station(station)),
+                            at.path("part").asText(),
+                            pages.bench().workshop().name(at.path("part").asText()),
+                            job.glued().contains(station)));
         }
         return stands;
     }

@@ -7,6 +7,20 @@ public final class ReasonsView {
     private ReasonsView() {}
 
     /**
+     * What comes in its place below what is there.
+     *
+     * @param words what it is; empty where nothing more comes
+     * @param seen the stage that is on the page
+     */
+    public record More(String words, int seen) {
+        static final More NONE = new More("", 0);
+
+        static More of(boolean whole, String key, int seen) {
+            return whole ? NONE : new More(Words.say(key), seen);
+        }
+    }
+
+    /**
      * Everything made for one place of the rod.
      *
      * @param frame around it
@@ -15,6 +29,7 @@ public final class ReasonsView {
      * @param now id of the part that is there, or empty
      * @param fits parts that would be legal
      * @param refused parts that would break a rule
+     * @param coming what is still on its way
      * @param unfinished true where it was cut short
      */
     public record DrawerView(
@@ -24,6 +39,7 @@ public final class ReasonsView {
             String now,
             List<Line> fits,
             List<Line> refused,
+            More coming,
             boolean unfinished) {
         public DrawerView {
             fits = List.copyOf(fits);
@@ -51,7 +67,7 @@ public final class ReasonsView {
      * @param heading the question
      * @param part its id
      * @param name maker and model
-     * @param answer in a sentence
+     * @param answer in a sentence; empty while that is looked for
      * @param also other rules it breaks
      * @param flips what would have to change
      * @param shop the same of what the part costs the shop
@@ -59,6 +75,7 @@ public final class ReasonsView {
      * @param differences one an objective
      * @param tryable true where the part can be asked for
      * @param refusable true where a build may hold it, so that there is something to refuse
+     * @param coming what is still on its way
      * @param unfinished true where it was cut short
      */
     public record WhyView(
@@ -74,6 +91,7 @@ public final class ReasonsView {
             List<String> differences,
             boolean tryable,
             boolean refusable,
+            More coming,
             boolean unfinished) {
         public WhyView {
             also = List.copyOf(also);
@@ -89,12 +107,13 @@ public final class ReasonsView {
      *
      * @param frame around it
      * @param best the best build
-     * @param answer what the lightest gives up
+     * @param answer what the lightest gives up; empty while that is looked for
      * @param proof how sure that is
      * @param drawing what each gram costs
      * @param heads over its table
      * @param rows its table
      * @param ledger lighter parts by station
+     * @param coming what is still on its way
      * @param unfinished true where it was cut short
      */
     public record LighterView(
@@ -106,6 +125,7 @@ public final class ReasonsView {
             List<String> heads,
             List<BuildsView.Line> rows,
             List<Station> ledger,
+            More coming,
             boolean unfinished) {
         public LighterView {
             heads = List.copyOf(heads);
@@ -115,7 +135,7 @@ public final class ReasonsView {
     }
 
     /** Lighter parts of one station. */
-    public record Station(String title, List<Line> fits, List<Line> refused) {
+    public record Station(String key, String title, List<Line> fits, List<Line> refused) {
         public Station {
             fits = List.copyOf(fits);
             refused = List.copyOf(refused);
@@ -131,6 +151,7 @@ public final class ReasonsView {
      * @param heads over its table
      * @param rows its table
      * @param firm how firm the offer is
+     * @param coming what is still on its way
      * @param unfinished true where it was cut short
      */
     public record AroundView(
@@ -140,6 +161,7 @@ public final class ReasonsView {
             List<String> heads,
             List<BuildsView.Line> rows,
             List<String> firm,
+            More coming,
             boolean unfinished) {
         public AroundView {
             heads = List.copyOf(heads);

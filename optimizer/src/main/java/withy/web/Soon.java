@@ -1,13 +1,11 @@
 package withy.web;
 
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import withy.web.Growing.SoFar;
+import withy.web.Growing.Work;
 
 /** Answers that may take a while: each is worked out once on a thread of its own, whether somebody waits for it or not. */
 final class Soon {
@@ -21,7 +19,7 @@ final class Soon {
     }
 
     private final Executor workers;
-    private final Recent<List<Object>, CompletableFuture<Object>> works;
+    private final Recent<List<Object>, Growing<Object>> works;
 
     Soon(Executor workers, int most) {
         this.workers = workers;
@@ -34,28 +32,50 @@ final class Soon {
      * @param key what it depends on
      * @throws NotYet where it does not come in time
      */
-    @SuppressWarnings("unchecked")
     <T> T get(List<Object> key, long millis, Supplier<T> how) {
-        CompletableFuture<Object> work = begin(key, how);
+        SoFar<T> known = soFar(key, Look.WHOLE, millis, soFar -> how.get());
+        if (!known.whole()) {
+            throw new NotYet();
+        }
+        return known.answer();
+    }
+
+    /**
+     * The answer as far as it is known as soon as it has grown beyond a stage, or is whole, or after a while.
+     *
+     * @throws NotYet where nothing is known by then
+     */
+    @SuppressWarnings("unchecked")
+    <T> SoFar<T> soFar(List<Object> key, int seen, long millis, Work<T> how) {
+        Growing<Object> work = works.get(key, () -> begun((Work<Object>) how));
         try {
-            return (T) work.get(millis, TimeUnit.MILLISECONDS);
-        } catch (TimeoutException e) {
-            throw new NotYet();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new NotYet();
-        } catch (ExecutionException e) {
-            works.forget(key);
-            if (e.getCause() instanceof RuntimeException fault) {
-                throw fault;
+            SoFar<Object> known = work.beyond(seen, millis);
+            if (known == null) {
+                throw new NotYet();
             }
-            throw new IllegalStateException(e.getCause());
+            return (SoFar<T>) known;
+        } catch (NotYet e) {
+            throw e;
+        } catch (RuntimeException e) {
+            works.forget(key);
+            throw e;
         }
     }
 
-    /** Begins to work an answer out, if that is not so yet; never waits for it. */
-    CompletableFuture<Object> begin(List<Object> key, Supplier<?> how) {
-        return works.get(key, () -> CompletableFuture.supplyAsync(() -> (Object) how.get(), workers));
+    /** Begins to work an answer out; false where that was done before. */
+    boolean beginAnew(List<Object> key, Work<Object> how) {
+        boolean[] anew = {false};
+        works.get(key, () -> {
+            anew[0] = true;
+            return begun(how);
+        });
+        return anew[0];
+    }
+
+    private Growing<Object> begun(Work<Object> how) {
+        Growing<Object> growing = new Growing<>();
+        workers.execute(() -> growing.work(how));
+        return growing;
     }
 
     /** True where an answer is there or on its way. */
@@ -71,7 +91,7 @@ final class Soon {
     /** An answer that is there, or null; never waits. */
     @Nullable
     Object known(List<Object> key) {
-        CompletableFuture<Object> work = works.known(key);
-        return work == null || !work.isDone() || work.isCompletedExceptionally() ? null : work.join();
+        Growing<Object> work = works.known(key);
+        return work == null ? null : work.whole();
     }
 }

@@ -2,30 +2,26 @@ package withy.web;
 
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.TreeSet;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import withy.app.BuildReader;
 import withy.app.BuildSheet;
 import withy.app.DrawerAnswer;
 import withy.app.Explain;
-import withy.app.LighterAnswer;
-import withy.app.LighterAnswer.PointLine;
 import withy.app.Reasons.BuildLine;
 import withy.app.WhyNotAnswer;
-import withy.brief.Objective;
 import withy.explain.Flip;
 import withy.explain.Phrases;
-import withy.report.SideBySide;
 import withy.report.WhyNotText;
 import withy.rod.Build;
 import withy.rod.Station;
 import withy.web.Bench.Asked;
+import withy.web.Growing.SoFar;
 import withy.web.ReasonsView.DrawerView;
-import withy.web.ReasonsView.LighterView;
 import withy.web.ReasonsView.Line;
+import withy.web.ReasonsView.More;
 import withy.web.ReasonsView.WhyView;
 
 /** Why not that part, and why not lighter. */
@@ -51,32 +47,52 @@ final class WhyPage {
             throw new Refusal(404, Words.say("page.none"));
         }
         Build build = BuildReader.written(sheet, asked.catalog());
-        DrawerAnswer drawer = pages.bench()
-                .explained(
-                        "drawer " + rank + " " + key,
-                        asked,
-                        Look.of(ctx),
-                        (inquiry, progress) -> Objects.requireNonNull(Explain.drawer(inquiry, build, station)));
+        pages.html(ctx, "drawer", view(step, asked, sheet, station, Look.of(ctx)));
+    }
+
+    private DrawerView view(Step step, Asked asked, BuildSheet sheet, Station station, Look look) {
         List<Line> fits = new ArrayList<>();
         List<Line> refused = new ArrayList<>();
         String now = "";
-        for (DrawerAnswer.DrawerLine line : drawer.parts()) {
-            now = line.here() ? line.part() : now;
-            (line.breaks() == null ? fits : refused)
-                    .add(new Line(line.part(), line.name(), line.here(), Phrases.sentence(line.sentence())));
+        Build build = BuildReader.written(sheet, asked.catalog());
+        DrawerAnswer drawer = opened(asked, sheet.rank(), build, station, look);
+        if (drawer == null) {
+            now = Objects.requireNonNullElse(build.partAt(station), "");
+            if (!now.isEmpty()) {
+                fits.add(new Line(now, pages.bench().workshop().name(now), true, ""));
+            }
+        } else {
+            for (DrawerAnswer.DrawerLine line : drawer.parts()) {
+                now = line.here() ? line.part() : now;
+                (line.breaks() == null ? fits : refused)
+                        .add(new Line(line.part(), line.name(), line.here(), Phrases.sentence(line.sentence())));
+            }
         }
-        String heading = Words.say("drawer.head", Phrases.sentence(Phrases.station(key)), sheet.rank());
-        pages.html(
-                ctx,
-                "drawer",
-                new DrawerView(
-                        pages.frame(heading, "brief", step),
-                        heading,
-                        Words.say("drawer.of", sheet.name()),
-                        now,
-                        fits,
-                        refused,
-                        drawer.interrupted()));
+        String heading = Words.say("drawer.head", Phrases.sentence(Phrases.station(station.key())), sheet.rank());
+        Frame frame = pages.frame(heading, "brief", step);
+        return new DrawerView(
+                drawer == null ? frame.waiting() : frame,
+                heading,
+                Words.say("drawer.of", sheet.name()),
+                now,
+                fits,
+                refused,
+                More.of(drawer != null, "drawer.coming", 0),
+                drawer != null && drawer.interrupted());
+    }
+
+    /** What lies in a drawer, or null while that is looked through. */
+    private @Nullable DrawerAnswer opened(Asked asked, int rank, Build build, Station station, Look look) {
+        try {
+            return pages.bench()
+                    .explained(
+                            "drawer " + rank + " " + station.key(),
+                            asked,
+                            look,
+                            (inquiry, progress) -> Objects.requireNonNull(Explain.drawer(inquiry, build, station)));
+        } catch (Soon.NotYet e) {
+            return null;
+        }
     }
 
     /** Why a part is not in the best build. */
@@ -88,42 +104,75 @@ final class WhyPage {
         if (known == null) {
             throw new Refusal(404, Words.say("why.unknown", part));
         }
-        WhyNotAnswer answer = pages.bench()
-                .explained(
-                        "why " + part,
-                        asked,
-                        Look.of(ctx),
-                        (inquiry, progress) -> Explain.whyNot(inquiry, new TreeSet<>(List.of(part))));
         String name = known.facts().name();
-        List<String> beside = new ArrayList<>();
-        if (answer.first() != null
-                && answer.opponent() != null
-                && !answer.tradeOffs().isEmpty()) {
-            beside.add(Words.say("why.best", figures(answer.first())));
-            beside.add(Words.say("why.with", figures(answer.opponent())));
+        SoFar<WhyNotAnswer> soFar;
+        try {
+            soFar = pages.bench()
+                    .explaining(
+                            "why " + part,
+                            asked,
+                            Look.of(ctx),
+                            (inquiry, progress, told) -> Explain.whyNot(inquiry, Set.of(part), told));
+        } catch (Soon.NotYet e) {
+            pages.html(ctx, "why", lookedFor(step, part, name));
+            return;
         }
-        pages.html(
-                ctx,
-                "why",
-                new WhyView(
-                        pages.frame(Words.say("why.head", name), "brief", step),
-                        Words.say("why.head", name),
-                        part,
-                        name,
-                        answer.sentence(),
-                        answer.breaks().stream()
-                                .skip(1)
-                                .map(b -> Phrases.of("text.whynot.also", b.sentence()))
-                                .toList(),
-                        flips(answer, false),
-                        flips(answer, true),
-                        beside,
-                        WhyNotText.differences(answer.tradeOffs()).stream()
-                                .map(Phrases::sentence)
-                                .toList(),
-                        answer.opponent() != null && answer.breaks().isEmpty(),
-                        answer.breaks().isEmpty(),
-                        answer.interrupted()));
+        pages.html(ctx, "why", view(step, part, name, soFar));
+    }
+
+    private WhyView lookedFor(Step step, String part, String name) {
+        return new WhyView(
+                pages.frame(Words.say("why.head", name), "brief", step).waiting(),
+                Words.say("why.head", name),
+                part,
+                name,
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                false,
+                false,
+                new More(Words.say("why.coming"), 0),
+                false);
+    }
+
+    private WhyView view(Step step, String part, String name, SoFar<WhyNotAnswer> soFar) {
+        WhyNotAnswer answer = soFar.answer();
+        List<String> beside = new ArrayList<>();
+        BuildLine first = answer.first();
+        BuildLine opponent = answer.opponent();
+        if (first != null && opponent != null && !answer.tradeOffs().isEmpty()) {
+            boolean alike = first.name().equals(opponent.name());
+            beside.add(Words.say(
+                    "why.best",
+                    alike ? pages.bench().sums(first) : pages.bench().figures(first)));
+            beside.add(Words.say(
+                    "why.with",
+                    alike ? pages.bench().sums(opponent) : pages.bench().figures(opponent)));
+        }
+        Frame frame = pages.frame(Words.say("why.head", name), "brief", step);
+        return new WhyView(
+                soFar.whole() ? frame : frame.waiting(),
+                Words.say("why.head", name),
+                part,
+                name,
+                answer.sentence(),
+                answer.breaks().stream()
+                        .skip(1)
+                        .map(b -> Phrases.of("text.whynot.also", b.sentence()))
+                        .toList(),
+                flips(answer, false),
+                flips(answer, true),
+                beside,
+                WhyNotText.differences(answer.tradeOffs()).stream()
+                        .map(Phrases::sentence)
+                        .toList(),
+                opponent != null && answer.breaks().isEmpty(),
+                answer.breaks().isEmpty(),
+                More.of(soFar.whole(), answer.sentence().isEmpty() ? "why.coming" : "why.coming.flips", soFar.stage()),
+                answer.interrupted());
     }
 
     /** What would have to change; what a part costs the shop is not for a customer who looks on. */
@@ -132,95 +181,5 @@ final class WhyPage {
                 .filter(flip -> flip.kind().equals(Flip.Kind.PRICE.key()) == forTheShop)
                 .map(flip -> Phrases.sentence(flip.sentence()) + ".")
                 .toList();
-    }
-
-    private String figures(BuildLine build) {
-        return build.name() + " · " + pages.bench().money(build.priceMinor()) + " · "
-                + pages.bench().units().mass(build.weightG());
-    }
-
-    /** What each gram less costs, and each lighter part. */
-    void lighter(Context ctx) {
-        Step step = pages.step(ctx);
-        Asked asked = pages.bench().read(step.brief());
-        LighterAnswer answer = pages.bench().lighter(asked, Look.of(ctx));
-        BuildLine first = answer.first();
-        BuildLine lightest = answer.lightest();
-        if (first == null || lightest == null) {
-            Pages.go(ctx, "/builds/" + step.id());
-            return;
-        }
-        pages.html(
-                ctx,
-                "lighter",
-                new LighterView(
-                        pages.frame(Words.say("lighter.head"), "brief", step),
-                        Phrases.of("text.lighter.best", figures(first)),
-                        answer.sentence(),
-                        lightest.proven()
-                                ? Phrases.of(
-                                        "text.lighter.proven",
-                                        pages.bench().units().mass(lightest.weightG()))
-                                : Phrases.of("text.lighter.open"),
-                        answer.curve().size() < 2
-                                ? ""
-                                : CurveDrawing.of(
-                                        answer.curve(),
-                                        asked.told().step(Objective.PRICE),
-                                        pages.bench().units(),
-                                        pages.bench()::money),
-                        List.of(Words.say("lighter.weight"), Words.say("lighter.price"), Words.say("lighter.costs")),
-                        rows(answer.curve()),
-                        ledger(answer),
-                        answer.interrupted()));
-    }
-
-    private List<BuildsView.Line> rows(List<PointLine> curve) {
-        List<BuildsView.Line> rows = new ArrayList<>();
-        for (int i = 0; i < curve.size(); i++) {
-            PointLine point = curve.get(i);
-            rows.add(new BuildsView.Line(
-                    String.valueOf(i + 1),
-                    List.of(
-                            new BuildsView.Cell(
-                                    pages.bench().units().mass(point.build().weightG()), ""),
-                            new BuildsView.Cell(
-                                    pages.bench().money(point.build().priceMinor()), ""),
-                            new BuildsView.Cell(
-                                    point.sentence().isEmpty()
-                                            ? point.build().name()
-                                            : Phrases.sentence(point.sentence()),
-                                    ""))));
-        }
-        return rows;
-    }
-
-    private static List<ReasonsView.Station> ledger(LighterAnswer answer) {
-        Map<String, List<LighterAnswer.PartLine>> byPlace = new LinkedHashMap<>();
-        answer.ledger()
-                .forEach(line -> byPlace.computeIfAbsent(SideBySide.place(line.station()), key -> new ArrayList<>())
-                        .add(line));
-        List<ReasonsView.Station> stations = new ArrayList<>();
-        byPlace.forEach((place, lines) -> {
-            Map<String, Line> fits = new LinkedHashMap<>();
-            Map<String, Line> refused = new LinkedHashMap<>();
-            for (LighterAnswer.PartLine line : lines) {
-                (line.breaks() == null ? fits : refused)
-                        .putIfAbsent(
-                                line.part(),
-                                new Line(line.part(), line.name(), false, Phrases.sentence(line.sentence())));
-            }
-            stations.add(new ReasonsView.Station(
-                    stationTitle(Phrases.sentence(Phrases.of("station." + place)), fits.size(), refused.size()),
-                    List.copyOf(fits.values()),
-                    List.copyOf(refused.values())));
-        });
-        return stations;
-    }
-
-    private static String stationTitle(String place, int fits, int refused) {
-        return fits == 0
-                ? Words.say("lighter.station.none", place, refused)
-                : Words.say("lighter.station.some", place, fits, fits + refused);
     }
 }

@@ -2,6 +2,7 @@ package withy.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.regex.MatchResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,12 +20,29 @@ class UnbrokenTest {
                 "Wrap_2_×_18 turns, about_9_min; 4_pieces in the bag",
                 "The reel foot is at_320_mm (12_5/8_in) from the butt",
                 "Strandflechter 2210 with_2 parts, the twelfth",
+                "1_H20, 2_D8, 3_D5.5 and No.197_16",
                 "half a rod"
             })
     void aNumberStaysWithWhatItCounts(String wrapped) {
         String words = wrapped.replace('_', ' ');
         assertEquals(wrapped, Unbroken.of(words).replace(Unbroken.JOIN, '_'));
         assertEquals(words, Unbroken.plain(Unbroken.of(words)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Skerry [205-1] No.124",
+                "Tip [6-4.5/64]",
+                "[4–7] S4.5",
+                "guides [4-7], build 2",
+                "well-made 12 g"
+            })
+    void aSizeWithASignInsideIsWhole(String told) {
+        String words = told.replaceAll("[\\[\\]]", "");
+        String found = String.join(
+                " ", Unbroken.sizes(words).stream().map(MatchResult::group).toList());
+        assertEquals(told.replaceAll(".*\\[|\\].*|^[^\\[]*$", ""), found.replace(",", ""));
     }
 
     @Test

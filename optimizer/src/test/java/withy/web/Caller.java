@@ -113,7 +113,7 @@ final class Caller {
     String whole(String path) throws IOException {
         String body = get(path).body();
         while (body.contains("data-rest")) {
-            body = get(path + "?show=rest").body();
+            body = get(path + "?show=" + found("data-rest=\"([^\"]+)\"", body)).body();
         }
         return body;
     }

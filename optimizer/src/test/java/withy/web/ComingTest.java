@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -168,13 +169,52 @@ class ComingTest {
             gate.set(held);
             String why = builds.replace("/builds/", "/why/") + "/marrick-tideway-r-16";
             String waiting = page.get(why).body();
-            assertTrue(waiting.contains("It is being worked out"), waiting);
-            assertTrue(waiting.contains("data-rest=\"rest\""), waiting);
+            assertTrue(waiting.contains("Why not is being looked for"), waiting);
+            assertTrue(waiting.contains("data-rest=\"0\""), waiting);
             assertTrue(waiting.contains("http-equiv=\"refresh\""), "without script it looks again");
             assertTrue(waiting.contains("href=\"" + builds + "\""), "and there is a way back");
+            String drawer = builds.replace("/builds/", "/drawer/") + "/1/blank";
+            assertTrue(page.get(drawer).body().contains("being looked through"));
             held.countDown();
             assertTrue(page.get(why + "?show=rest").body().contains("Beside the best"));
             assertTrue(page.get(why).body().contains("Beside the best"));
+            assertTrue(page.whole(drawer).contains("Try this"));
+        }
+    }
+
+    /** The search of a part put in is let through, all that follows is held: what is known stands there, the rest comes below it. */
+    @Test
+    void whatIsKnownFirstIsShownFirst() throws Exception {
+        CountDownLatch free = new CountDownLatch(0);
+        CountDownLatch why = new CountDownLatch(1);
+        CountDownLatch light = new CountDownLatch(1);
+        String seat = "marrick-tideway-r-16";
+        Function<Catalog, Chooser> slow = catalog -> new Slow(catalog, free, free) {
+            @Override
+            public Solution solve(Query query, Watch watch) {
+                boolean plain = query.forced().isEmpty() || query.forced().equals(Set.of(seat));
+                await(!query.ceilings().isEmpty() ? light : plain ? free : why);
+                return super.solve(query, watch);
+            }
+        };
+        try (ShopFolder shop = new ShopFolder(scratch, "bench", slow)) {
+            Caller page = new Caller(shop);
+            String builds = page.form("/brief", "from", "", "start", "estuary").location();
+            page.get(builds + "?show=rest");
+            String lighter = builds.replace("/builds/", "/lighter/");
+            String best = page.get(lighter).body();
+            assertTrue(best.contains("The best rod for what was asked"), best);
+            assertTrue(best.contains("The lightest is being looked for"), best);
+            String part = builds.replace("/builds/", "/why/") + "/" + seat;
+            String beside = page.get(part).body();
+            assertTrue(beside.contains("Why not is being looked for"), beside);
+            assertTrue(beside.contains("With it: "), beside);
+            why.countDown();
+            light.countDown();
+            assertTrue(page.whole(part).contains("class=\"answer\""));
+            String whole = page.whole(lighter);
+            assertTrue(whole.contains("The lightest rod that keeps every rule weighs"), whole);
+            assertTrue(whole.contains("Lighter parts, and why not"), whole);
         }
     }
 
