@@ -173,6 +173,15 @@ final class Fields {
             }
             return new Span(min, max, false);
         }
+        JsonNode told = number.isMissingNode() ? text : number;
+        RangeTyped both = told.isTextual() ? RangeTyped.of(told.textValue(), kind) : null;
+        if (both != null) {
+            fault(
+                    number.isMissingNode() ? key : numberKey,
+                    "one figure, or an object of min and max",
+                    "Maybe write " + both.asWritten(key) + ".");
+            return Span.UNTOLD;
+        }
         Double one = quantity(key, kind, bounds);
         return one == null ? Span.UNTOLD : new Span(one, one, true);
     }

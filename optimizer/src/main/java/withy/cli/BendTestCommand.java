@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import withy.app.AnswerJson;
+import withy.app.BendDoubt;
 import withy.app.BendTest;
 import withy.app.BendTestAnswer;
 import withy.app.PartIds;
@@ -92,6 +93,9 @@ final class BendTestCommand implements Callable<Integer> {
                     + " weight had taken the tip); else straight.")
     private String from = STRAIGHT;
 
+    @Option(names = "--sure", description = "Take a stiffness many times off the list.")
+    private boolean sure;
+
     @Mixin
     private CatalogOptions catalogs;
 
@@ -127,6 +131,13 @@ final class BendTestCommand implements Callable<Integer> {
                     Exit.BAD_DATA,
                     "No stiffness fits these readings: " + outcome.doubt(),
                     "Maybe a weight or a drop was mistyped, or the drop counts from elsewhere (--from).");
+        }
+        String doubt = sure ? null : BendDoubt.of(tested, answer, output.units());
+        if (doubt != null) {
+            throw new Stop(
+                    Exit.USAGE,
+                    doubt,
+                    "Maybe a weight, a drop or a unit slipped: measure again; --sure takes it as it is.");
         }
         Answering.print(
                 output.json() ? AnswerJson.write(answer) : BendTestText.of(answer, output.units()),

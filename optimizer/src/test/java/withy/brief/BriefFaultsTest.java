@@ -135,6 +135,27 @@ class BriefFaultsTest {
                     "at most max, 2",
                     "Maybe min and max are swapped.",
                     false),
+            new Broken(
+                    "{\"length\": \"6'8\\\" to 7'2\\\"\"}",
+                    "length",
+                    "\"6'8",
+                    "one figure, or an object of min and max",
+                    "Maybe write \"length\": {\"min\": \"6'8\\\"\", \"max\": \"7'2\\\"\"}.",
+                    false),
+            new Broken(
+                    "{\"lengthMm\": \"2000-2100\"}",
+                    "lengthMm",
+                    "\"2000-2100\"",
+                    "one figure, or an object of min and max",
+                    "Maybe write \"length\": {\"min\": \"2000\", \"max\": \"2100\"}.",
+                    true),
+            new Broken(
+                    "{\"reach\": \"22 – 25 cm\"}",
+                    "reach",
+                    "\"22 ",
+                    "one figure, or an object of min and max",
+                    "Maybe write \"reach\": {\"min\": \"22 cm\", \"max\": \"25 cm\"}.",
+                    false),
             new Broken("{\"packedMaxMm\": 50}", "packedMaxMm", "50 mm", "200 to 6000 mm", "Maybe another unit", true),
             new Broken(
                     "{\"lure\": 7}",

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withy.cli.Terminal.Shown;
@@ -120,6 +121,32 @@ class BendTestTest {
         assertEquals(3, shown.code(), shown.out());
         assertEquals("", shown.out());
         assertTrue(shown.err().contains("No stiffness fits"), shown.err());
+    }
+
+    /** A slip of the decimal point in a weight is ten times; nothing rests on it unless the builder says that it is so. */
+    @Test
+    void whatIsManyTimesOffTheListIsMeasuredAgainOrMeant() {
+        JsonNode right = test("--reading", "250g=600mm", "--json").json();
+        double listed = right.path("catalogThirdTestG").asDouble();
+        double third = right.path("along")
+                        .path(right.path("along").size() - 1)
+                        .path("xMm")
+                        .asDouble()
+                / 3;
+        for (double times : new double[] {1.9, 1 / 1.9}) {
+            Shown near = test("--reading", String.format(Locale.ROOT, "%.3fg=%.2fmm", listed * times, third), "--json");
+            assertEquals(0, near.code(), near.err());
+        }
+        for (double times : new double[] {10, 2.1, 1 / 2.1}) {
+            String reading = String.format(Locale.ROOT, "%.3fg=%.2fmm", listed * times, third);
+            Shown far = test("--reading", reading, "--json");
+            assertEquals(2, far.code(), far.out());
+            assertEquals("", far.out());
+            assertTrue(far.err().contains(times > 1 ? " times what the list says" : " times less than"), far.err());
+            assertTrue(far.err().contains("measure again; --sure"), far.err());
+            Shown sure = test("--reading", reading, "--sure", "--json");
+            assertEquals(listed * times, sure.json().path("thirdTestG").asDouble(), 0.01 * listed * times);
+        }
     }
 
     @Test
