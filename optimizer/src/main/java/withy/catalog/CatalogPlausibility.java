@@ -16,11 +16,13 @@ final class CatalogPlausibility {
 
     private final Catalog catalog;
     private final Map<String, Integer> lines;
+    private final Map<PartKind, Header> headers;
     private final List<Fault> warnings = new ArrayList<>();
 
-    private CatalogPlausibility(Catalog catalog, Map<String, Integer> lines) {
+    private CatalogPlausibility(Catalog catalog, Map<String, Integer> lines, Map<PartKind, Header> headers) {
         this.catalog = catalog;
         this.lines = lines;
+        this.headers = headers;
     }
 
     /**
@@ -28,9 +30,10 @@ final class CatalogPlausibility {
      *
      * @param catalog the catalogue
      * @param lines line of each part id in its file
+     * @param headers columns of each file
      */
-    static List<Fault> warnings(Catalog catalog, Map<String, Integer> lines) {
-        CatalogPlausibility plausibility = new CatalogPlausibility(catalog, lines);
+    static List<Fault> warnings(Catalog catalog, Map<String, Integer> lines, Map<PartKind, Header> headers) {
+        CatalogPlausibility plausibility = new CatalogPlausibility(catalog, lines, headers);
         PlausibleFit fit = new PlausibleFit(catalog, plausibility);
         for (PartKind kind : PartKind.values()) {
             for (Part part : catalog.all(kind)) {
@@ -45,7 +48,9 @@ final class CatalogPlausibility {
     /** Tells one. */
     void warn(Part part, String column, String value, String problem, String usual, String maybe) {
         String file = part.kind().fileName();
-        warnings.add(new Fault(file, lines.getOrDefault(part.id(), 0), column, value, problem, usual, maybe));
+        Header header = headers.get(part.kind());
+        String written = header == null ? column : header.written(column);
+        warnings.add(new Fault(file, lines.getOrDefault(part.id(), 0), written, value, problem, usual, maybe));
     }
 
     private void facts(Part part) {

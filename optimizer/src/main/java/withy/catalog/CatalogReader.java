@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -33,6 +34,7 @@ public final class CatalogReader {
     private final List<Part> parts = new ArrayList<>();
     private final Map<String, Fault> firstUse = new HashMap<>();
     private final Map<String, Integer> lines = new HashMap<>();
+    private final Map<PartKind, Header> headers = new EnumMap<>(PartKind.class);
 
     private CatalogReader(Path folder, LocalDate asOf) {
         this.folder = folder;
@@ -79,7 +81,7 @@ public final class CatalogReader {
             return new CatalogReading(null, faults, warnings);
         }
         Catalog catalog = new Catalog(rates, asOf, ContentHash.of(rates, parts), parts);
-        warnings.addAll(CatalogPlausibility.warnings(catalog, lines));
+        warnings.addAll(CatalogPlausibility.warnings(catalog, lines, headers));
         return new CatalogReading(catalog, faults, warnings);
     }
 
@@ -89,11 +91,12 @@ public final class CatalogReader {
         boolean needed = NEEDED.contains(kind);
         String text = text(kind.fileName(), needed, kindFaults, needed ? kindFaults : kindWarnings);
         if (text != null) {
-            List<SheetReader.Placed> read = new SheetReader(rates, kindFaults, kindWarnings).read(Sheet.of(kind), text);
-            for (SheetReader.Placed placed : read) {
+            SheetReader.Read read = new SheetReader(rates, kindFaults, kindWarnings).read(Sheet.of(kind), text);
+            headers.put(kind, read.header());
+            for (SheetReader.Placed placed : read.parts()) {
                 keep(placed, kindFaults);
             }
-            if (needed && read.isEmpty() && kindFaults.size() == 0) {
+            if (needed && read.parts().isEmpty() && kindFaults.size() == 0) {
                 kindFaults.add(
                         0, "", "", "holds no part", "at least one " + kind.word(), "the rows were lost on saving");
             }

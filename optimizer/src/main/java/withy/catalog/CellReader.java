@@ -17,11 +17,13 @@ final class CellReader {
     private static final Pattern DOTTED_DATE = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final Pattern COLON = Pattern.compile(":");
 
+    private final Header header;
     private final FaultList faults;
     private final Numbers.Mark mark;
     private final int moneyDigits;
 
-    CellReader(FaultList faults, Numbers.Mark mark, int moneyDigits) {
+    CellReader(Header header, FaultList faults, Numbers.Mark mark, int moneyDigits) {
+        this.header = header;
         this.faults = faults;
         this.mark = mark;
         this.moneyDigits = moneyDigits;
@@ -264,24 +266,28 @@ final class CellReader {
         return value >= column.min() && value <= column.max();
     }
 
-    private static String hintFor(Column<?> column, double value) {
-        String unit = column.ownUnit().isEmpty() ? "" : " " + column.ownUnit();
+    private String hintFor(Column<?> column, double value) {
+        Header.Place place = header.places().get(column.name());
+        String own = place == null || place.unit().isEmpty() ? column.ownUnit() : place.unit();
+        String unit = own.isEmpty() ? "" : " " + own;
         if (value < 0 && inRange(column, -value)) {
-            return "the minus sign is a slip: " + Numbers.plain(-value) + unit;
+            return "the minus sign is a slip: " + header.typed(column.name(), -value) + unit;
         }
         for (double shift : new double[] {10, 0.1, 100, 0.01, 1000, 0.001}) {
             double moved = BigDecimal.valueOf(value)
                     .divide(BigDecimal.valueOf(shift), 6, RoundingMode.HALF_UP)
                     .doubleValue();
             if (value > 0 && inRange(column, moved)) {
-                return "the decimal mark slipped: " + Numbers.plain(moved) + unit;
+                return "the decimal mark slipped: " + header.typed(column.name(), moved) + unit;
             }
         }
         return "the value belongs in another column";
     }
 
     private @Nullable Object fault(Column<?> column, int line, String text, String problem, String maybe) {
-        faults.add(line, column.name(), text, problem, column.allowed(), maybe);
+        Header.Place place = header.places().get(column.name());
+        String allowed = place == null ? column.allowed() : column.allowed(place);
+        faults.add(line, column.name(), text, problem, allowed, maybe);
         return null;
     }
 }

@@ -1,5 +1,7 @@
 package withy.catalog;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -121,6 +123,20 @@ record Column<P>(
 
     /** What is allowed, in words. */
     String allowed() {
+        return allowed(range(), "mm");
+    }
+
+    /** The same in the unit a list has the column in. */
+    String allowed(Header.Place place) {
+        if (place.factor().compareTo(BigDecimal.ONE) == 0) {
+            return allowed();
+        }
+        String range = place.typed(min, RoundingMode.CEILING) + " to " + place.typed(max, RoundingMode.FLOOR) + " "
+                + place.unit();
+        return allowed(range, place.unit());
+    }
+
+    private String allowed(String range, String unit) {
         return switch (sort) {
             case ID -> "lower-case letters, digits and hyphens, 2 to 60 of them, starting with a letter or digit";
             case TEXT -> "text of 1 to " + Limits.TEXT + " characters";
@@ -130,11 +146,12 @@ record Column<P>(
             case DATE -> "a date such as 2026-05-31";
             case COLOUR -> "CIE L|a|b such as 35|2.1|-8, L 0 to 100, a and b -160 to 160";
             case STATIONS ->
-                "at least 4 of x:diameter in mm with | between, such as 0:12.4|700:9.1|1400:5.2|2100:1.9, diameters "
-                        + range();
-            case LENGTHS -> "lengths with | between, each " + range();
-            case WHOLE -> "a whole number " + range();
-            default -> range();
+                "at least 4 of x:diameter in " + unit + " with | between"
+                        + (unit.equals("mm") ? ", such as 0:12.4|700:9.1|1400:5.2|2100:1.9" : "") + ", diameters "
+                        + range;
+            case LENGTHS -> "lengths with | between, each " + range;
+            case WHOLE -> "a whole number " + range;
+            default -> range;
         };
     }
 

@@ -1,6 +1,7 @@
 package withy.catalog;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,10 +19,38 @@ record Header(Map<String, Place> places) {
      * Where a column stands.
      *
      * @param index cell index
+     * @param written its name as the list has it
      * @param unit unit it is written in, or empty
      * @param factor size of that unit in the column's own
      */
-    record Place(int index, String unit, BigDecimal factor) {}
+    record Place(int index, String written, String unit, BigDecimal factor) {
+        private static final int PLACES = 4;
+
+        /** A value of the column's own unit in the list's. */
+        String typed(double own) {
+            return typed(own, RoundingMode.HALF_UP);
+        }
+
+        String typed(double own, RoundingMode rounding) {
+            return factor.compareTo(BigDecimal.ONE) == 0
+                    ? Numbers.plain(own)
+                    : Numbers.plain(new BigDecimal(Numbers.plain(own))
+                            .divide(factor, PLACES, rounding)
+                            .doubleValue());
+        }
+    }
+
+    /** A column's name as the list has it; its own where the list lacks it. */
+    String written(String column) {
+        Place place = places.get(column);
+        return place == null ? column : place.written();
+    }
+
+    /** A value of a column's own unit in the unit the list has it in. */
+    String typed(String column, double own) {
+        Place place = places.get(column);
+        return place == null ? Numbers.plain(own) : place.typed(own);
+    }
 
     static Header of(Table table, Sheet<?> sheet, FaultList faults, FaultList warnings) {
         Map<String, Place> places = new LinkedHashMap<>();
@@ -34,7 +63,7 @@ record Header(Map<String, Place> places) {
             }
             boolean known = false;
             for (Column<?> column : sheet.columns()) {
-                Place place = place(column, name, i);
+                Place place = place(column, written, name, i);
                 if (place != null) {
                     known = true;
                     if (places.putIfAbsent(column.name(), place) != null) {
@@ -94,14 +123,15 @@ record Header(Map<String, Place> places) {
         }
     }
 
-    private static @Nullable Place place(Column<?> column, String name, int index) {
+    private static @Nullable Place place(Column<?> column, String written, String name, int index) {
+        String shown = written.replace("\ufeff", "").strip();
         Map<String, BigDecimal> units = CellUnit.unitsOf(column);
         if (units.isEmpty()) {
-            return name.equals(column.name()) ? new Place(index, "", BigDecimal.ONE) : null;
+            return name.equals(column.name()) ? new Place(index, shown, "", BigDecimal.ONE) : null;
         }
         for (Map.Entry<String, BigDecimal> unit : units.entrySet()) {
             if (name.equals(column.stem() + "_" + unit.getKey())) {
-                return new Place(index, unit.getKey(), unit.getValue());
+                return new Place(index, shown, unit.getKey(), unit.getValue());
             }
         }
         return null;

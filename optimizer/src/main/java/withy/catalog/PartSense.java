@@ -10,14 +10,16 @@ final class PartSense {
 
     private final int line;
     private final FaultList faults;
+    private final Header header;
 
-    private PartSense(int line, FaultList faults) {
+    private PartSense(int line, FaultList faults, Header header) {
         this.line = line;
         this.faults = faults;
+        this.header = header;
     }
 
-    static void check(Part part, int line, FaultList faults) {
-        PartSense sense = new PartSense(line, faults);
+    static void check(Part part, int line, FaultList faults, Header header) {
+        PartSense sense = new PartSense(line, faults, header);
         if (part instanceof Blank blank) {
             sense.blank(blank);
         } else if (part instanceof ReelSeat seat) {
@@ -54,7 +56,7 @@ final class PartSense {
                     "less " + joints + " overlaps is " + Numbers.plain(assembled) + " mm, not the length",
                     Numbers.plain(blank.lengthMm() + joints * blank.ferruleOverlapMm()) + " mm within "
                             + Numbers.plain(SLACK_MM) + " mm",
-                    "ferrule_overlap_mm is the length of one joint");
+                    header.written("ferrule_overlap_mm") + " is the length of one joint");
         }
         if ((joints == 0) != (blank.ferruleKind() == FerruleKind.NONE)) {
             fault(
@@ -62,7 +64,7 @@ final class PartSense {
                     Column.wordOf(blank.ferruleKind()),
                     "does not suit a blank of " + blank.sections() + " section" + (joints == 0 ? "" : "s"),
                     joints == 0 ? "none" : "put-over, spigot, sleeve",
-                    joints == 0 ? "section_lengths_mm lacks a | between two sections" : "the kind was left at none");
+                    joints == 0 ? header.written("section_lengths_mm") + " lacks a | between two sections" : "the kind was left at none");
         }
         stations(blank);
     }
@@ -104,8 +106,9 @@ final class PartSense {
     private void grip(Grip grip) {
         notMore("shortest_mm", grip.shortestMm(), "length_mm", grip.lengthMm());
         notMore("bore_mm", grip.boreMm(), "ream_max_mm", grip.reamMaxMm());
-        double thinnest = Math.min(grip.midOdMm(), Math.min(grip.frontOdMm(), grip.rearOdMm()));
-        less("bore_mm", grip.boreMm(), "thinnest outer diameter", thinnest);
+        double ends = Math.min(grip.frontOdMm(), grip.rearOdMm());
+        String end = grip.frontOdMm() < grip.rearOdMm() ? "front_od_mm" : "rear_od_mm";
+        less("bore_mm", grip.boreMm(), grip.midOdMm() < ends ? "mid_od_mm" : end, Math.min(grip.midOdMm(), ends));
     }
 
     private void pair(String low, @Nullable Double least, String high, @Nullable Double most) {
@@ -116,22 +119,22 @@ final class PartSense {
 
     private void notMore(String low, double least, String high, double most) {
         if (least > most) {
-            swapped(low, least, "is more than", high, most, "at most " + Numbers.plain(most));
+            swapped(low, least, "is more than", high, most, "at most ");
         }
     }
 
     private void less(String low, double least, String high, double most) {
         if (least >= most) {
-            swapped(low, least, "is not less than", high, most, "below " + Numbers.plain(most));
+            swapped(low, least, "is not less than", high, most, "below ");
         }
     }
 
     private void swapped(String low, double least, String relation, String high, double most, String allowed) {
         fault(
                 low,
-                Numbers.plain(least),
-                relation + " " + high + " " + Numbers.plain(most),
-                allowed,
+                header.typed(low, least),
+                relation + " " + header.written(high) + " " + header.typed(high, most),
+                allowed + header.typed(low, most),
                 "the two changed places");
     }
 

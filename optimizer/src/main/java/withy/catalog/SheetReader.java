@@ -26,19 +26,31 @@ final class SheetReader {
         this.warnings = warnings;
     }
 
-    <P extends Part> List<Placed> read(Sheet<P> sheet, String text) {
+    /**
+     * What was read.
+     *
+     * @param parts parts that are sound
+     * @param header the file's columns
+     */
+    record Read(List<Placed> parts, Header header) {
+        static final Read NOTHING = new Read(List.of(), new Header(Map.of()));
+    }
+
+    <P extends Part> Read read(Sheet<P> sheet, String text) {
         Table table;
         try {
             table = Table.of(sheet.kind().fileName(), text);
         } catch (Table.Unreadable broken) {
             faults.add(broken.fault());
-            return List.of();
+            return Read.NOTHING;
         }
         Header header = Header.of(table, sheet, faults, warnings);
         if (header.places().isEmpty()) {
-            return List.of();
+            return Read.NOTHING;
         }
-        CellReader cells = new CellReader(faults, markOf(table, sheet, header), MoneyDigits.of(rates.currency()));
+        faults.columnsAs(header::written);
+        warnings.columnsAs(header::written);
+        CellReader cells = new CellReader(header, faults, markOf(table, sheet, header), MoneyDigits.of(rates.currency()));
         List<Column<P>> columns = sheet.columns();
         Double percent = rates.houseToleranceG().get(sheet.kind());
         double housePercent = percent == null ? 0 : percent;
@@ -48,13 +60,13 @@ final class SheetReader {
             if (values != null) {
                 P part = sheet.reader().apply(new Row(values, housePercent));
                 int before = faults.size();
-                PartSense.check(part, line.number(), faults);
+                PartSense.check(part, line.number(), faults, header);
                 if (faults.size() == before) {
                     parts.add(new Placed(part, line.number()));
                 }
             }
         }
-        return parts;
+        return new Read(parts, header);
     }
 
     private <P extends Part> @Nullable Map<String, Object> values(
@@ -69,7 +81,7 @@ final class SheetReader {
             } else if (text.isEmpty()) {
                 if (column.needed()) {
                     faults.add(
-                            line.number(), column.name(), "", "is empty", column.allowed(), "the row is not finished");
+                            line.number(), column.name(), "", "is empty", column.allowed(place), "the row is not finished");
                     sound = false;
                 }
             } else {

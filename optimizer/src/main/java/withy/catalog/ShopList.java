@@ -111,6 +111,11 @@ public final class ShopList {
                     "the row of column names is missing");
             return List.of();
         }
+        Map<String, Integer> places = Map.of("id", id, "counted", counted, "price", price);
+        faults.columnsAs(column -> {
+            int place = places.getOrDefault(column, -1);
+            return place < 0 ? column : table.header().get(place);
+        });
         List<Entry> entries = new ArrayList<>();
         for (Table.Line line : table.rows()) {
             Entry entry = entry(line, id, counted, price, mark);
