@@ -151,8 +151,7 @@ public final class JobDesk {
         BuildReader.Reading reading = BuildReader.read(buildJson, catalog);
         Build build = reading.build();
         if (build == null) {
-            throw new RefusedBuild(
-                    "the build can't be read.",
+            throw RefusedBuild.unreadable(
                     reading.faults().stream().map(f -> f.message()).toList());
         }
         Rod rod = Rod.measure(catalog, brief, build);

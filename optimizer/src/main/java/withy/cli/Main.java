@@ -1,6 +1,8 @@
 package withy.cli;
 
-import java.io.PrintStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -132,7 +134,7 @@ public final class Main implements Runnable {
         if (failure instanceof RefusedBuild refused) {
             err.println(refused.getMessage());
             refused.sentences().forEach(err::println);
-            return Exit.NOT_LEGAL;
+            return refused.unreadable() ? Exit.BAD_DATA : Exit.NOT_LEGAL;
         }
         if (failure instanceof OurFault) {
             err.println("Withy contradicts itself and shows nothing: " + failure.getMessage() + ".");
@@ -151,19 +153,20 @@ public final class Main implements Runnable {
 
     public static void main(String[] args) {
         // Answers hold the degree and plus-minus signs whatever the machine's locale says.
-        PrintWriter out = writer(System.out);
+        Outlet outlet = new Outlet(new FileOutputStream(FileDescriptor.out));
+        PrintWriter out = writer(outlet);
         PrintWriter err = new PrintWriter(new NarrowWriter(writer(System.err)), true);
         Interruption interruption = new Interruption();
         interruption.listen();
         int exitCode = commandLine(out, err, Surroundings.ofMachine(interruption::asked))
                 .execute(args);
         err.flush();
-        boolean unwritten = out.checkError();
+        boolean unwritten = out.checkError() && !outlet.leftByReader();
         interruption.done();
         System.exit(unwritten ? Exit.DISK : exitCode);
     }
 
-    private static PrintWriter writer(PrintStream stream) {
+    private static PrintWriter writer(OutputStream stream) {
         return new PrintWriter(stream, true, StandardCharsets.UTF_8);
     }
 }

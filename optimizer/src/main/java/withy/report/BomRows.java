@@ -49,12 +49,17 @@ final class BomRows {
                 line.kind(),
                 line.bin(),
                 line.supplier(),
-                BigDecimal.valueOf(line.amount()),
+                figure(line.amount()),
                 line.unit(),
-                line.lengthMm() == null ? null : BigDecimal.valueOf(line.lengthMm()),
-                BigDecimal.valueOf(line.weightG()),
+                line.lengthMm() == null ? null : figure(line.lengthMm()),
+                figure(line.weightG()),
                 BigDecimal.valueOf(line.priceMinor(), digits(currency)),
                 currency);
+    }
+
+    /** Without the nought a whole number of pieces does not have. */
+    private static BigDecimal figure(double value) {
+        return new BigDecimal(BigDecimal.valueOf(value).stripTrailingZeros().toPlainString());
     }
 
     private static int digits(String currency) {

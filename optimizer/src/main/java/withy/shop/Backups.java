@@ -101,7 +101,7 @@ public final class Backups {
             throw ShopFault.disk(
                     "Can't read the back-up " + from + ": there is no such file.", "the name is mistyped.");
         }
-        Copy copy = checked(from);
+        Copy copy = sound(folder, from);
         Path file = Shop.file(folder);
         Path before = Files.exists(file) && !sound(file) ? putAside(file) : null;
         try (Database database = Database.open(file)) {
@@ -124,6 +124,20 @@ public final class Backups {
         }
         return new Copy(
                 now.file(), now.bytes(), now.movements(), now.jobs(), before == null ? null : before.toString());
+    }
+
+    /** What is in a back-up; where it can't be read, the memory is not what is at fault. */
+    private static Copy sound(Path folder, Path from) {
+        try {
+            return checked(from);
+        } catch (ShopFault fault) {
+            if (fault.kind() != ShopFault.Kind.DAMAGED) {
+                throw fault;
+            }
+            throw ShopFault.disk(
+                    from + " is no back-up of a shop, or is damaged; nothing was changed.",
+                    "another file was meant: back-ups lie in " + folder.resolve(FOLDER) + ".");
+        }
     }
 
     /** False where the memory can't be copied as it is. */

@@ -116,7 +116,8 @@ public final class Jobs {
                             predicted,
                             job.id());
             set(ledger, job, State.ACCEPTED);
-            event(ledger, job.id(), job.state() == State.ACCEPTED ? "changed" : "accepted", note);
+            boolean same = build.equals(job.build()) && brief.equals(job.brief());
+            event(ledger, job.id(), job.state() != State.ACCEPTED ? "accepted" : same ? "confirmed" : "changed", note);
         });
     }
 

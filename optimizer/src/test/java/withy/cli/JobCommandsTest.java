@@ -56,6 +56,11 @@ class JobCommandsTest {
                 .orElse("");
     }
 
+    private static String lastDone(JsonNode job) {
+        JsonNode history = job.path("history");
+        return history.path(history.size() - 1).path("what").asText();
+    }
+
     @Test
     void fromWishToFinishedRod() {
         told(3, "no offer", "job", "1", "--accept", "1");
@@ -67,6 +72,12 @@ class JobCommandsTest {
         assertTrue(terminal.run("job", "1", "--read-offer").out().contains("split EVA"));
         told(3, "has no build 9", "job", "1", "--accept", "9");
         JsonNode accepted = answer(0, "job", "job", "1", "--accept", "1", "--json");
+        assertEquals("accepted", lastDone(accepted));
+        JsonNode twice = answer(0, "job", "job", "1", "--accept", "1", "--json");
+        assertEquals("confirmed", lastDone(twice));
+        assertEquals(accepted.path("pieces"), twice.path("pieces"));
+        terminal.typing("no build");
+        told(3, "the build can't be read", "job", "1", "--take", "-");
         String tip = partAt(accepted, "tipTop");
         JsonNode level =
                 answer(0, "stock", "stock", tip, "--json").path("parts").get(0);

@@ -210,7 +210,7 @@ class ShopCommandsTest {
         told(5, "no such file", "restore", folder.resolve("none.db").toString());
         Path junk = folder.resolve("junk.db");
         Files.writeString(junk, "this is no database, whatever its name says; it is only a text of some length");
-        told(5, "damaged", "restore", junk.toString());
+        told(5, "back-ups lie in " + folder.resolve("backups"), "restore", junk.toString());
         assertEquals(4, free(PART));
     }
 
