@@ -13,6 +13,7 @@ final class BuildWalk implements Walk {
 
     private final Aim aim;
     private final List<Test> tests;
+    private final TestTrains trains;
     private final Leaf leaf;
     private final long mostSteps;
     private final BooleanSupplier interrupted;
@@ -31,6 +32,7 @@ final class BuildWalk implements Walk {
     BuildWalk(Aim aim, List<Test> tests, long limit, long mostSteps, BooleanSupplier interrupted, Leaf leaf) {
         this.aim = aim;
         this.tests = tests;
+        this.trains = new TestTrains(tests);
         this.leaf = leaf;
         this.mostSteps = mostSteps;
         this.interrupted = interrupted;
@@ -64,11 +66,7 @@ final class BuildWalk implements Walk {
 
     @Override
     public void thread(Dressing with) {
-        TrainCosts[] costs = new TrainCosts[tests.size()];
-        costs[0] = with.train();
-        for (int f = 1; f < costs.length; f++) {
-            costs[f] = with.graph().priced(tests.get(f).k(), with.leastClass);
-        }
+        TrainCosts[] costs = trains.of(with);
         Handle handles = with.stand.priced(tests.get(0).k());
         handles.below(with.stand.dress(with.with), with.leastClass, under() - with.rest(), (handle, cost) -> {
             step();

@@ -2,7 +2,9 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import withy.rod.Consumables;
 import withy.rod.Setting;
 
@@ -26,10 +28,26 @@ final class Completion {
      * @param limit threads with a floor from here on are left out
      */
     Completion(Stand stand, Setting setting, List<Candidate> with, int leastClass, long limit) {
+        this(stand, setting, with, leastClass, limit, new HashMap<>());
+    }
+
+    /**
+     * The same again of a layout.
+     *
+     * @param before what of it depends on the thread, as far as it was met before; more is added
+     */
+    Completion(
+            Stand stand,
+            Setting setting,
+            List<Candidate> with,
+            int leastClass,
+            long limit,
+            Map<Consumables, Dressing> before) {
         this.stand = stand;
         for (Candidate one : with) {
             if (one.floor < limit) {
-                dressings.add(new Dressing(stand, setting, one.with, leastClass));
+                dressings.add(
+                        before.computeIfAbsent(one.with, thread -> new Dressing(stand, setting, thread, leastClass)));
             } else {
                 leftOut = Math.min(leftOut, one.floor);
             }
@@ -82,6 +100,11 @@ final class Completion {
         list.sort(Comparator.comparingLong(Priced::best));
         priced = list;
         return least;
+    }
+
+    /** Threads that were not left out. */
+    int threads() {
+        return dressings.size();
     }
 
     /** Takes a walk past every build there may be, thread by thread; false where it was given up. */

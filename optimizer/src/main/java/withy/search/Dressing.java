@@ -1,5 +1,8 @@
 package withy.search;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
@@ -10,6 +13,9 @@ import withy.rod.Station;
 /** What of one layout depends on the thread: the blank's own wraps, the train, the ends of the handle. */
 final class Dressing {
     private static final long NONE = TrainGraph.NONE;
+
+    /** Prices under which the train is kept in mind: one set, and the tests of a walk. */
+    private static final int MOST_TRAINS = 16;
 
     final Stand stand;
     final Setting setting;
@@ -23,6 +29,12 @@ final class Dressing {
     private @Nullable TrainGraph graph;
     private long besides;
     private @Nullable TrainCosts train;
+    private final Map<Linear, TrainCosts> trains = new LinkedHashMap<>(8, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Linear, TrainCosts> eldest) {
+            return size() > MOST_TRAINS;
+        }
+    };
 
     Dressing(Stand stand, Setting setting, Consumables with, int leastClass) {
         this.stand = stand;
@@ -69,10 +81,23 @@ final class Dressing {
      * @param bare what the guides cost but for their wraps ({@link TrainGraph#bare})
      */
     long price(Linear k, @Nullable BareTrains bare) {
-        TrainCosts priced = graph().priced(k, leastClass, bare);
-        train = priced;
+        train = train(k, any -> bare);
         besides = tally().cost(k);
         return rest();
+    }
+
+    /**
+     * The train under some prices; what was worked out of it lately is kept.
+     *
+     * @param bare what the guides cost under these but for their wraps
+     */
+    TrainCosts train(Linear k, Function<Linear, @Nullable BareTrains> bare) {
+        TrainCosts known = trains.get(k);
+        if (known == null) {
+            known = graph().priced(k, leastClass, bare.apply(k));
+            trains.put(k, known);
+        }
+        return known;
     }
 
     /** Cost of everything but the handle under the prices last set, the train at its cheapest. */

@@ -39,7 +39,7 @@ final class Dual {
     /** True where the first legal build ends it. */
     private boolean firstWillDo;
 
-    private final LayoutCeilings ceilings;
+    private LayoutCeilings ceilings;
 
     private Task.@Nullable Judged best;
     private long limit;
@@ -72,7 +72,7 @@ final class Dual {
         this.mostBuilds = mostBuilds;
         this.fewSteps = fewSteps;
         this.pricesSoFar = Prices.start(task.scoring);
-        this.ceilings = new LayoutCeilings(task, builds());
+        this.ceilings = new LayoutCeilings(task);
     }
 
     /**
@@ -88,6 +88,11 @@ final class Dual {
     /** Any legal build will do: the first ends it, and the outcome's bound says nothing where there is one. */
     void firstWillDo() {
         firstWillDo = true;
+    }
+
+    /** What was found of the ceilings of the same builds before. */
+    void ceilings(LayoutCeilings known) {
+        ceilings = known;
     }
 
     Outcome solve(Prices start, long known) {
@@ -124,7 +129,7 @@ final class Dual {
             }
             if (!checkedFeasible && !task.bounds.keeps(cheapest.vector())) {
                 checkedFeasible = true;
-                if (!ceilings.mayBeKept(cheapest)) {
+                if (!ceilings.mayBeKept(cheapest, builds())) {
                     return new Outcome(best, Long.MAX_VALUE, pricesSoFar, true);
                 }
             }

@@ -24,6 +24,7 @@ final class LabelWalk implements Walk {
 
     private final Aim aim;
     private final List<Test> tests;
+    private final TestTrains trains;
     private final boolean[] decides;
     private final Leaf leaf;
     private final long mostSteps;
@@ -51,6 +52,7 @@ final class LabelWalk implements Walk {
             Leaf leaf) {
         this.aim = aim;
         this.tests = tests;
+        this.trains = new TestTrains(tests);
         this.decides = decides.clone();
         this.leaf = leaf;
         this.mostSteps = mostSteps;
@@ -93,11 +95,7 @@ final class LabelWalk implements Walk {
 
     @Override
     public void thread(Dressing with) {
-        TrainCosts[] costs = new TrainCosts[tests.size()];
-        costs[0] = with.train();
-        for (int f = 1; f < costs.length; f++) {
-            costs[f] = with.graph().priced(tests.get(f).k(), with.leastClass);
-        }
+        TrainCosts[] costs = trains.of(with);
         List<Unbeaten.Of<Chosen>> handles = new HandleLabels(
                         with,
                         tests,

@@ -1,21 +1,24 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
 import withy.rod.Balance;
 import withy.search.Prices.Kind;
 
-/** Whether the ceilings of a question can be kept in a layout, and what a walk past its builds must look at to keep them. */
+/** Whether the ceilings of a question can be kept in a layout, and what a walk past its builds must look at to keep them; found once. */
 final class LayoutCeilings {
     private final Task task;
-    private final TwoCeilings.Builds builds;
     private final List<TwoCeilings.Edge> edges = new ArrayList<>();
+    private final Map<Kind, Optional<ObjectiveVector>> leasts = new EnumMap<>(Kind.class);
+    private @Nullable Boolean kept;
 
-    /** Over the builds of a layout. */
-    LayoutCeilings(Task task, TwoCeilings.Builds builds) {
+    LayoutCeilings(Task task) {
         this.task = task;
-        this.builds = builds;
     }
 
     /** Where two ceilings were found hard to keep together, the prices that show it. */
@@ -43,28 +46,39 @@ final class LayoutCeilings {
      * False where some sum cannot be brought under its ceiling here whatever is chosen, or two cannot both.
      *
      * @param met a build here that breaks some
+     * @param builds those of the layout
      */
-    boolean mayBeKept(Task.Measured met) {
+    boolean mayBeKept(Task.Measured met, TwoCeilings.Builds builds) {
+        Boolean known = kept;
+        if (known == null) {
+            known = mayBeKeptNow(met, builds);
+            kept = known;
+        }
+        return known;
+    }
+
+    private boolean mayBeKeptNow(Task.Measured met, TwoCeilings.Builds builds) {
         ObjectiveVector v = met.vector();
         for (Kind kind : Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
-                    && !mayCost(Prices.only(kind), Prices.ceiling(task.bounds, kind))) {
+                    && !mayCost(builds, Prices.only(kind), Prices.ceiling(task.bounds, kind))) {
                 return false;
             }
         }
         long ceiling = task.bounds.outsideMgMm();
-        boolean balanced = (met.aheadMgMm() <= ceiling || mayCost(ahead(), ceiling))
-                && (met.behindMgMm() <= ceiling || mayCost(behind(), ceiling));
-        return balanced && pairsMayBeKept();
+        boolean balanced = (met.aheadMgMm() <= ceiling || mayCost(builds, ahead(), ceiling))
+                && (met.behindMgMm() <= ceiling || mayCost(builds, behind(), ceiling));
+        return balanced && pairsMayBeKept(builds);
     }
 
     /** False where two sums can't both be brought under their ceilings here. */
-    private boolean pairsMayBeKept() {
+    private boolean pairsMayBeKept(TwoCeilings.Builds builds) {
+        TwoCeilings.Builds once = once(builds);
         Kind[] kinds = Kind.values();
         for (int i = 0; i < kinds.length; i++) {
             for (int j = i + 1; j < kinds.length; j++) {
                 if (Prices.bounded(task.bounds, kinds[i]) && Prices.bounded(task.bounds, kinds[j])) {
-                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(builds);
+                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(once);
                     if (edge != null && edge.rulesOut()) {
                         return false;
                     }
@@ -77,8 +91,29 @@ final class LayoutCeilings {
         return true;
     }
 
+    /** The same builds; which has least of a sum is asked once. */
+    private TwoCeilings.Builds once(TwoCeilings.Builds builds) {
+        return new TwoCeilings.Builds() {
+            @Override
+            public long least(Linear k, long limit) {
+                return builds.least(k, limit);
+            }
+
+            @Override
+            public @Nullable ObjectiveVector cheapest(long least) {
+                return builds.cheapest(least);
+            }
+
+            @Override
+            public @Nullable ObjectiveVector least(Kind kind) {
+                return leasts.computeIfAbsent(kind, one -> Optional.ofNullable(builds.least(one)))
+                        .orElse(null);
+            }
+        };
+    }
+
     /** False where every build here costs more than so much under some prices. */
-    private boolean mayCost(Linear k, long most) {
+    private static boolean mayCost(TwoCeilings.Builds builds, Linear k, long most) {
         return builds.least(k, most + 1) <= most;
     }
 

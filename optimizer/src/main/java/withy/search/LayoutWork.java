@@ -72,19 +72,26 @@ final class LayoutWork {
     }
 
     private long complete(Node node, Setting setting, Stand stand, long most, long mostSteps) {
+        if (slices.isWalked(node, stand, most)) {
+            return Long.MAX_VALUE;
+        }
         List<Completion.Candidate> with = candidates(node, setting, stand);
         if (with.isEmpty()) {
             return Long.MAX_VALUE;
         }
-        Completion completion = new Completion(stand, setting, with, node.leastClass(), most);
+        Slices.Found found = slices.found(node, stand);
+        Completion completion = new Completion(stand, setting, with, node.leastClass(), most, found.dressings);
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
+        dual.ceilings(found.ceilings(task, completion.threads()));
         if (search.firstWillDo()) {
             dual.firstWillDo();
         }
-        Prices before = node.stage() == Node.Stage.WEIGHED ? slices.prices(node) : null;
+        Prices before = slices.prices(node, stand);
         Dual.Outcome outcome = before == null ? dual.solve(search.prices(), most) : dual.settle(before, most);
-        if (!outcome.whole()) {
-            slices.putOff(node, outcome.prices());
+        if (outcome.whole()) {
+            slices.walked(node, stand, most);
+        } else {
+            slices.putOff(node, stand, outcome.prices());
         }
         search.took(outcome, dual.refused());
         return outcome.whole() ? Long.MAX_VALUE : outcome.bound();

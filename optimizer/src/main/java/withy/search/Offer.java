@@ -8,30 +8,27 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.objectives.ObjectiveVector;
-import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
-import withy.rod.Balance;
 import withy.rod.Build;
 import withy.rod.Station;
-import withy.rod.Tariff;
 
 /**
  * The offer: the brief's best build, and up to two others that are worth showing beside it. An alternative is the proven best when other things count
  * for more, with every objective kept at a weight above nothing, so no legal build is at least as good in all six and better in one. It must look or
  * feel different (blank, seat, grip material or guide family), beat rank 1 by more than a noticeable step in some objective, and cost at most
- * {@link #MOST_REGRET} of rank 1's score in the brief's own score. Of those found, the two are shown that cover most with rank 1 ({@link Spread}).
+ * {@link Worth#MOST_REGRET} of rank 1's score in the brief's own score. Of those found, the two are shown that cover most with rank 1 ({@link Spread}).
  */
 public final class Offer {
-    /** Most that an alternative may be worse in the brief's own score, as a share of rank 1's. ASSUMED. */
-    static final double MOST_REGRET = 0.12;
-
     /** How much more the favoured objective counts: its priority times this, at least the mean priority times this. */
     private static final double[] FAVOURS = {4, 1.5};
 
@@ -42,11 +39,13 @@ public final class Offer {
     private final Search search;
     private final Query query;
     private final Watch watch;
+    private final Worth worth;
 
     private Offer(Search search, Query query, Watch watch) {
         this.search = search;
         this.query = query;
         this.watch = watch;
+        this.worth = new Worth(query, search.catalog().rates());
     }
 
     /** Up to three builds, best first; empty where no build is legal (or none was found before the interruption). */
@@ -63,36 +62,46 @@ public final class Offer {
         return new Offer(search, query, watch).three(early);
     }
 
+    /**
+     * The best, and at the same time what is best where one objective counts for more; then what lies between, near what is to be shown; then,
+     * where fewer than three differ, what there is without a part that is seen of rank 1.
+     */
     private List<Proposal> three(Consumer<Proposal> early) {
+        FutureTask<@Nullable Proposal> first = new FutureTask<>(() -> best(early));
+        List<Callable<List<Proposal>>> questions = new ArrayList<>();
+        questions.add(() -> {
+            first.run();
+            return Stream.ofNullable(first.get()).toList();
+        });
+        for (Objective objective : ORDER) {
+            questions.add(() -> favouring(objective, first));
+        }
+        Map<String, Proposal> pool = new LinkedHashMap<>();
+        ask(questions, pool);
+        return pool.isEmpty()
+                ? List.of()
+                : ranked(widest(pool.values().iterator().next(), pool));
+    }
+
+    private @Nullable Proposal best(Consumer<Proposal> early) {
         Solution first = search.solve(query, watch);
         Build build = first.build();
         ObjectiveVector vector = first.objectives();
         if (build == null || vector == null) {
-            return List.of();
+            return null;
         }
         Proposal best = new Proposal(
                 1, build, vector, first.score(), first.bound(), first.score() - first.bound(), first.proven(), null);
         early.accept(best);
-        return ranked(widest(best));
+        return best;
     }
 
-    /**
-     * First what is best where one objective counts for more; then what lies between, near what is to be shown; then, where fewer than three
-     * differ, what there is without a part that is seen of rank 1.
-     */
-    private List<Proposal> widest(Proposal best) {
-        Map<String, Proposal> pool = new LinkedHashMap<>();
-        pool.put(best.build().signature(), best);
+    private List<Proposal> widest(Proposal best, Map<String, Proposal> pool) {
         List<Callable<List<Proposal>>> questions = new ArrayList<>();
-        for (Objective objective : ORDER) {
-            questions.add(() -> favouring(objective, best));
-        }
-        ask(questions, pool);
-        questions.clear();
         Spread spread = spread(pool);
         for (Proposal one : shown(spread, pool)) {
             Query wider = query.withPriorities(spread.wider(one.objectives(), query.priorities()));
-            questions.add(() -> candidates(search.solve(wider, watch), best));
+            questions.add(() -> worth.candidates(search.solve(wider, watch), best));
         }
         ask(questions, pool);
         List<Proposal> shown = shown(spread(pool), pool);
@@ -111,7 +120,7 @@ public final class Offer {
         for (String id : seen(best.build())) {
             Set<String> refused = new TreeSet<>(query.refused());
             refused.add(id);
-            questions.add(() -> candidates(search.solve(asked.refusing(refused), watch), best));
+            questions.add(() -> worth.candidates(search.solve(asked.refusing(refused), watch), best));
         }
         Set<String> unbeaten = new TreeSet<>(pool.keySet());
         ask(questions, pool);
@@ -191,32 +200,24 @@ public final class Offer {
         return ids;
     }
 
-    /** The objective in which one beats the other by most steps, more than one; null where there is none. */
-    private @Nullable Objective strength(ObjectiveVector one, ObjectiveVector other) {
-        Objective strength = null;
-        double most = 1;
-        for (Objective objective : Objective.values()) {
-            double steps = (other.loss(objective) - one.loss(objective)) / step(objective);
-            if (steps > most) {
-                most = steps;
-                strength = objective;
-            }
-        }
-        return strength;
-    }
-
-    private static boolean affordable(long score, Proposal best) {
-        return score - best.score() <= MOST_REGRET * Math.abs(best.score());
-    }
-
-    /** What may be shown when an objective counts for more, the most it may be first. */
-    private List<Proposal> favouring(Objective objective, Proposal best) {
+    /**
+     * What may be shown when an objective counts for more, the most it may be first.
+     *
+     * @param first answers with rank 1; while it is not known the question is worked already, and given up where there is none
+     */
+    private List<Proposal> favouring(Objective objective, Future<@Nullable Proposal> first) throws Exception {
+        Watch besides = new Watch(() -> isNone(first) || watch.interrupted().getAsBoolean(), Watch.NONE.better());
         List<Proposal> found = new ArrayList<>();
         for (double favour : FAVOURS) {
-            if (watch.interrupted().getAsBoolean()) {
+            if (besides.interrupted().getAsBoolean()) {
                 break;
             }
-            List<Proposal> now = candidates(search.solve(favouring(objective, favour), watch), best);
+            Solution favoured = search.solve(favouring(objective, favour), besides);
+            Proposal best = first.get();
+            if (best == null) {
+                break;
+            }
+            List<Proposal> now = worth.candidates(favoured, best);
             found.addAll(now);
             boolean stillBest = now.stream().anyMatch(one -> one.build().equals(best.build()));
             if (stillBest
@@ -225,6 +226,14 @@ public final class Offer {
             }
         }
         return found;
+    }
+
+    private static boolean isNone(Future<@Nullable Proposal> first) {
+        try {
+            return first.isDone() && first.get() == null;
+        } catch (InterruptedException | ExecutionException e) {
+            return true;
+        }
     }
 
     private Query favouring(Objective objective, double favour) {
@@ -237,42 +246,6 @@ public final class Offer {
         double mean = sum / Objective.values().length;
         priorities.put(objective, Math.max(own, mean) * (1 + favour));
         return query.withPriorities(priorities);
-    }
-
-    /** A build that was found, unless it costs too much of rank 1's score; without a strength where it is noticeably better in nothing. */
-    private List<Proposal> candidates(Solution found, Proposal best) {
-        Build build = found.build();
-        ObjectiveVector vector = found.objectives();
-        if (build == null || vector == null) {
-            return List.of();
-        }
-        long score = Scoring.of(query.brief(), search.catalog().rates(), query.priorities())
-                .score(vector);
-        return score - best.score() > MOST_REGRET * Math.abs(best.score())
-                ? List.of()
-                : List.of(new Proposal(
-                        0,
-                        build,
-                        vector,
-                        score,
-                        found.bound(),
-                        found.score() - found.bound(),
-                        found.proven(),
-                        strength(vector, best.objectives())));
-    }
-
-    /** A noticeable step in the whole-number unit of the objective. */
-    private double step(Objective objective) {
-        Brief brief = query.brief();
-        double step = brief.step(objective);
-        return switch (objective) {
-            case WEIGHT -> step * 1000;
-            case BALANCE -> step / Balance.NMM_PER_MGMM;
-            case SWING_WEIGHT -> step * 1e12;
-            case PRICE -> step * Tariff.MILLI / new Tariff(search.catalog().rates(), brief).factor();
-            case STYLE -> step * 100;
-            case DURABILITY -> step * 0.999;
-        };
     }
 
     private boolean differs(Build one, Build other) {

@@ -1,8 +1,10 @@
 package withy.search;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import withy.rod.Consumables;
 
 /**
  * The scores in which a layout that was put off is walked: first only builds that score little more than any can, which are few; where there is none,
@@ -12,21 +14,70 @@ final class Slices {
     /** Of the scores between the least a layout may hold and the limit, this part comes first. */
     private static final int FIRST_OF = 16;
 
+    /** Layouts of which what was found is kept in mind. */
+    private static final int MOST_FOUND = 8;
+
     /** Least that a layout was known to hold when it was put off, by the node's order. */
     private final Map<Long, Long> firsts = new HashMap<>();
 
-    /** Multipliers found for a layout when it was put off, by the same. */
-    private final Map<Long, Prices> prices = new HashMap<>();
+    /** Multipliers found for the stands of a layout when it was put off, by the same. */
+    private final Map<Long, Map<Stand, Prices>> prices = new HashMap<>();
 
-    /** A layout is put off. */
-    void putOff(Node node, Prices found) {
-        prices.put(node.order(), found);
+    /** Where nothing of a stand of a layout that scores less is left to look at, by the same. */
+    private final Map<Long, Map<Stand, Long>> walked = new HashMap<>();
+
+    /** What was found of the layouts walked last, by the same and their stands. */
+    private final Map<Long, Map<Stand, Found>> found = new LinkedHashMap<>(MOST_FOUND, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Long, Map<Stand, Found>> eldest) {
+            return size() > MOST_FOUND;
+        }
+    };
+
+    /** What was found of a stand of a layout that holds in its next slice, too. */
+    static final class Found {
+        /** What depends on the thread; more may be added. */
+        final Map<Consumables, Dressing> dressings = new HashMap<>();
+
+        private int threads;
+        private @Nullable LayoutCeilings ceilings;
+
+        /** Whether the ceilings can be kept with so many threads: each slice has all those of the one before. */
+        LayoutCeilings ceilings(Task task, int with) {
+            LayoutCeilings known = ceilings;
+            if (known == null || threads != with) {
+                known = new LayoutCeilings(task);
+                ceilings = known;
+                threads = with;
+            }
+            return known;
+        }
     }
 
-    /** The multipliers found for a layout that was put off, or null. */
+    /** What was found of a stand of a layout. */
+    Found found(Node node, Stand stand) {
+        return found.computeIfAbsent(node.order(), any -> new HashMap<>()).computeIfAbsent(stand, any -> new Found());
+    }
+
+    /** A stand of a layout was looked through up to some score. */
+    void walked(Node node, Stand stand, long under) {
+        walked.computeIfAbsent(node.order(), any -> new HashMap<>()).merge(stand, under, Math::max);
+    }
+
+    /** True where nothing of a stand of a layout that scores less than a limit is left to look at. */
+    boolean isWalked(Node node, Stand stand, long limit) {
+        return walked.getOrDefault(node.order(), Map.of()).getOrDefault(stand, Long.MIN_VALUE) >= limit;
+    }
+
+    /** A stand of a layout is put off. */
+    void putOff(Node node, Stand stand, Prices multipliers) {
+        prices.computeIfAbsent(node.order(), any -> new HashMap<>()).put(stand, multipliers);
+    }
+
+    /** The multipliers found for a stand of a layout that was put off, or null. */
     @Nullable
-    Prices prices(Node node) {
-        return prices.get(node.order());
+    Prices prices(Node node, Stand stand) {
+        return prices.getOrDefault(node.order(), Map.of()).get(stand);
     }
 
     /** Where the next slice of a layout ends; the limit for the last. */

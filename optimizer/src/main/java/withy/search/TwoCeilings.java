@@ -47,6 +47,11 @@ final class TwoCeilings {
         /** The build that costs as little as was last told, or null. */
         @Nullable
         ObjectiveVector cheapest(long least);
+
+        /** The build that has least of one sum, or null. */
+        default @Nullable ObjectiveVector least(Kind kind) {
+            return cheapest(least(Prices.only(kind), Long.MAX_VALUE));
+        }
     }
 
     /** How far over the two ceilings a build is. */
@@ -55,8 +60,8 @@ final class TwoCeilings {
     /** The edge that passes the corner, or null where a build was met that keeps both ceilings or the way was too long. */
     @Nullable
     Edge edge(Builds builds) {
-        Over left = over(builds.cheapest(builds.least(Prices.only(one), Long.MAX_VALUE)));
-        Over right = over(builds.cheapest(builds.least(Prices.only(other), Long.MAX_VALUE)));
+        Over left = over(builds.least(one));
+        Over right = over(builds.least(other));
         for (int look = 0; look < MOST_LOOKS && left != null && right != null; look++) {
             if (left.one > 0 || left.other <= 0 || right.one <= 0 || right.other > 0) {
                 return null;
