@@ -64,7 +64,9 @@ final class PartSense {
                     Column.wordOf(blank.ferruleKind()),
                     "does not suit a blank of " + blank.sections() + " section" + (joints == 0 ? "" : "s"),
                     joints == 0 ? "none" : "put-over, spigot, sleeve",
-                    joints == 0 ? header.written("section_lengths_mm") + " lacks a | between two sections" : "the kind was left at none");
+                    joints == 0
+                            ? header.written("section_lengths_mm") + " lacks a | between two sections"
+                            : "the kind was left at none");
         }
         stations(blank);
     }

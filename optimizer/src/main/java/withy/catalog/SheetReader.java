@@ -50,7 +50,8 @@ final class SheetReader {
         }
         faults.columnsAs(header::written);
         warnings.columnsAs(header::written);
-        CellReader cells = new CellReader(header, faults, markOf(table, sheet, header), MoneyDigits.of(rates.currency()));
+        CellReader cells =
+                new CellReader(header, faults, markOf(table, sheet, header), MoneyDigits.of(rates.currency()));
         List<Column<P>> columns = sheet.columns();
         Double percent = rates.houseToleranceG().get(sheet.kind());
         double housePercent = percent == null ? 0 : percent;
@@ -81,7 +82,12 @@ final class SheetReader {
             } else if (text.isEmpty()) {
                 if (column.needed()) {
                     faults.add(
-                            line.number(), column.name(), "", "is empty", column.allowed(place), "the row is not finished");
+                            line.number(),
+                            column.name(),
+                            "",
+                            "is empty",
+                            column.allowed(place),
+                            "the row is not finished");
                     sound = false;
                 }
             } else {

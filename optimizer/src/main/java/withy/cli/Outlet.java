@@ -28,7 +28,8 @@ final class Outlet extends OutputStream {
         try {
             out.write(bytes, from, length);
         } catch (IOException e) {
-            leftByReader = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("pipe");
+            leftByReader =
+                    String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("pipe");
             throw e;
         }
     }

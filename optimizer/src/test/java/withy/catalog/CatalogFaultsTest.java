@@ -58,12 +58,14 @@ class CatalogFaultsTest {
         replace("blanks.csv", ",lure_min_g,lure_max_g,", ",Lure min oz,Lure max (oz),");
         List<String> lines = Files.readAllLines(folder.resolve("blanks.csv"));
         String row = lines.get(1);
-        Files.writeString(folder.resolve("blanks.csv"), lines.get(0) + "\n" + row.replace(",UL,0.8,4,", ",UL,1/2,1/4,"));
+        Files.writeString(
+                folder.resolve("blanks.csv"), lines.get(0) + "\n" + row.replace(",UL,0.8,4,", ",UL,1/2,1/4,"));
         assertEquals(
                 "blanks.csv line 2, Lure min oz: \"0.5\" is more than Lure max (oz) 0.25. Allowed: at most 0.25.\n"
                         + "Maybe the two changed places.",
                 only().message());
-        Files.writeString(folder.resolve("blanks.csv"), lines.get(0) + "\n" + row.replace(",UL,0.8,4,", ",UL,900,1/4,"));
+        Files.writeString(
+                folder.resolve("blanks.csv"), lines.get(0) + "\n" + row.replace(",UL,0.8,4,", ",UL,900,1/4,"));
         assertEquals(
                 "blanks.csv line 2, Lure min oz: \"900\" is out of range. Allowed: 0.0036 to 35.2739 oz.\n"
                         + "Maybe the decimal mark slipped: 9 oz.",

@@ -64,7 +64,8 @@ class BomFileTest {
         Bom.Line piece = new Bom.Line("seat", "s", "S", "reel seat", "", "", 1, "pieces", 100.0, 18.25, 1000);
         Bom.Line thread = new Bom.Line("thread", "t", "T", "thread", "", "", 12.5, "m", null, 0.4, 40);
         String csv = new String(
-                BomFile.csv(new Bom("EUR", List.of(piece, thread)), new Reader(UNITS, Locale.UK)), StandardCharsets.UTF_8);
+                BomFile.csv(new Bom("EUR", List.of(piece, thread)), new Reader(UNITS, Locale.UK)),
+                StandardCharsets.UTF_8);
         assertTrue(csv.contains(",1,pieces,100,18.25,10.00,EUR"), csv);
         assertTrue(csv.contains(",12.5,m,,0.4,0.40,EUR"), csv);
     }
