@@ -21,7 +21,7 @@ import withy.units.QuantityText;
 
 /**
  * What else there is around an offer: the best builds under other priorities, none of them worse in everything than another. A sample, and said
- * to be one: each objective favoured, and each pair, from the brief's own priorities.
+ * to be one: each objective favoured, then each pair, from the brief's own priorities.
  *
  * @param lines offered builds first, then the others by weight
  * @param asked how many priorities were tried
@@ -47,7 +47,7 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
     /**
      * Around the builds of an answer.
      *
-     * @param soFar told of those builds alone before others are looked for
+     * @param soFar told of those builds alone before others are looked for, and again when each objective was favoured by itself
      */
     public static Around of(
             Catalog catalog,
@@ -68,7 +68,11 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
         Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
         soFar.accept(new Around(lines(all), 0, false));
         List<Map<Objective, Double>> ways = ways(brief);
-        for (Map<Objective, Double> priorities : ways) {
+        for (int way = 0; way < ways.size(); way++) {
+            if (way == Objective.values().length) {
+                soFar.accept(new Around(lines(all), way, false));
+            }
+            Map<Objective, Double> priorities = ways.get(way);
             if (!progress.stopped()) {
                 Solution solution = chooser.solve(query.withPriorities(priorities), watch);
                 Build build = solution.build();
@@ -109,19 +113,25 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
                 .sum();
         Objective[] objectives = Objective.values();
         List<Map<Objective, Double>> ways = new ArrayList<>();
+        for (Objective one : objectives) {
+            ways.add(favouring(brief, FAVOUR * sum, one));
+        }
         for (int i = 0; i < objectives.length; i++) {
-            for (int j = i; j < objectives.length; j++) {
-                Map<Objective, Double> way = new EnumMap<>(Objective.class);
-                for (Objective objective : objectives) {
-                    way.put(objective, brief.priority(objective));
-                }
-                way.merge(objectives[i], FAVOUR * sum, Double::sum);
-                if (j != i) {
-                    way.merge(objectives[j], FAVOUR * sum, Double::sum);
-                }
-                ways.add(way);
+            for (int j = i + 1; j < objectives.length; j++) {
+                ways.add(favouring(brief, FAVOUR * sum, objectives[i], objectives[j]));
             }
         }
         return ways;
+    }
+
+    private static Map<Objective, Double> favouring(Brief brief, double more, Objective... favoured) {
+        Map<Objective, Double> way = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            way.put(objective, brief.priority(objective));
+        }
+        for (Objective objective : favoured) {
+            way.merge(objective, more, Double::sum);
+        }
+        return way;
     }
 }

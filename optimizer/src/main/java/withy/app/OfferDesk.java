@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import withy.app.OfferSheet.Against;
 import withy.app.OfferSheet.Choice;
 import withy.app.OfferSheet.Difference;
@@ -70,24 +71,26 @@ public final class OfferDesk {
                 Cautions.forCustomer(weighed.stream().map(w -> w.side().rod()).toList()));
     }
 
-    /** Two of one name are told apart by the first part that differs to the eye. */
+    /** As they are called side by side; two of one name still are told apart by the first part that differs to the eye. */
     private static List<String> names(List<Weighed> weighed) {
-        List<Rod> rods = weighed.stream().map(w -> w.side().rod()).toList();
-        List<String> names = new ArrayList<>();
-        for (Rod rod : rods) {
-            String name = Sheets.name(rod);
-            List<Rod> alike = rods.stream()
-                    .filter(other -> Sheets.name(other).equals(name))
+        List<String> names = BuildNames.of(weighed.stream().map(Weighed::side).toList());
+        List<List<Seen>> parts =
+                weighed.stream().map(one -> seen(one.side().rod())).toList();
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            String name = names.get(i);
+            List<List<Seen>> alike = IntStream.range(0, names.size())
+                    .filter(other -> names.get(other).equals(name))
+                    .mapToObj(parts::get)
                     .toList();
-            names.add(name
-                    + seen(rod).stream()
-                            .filter(part -> alike.stream()
-                                    .anyMatch(other -> !seen(other).contains(part)))
+            told.add(name
+                    + parts.get(i).stream()
+                            .filter(part -> alike.stream().anyMatch(other -> !other.contains(part)))
                             .findFirst()
                             .map(part -> ", " + part.name())
                             .orElse(""));
         }
-        return names;
+        return told;
     }
 
     private static List<Against> against(List<BuildSheet> sheets, int mine) {

@@ -1,24 +1,23 @@
 package withy.report;
 
 import com.openhtmltopdf.extend.FSTextBreaker;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** Lets a line of paper break behind a space only, so that no size with signs inside (6-4.5/64, 4–7) is torn apart. */
+/** Lets a line of paper break behind a space, or a hyphen before a letter, so that no size with signs inside (6-4.5/64, 4–7) is torn apart. */
 final class AtSpaces implements FSTextBreaker {
+    private static final Pattern BREAK = Pattern.compile(" |-(?=\\p{L})");
     private static final int NO_MORE = -1;
 
-    private String text = "";
-    private int from;
+    private Matcher breaks = BREAK.matcher("");
 
     @Override
     public void setText(String words) {
-        text = words;
-        from = 0;
+        breaks = BREAK.matcher(words);
     }
 
     @Override
     public int next() {
-        int space = text.indexOf(' ', from);
-        from = space < 0 ? text.length() : space + 1;
-        return space < 0 ? NO_MORE : from;
+        return breaks.find() ? breaks.end() : NO_MORE;
     }
 }

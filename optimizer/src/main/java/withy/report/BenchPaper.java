@@ -258,11 +258,11 @@ public final class BenchPaper {
         }
         page.table(
                 new Columns()
-                        .word("part", 11)
-                        .word("made", 28)
+                        .word("part", 10)
+                        .word("made", 26)
                         .word("bin", 12)
-                        .word("id", 27)
-                        .number("expected", 11)
+                        .word("id", 31)
+                        .number("expected", 10)
                         .number("measured", 11),
                 rows);
     }

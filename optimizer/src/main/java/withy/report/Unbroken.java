@@ -16,8 +16,9 @@ public final class Unbroken {
     private static final Pattern TO_UNIT = Pattern.compile(
             "(?<=\\d) (?=\\p{Lu}?\\d|(kg|g|mm|cm|m|in|ft|oz|lb|ml|N|min|h|s|days?|pieces?|%|×|\\p{Lu}{3})(?![\\p{L}\\d]))");
 
-    /** From a sign or a short word to its number. */
-    private static final Pattern TO_NUMBER = Pattern.compile("(?<=[±×≤≥~]|(?<!\\p{L})\\p{L}{1,6}) (?=\\d)");
+    /** From a sign, a short word or a place to its number. */
+    private static final Pattern TO_NUMBER = Pattern.compile(
+            "(?<=[±×≤≥~]|(?<!\\p{L})(\\p{L}{1,3}|[Gg]uides?|[Ss]ize|[Rr]ing|[Bb]uild|[Ss]tep|[Rr]ank)) (?=\\d)");
 
     /** A size with a sign inside at which a browser would break: "205-1", "6-4.5/64", "4–7". */
     private static final Pattern SIZE =

@@ -61,7 +61,7 @@ final class AroundPage {
                 : why == null ? new More(Words.say("around.coming.firm"), soFar.stage()) : More.NONE;
         return new AroundView(
                 why == null ? frame.waiting() : frame,
-                soFar.whole()
+                around.asked() > 0
                         ? Words.say(
                                 "around.said", around.asked(), around.lines().size())
                         : "",

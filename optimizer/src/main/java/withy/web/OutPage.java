@@ -2,6 +2,7 @@ package withy.web;
 
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
@@ -43,7 +44,9 @@ final class OutPage {
                         pages.frame(Words.say(missing(part) ? "out.head" : "out.head.if", name), "stock", null),
                         part.id(),
                         name,
-                        answer.jobs().stream().map(this::ladder).toList(),
+                        answer.jobs().stream()
+                                .map(job -> ladder(job, part.id()))
+                                .toList(),
                         answer.interrupted()));
     }
 
@@ -53,7 +56,7 @@ final class OutPage {
                 .allMatch(line -> line.shelf() == 0);
     }
 
-    private Ladder ladder(JobLadder job) {
+    private Ladder ladder(JobLadder job, String part) {
         var units = pages.bench().units();
         String day = job.waiting().day();
         return new Ladder(
@@ -69,13 +72,17 @@ final class OutPage {
                         ? Phrases.of("text.out.noWaiting")
                         : Phrases.of("text.out.waiting", day)
                                 + late(job.waiting().daysLate()),
-                job.rungs().stream().map(this::rung).toList());
+                job.rungs().stream().map(rung -> rung(rung, part)).toList());
     }
 
-    private Rung rung(RungLine rung) {
+    /** One way out; what stands in for the part that is missing comes first. */
+    private Rung rung(RungLine rung, String part) {
         var units = pages.bench().units();
         List<String> swaps = new ArrayList<>();
-        for (Swap swap : rung.swaps()) {
+        List<Swap> ordered = rung.swaps().stream()
+                .sorted(Comparator.comparing(swap -> !part.equals(swap.from())))
+                .toList();
+        for (Swap swap : ordered) {
             swaps.add(Phrases.of(
                     "text.out.swap",
                     Phrases.sentence(Phrases.stations(

@@ -158,6 +158,10 @@ final class ParallelDrawing {
                 .toArray();
         double least = Arrays.stream(values).min().orElse(0);
         double most = Arrays.stream(values).max().orElse(1);
+        if (axis.words(least, bench).equals(axis.words(most, bench))) {
+            // what is told as the same is drawn as the same
+            most = least;
+        }
         double span = most - least;
         Limit limit = limitOf(axis);
         if (limit != null) {

@@ -12,14 +12,14 @@ class UnbrokenTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "97.4_g ±_2.1_g, of them_60_g by weight",
+                "97.4_g ±_2.1_g, of them 60_g by weight",
                 "It balances 12_mm ahead of the reel.",
-                "Lures from_1/8_oz to_1_1/4_oz, line_10_lb",
+                "Lures from 1/8_oz to_1_1/4_oz, line 10_lb",
                 "Guide_4 is Tarn R_16 with ring_5.5, 2 feet of_14_mm",
-                "It costs_214.50_EUR, 3_% less than build_2",
-                "Wrap_2_×_18 turns, about_9_min; 4_pieces in the bag",
+                "It costs 214.50_EUR, 3_% less than build_2",
+                "Wrap 2_×_18 turns, about 9_min; 4_pieces in the bag",
                 "The reel foot is at_320_mm (12_5/8_in) from the butt",
-                "Strandflechter 2210 with_2 parts, the twelfth",
+                "Strandflechter 2210 with 2 parts, the twelfth",
                 "1_H20, 2_D8, 3_D5.5 and No.197_16",
                 "half a rod"
             })
