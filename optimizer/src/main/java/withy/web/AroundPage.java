@@ -28,13 +28,13 @@ final class AroundPage {
     void show(Context ctx) {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
-        Answer answer = pages.bench().answer(asked, Look.of(ctx));
+        Answer answer = pages.bench().answers().answer(asked, Look.of(ctx));
         if (answer.builds().isEmpty()) {
             Pages.go(ctx, "/builds/" + step.id());
             return;
         }
         Look look = Look.of(ctx);
-        SoFar<Around> around = pages.bench().around(asked, answer.builds(), look);
+        SoFar<Around> around = pages.bench().answers().around(asked, answer.builds(), look);
         WhyAnswer why = around.whole() ? why(asked, look) : null;
         pages.html(ctx, "around", view(step, asked, around, why));
     }
@@ -43,11 +43,13 @@ final class AroundPage {
     private @Nullable WhyAnswer why(Asked asked, Look look) {
         Bench bench = pages.bench();
         try {
-            return bench.explained(
-                    "why",
-                    asked,
-                    look,
-                    (inquiry, progress) -> Explain.why(inquiry, bench.chooser(asked.catalog()), progress));
+            return bench.answers()
+                    .explained(
+                            "why",
+                            asked,
+                            look,
+                            (inquiry, progress) ->
+                                    Explain.why(inquiry, bench.answers().chooser(asked.catalog()), progress));
         } catch (Soon.NotYet e) {
             return null;
         }

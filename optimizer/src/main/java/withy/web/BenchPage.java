@@ -53,7 +53,7 @@ public final class BenchPage implements LocalPage {
     private record Running(Javalin server, Bench bench, URI address) implements Opened {
         @Override
         public void prepare() {
-            bench.prepare();
+            bench.answers().prepare();
         }
 
         @Override

@@ -51,7 +51,7 @@ final class BuildsPage {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
         Look look = Look.of(ctx);
-        Coming coming = pages.bench().coming(asked, look.patienceS());
+        Coming coming = pages.bench().answers().coming(asked, look.patienceS());
         String show = String.valueOf(ctx.queryParam("show"));
         boolean best = show.equals("best");
         if (best) {
@@ -64,7 +64,7 @@ final class BuildsPage {
                 : first == null ? waiting(step, asked) : view(step, asked, first, "builds.coming.rest");
         pages.html(ctx, "builds", view);
         if (whole != null && !whole.builds().isEmpty() && !whole.interrupted()) {
-            pages.bench().lookAhead(asked);
+            pages.bench().answers().lookAhead(asked);
         }
     }
 

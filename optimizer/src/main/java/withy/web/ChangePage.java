@@ -39,7 +39,7 @@ final class ChangePage {
     /** A way out of a brief that asks too much. It is told by its words: after a change of the lists another one may stand in its place. */
     private void repair(Context ctx, Step step) {
         Asked asked = pages.bench().read(step.brief());
-        Answer answer = pages.bench().answer(asked, Bench.PATIENCE_S);
+        Answer answer = pages.bench().answers().answer(asked, Answers.PATIENCE_S);
         String words = Pages.told(ctx, "words");
         var impossible = answer.impossible();
         RepairLine repair = impossible == null

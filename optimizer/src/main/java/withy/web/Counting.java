@@ -31,7 +31,7 @@ final class Counting {
                     asked.faults().stream().map(BriefForm::told).limit(1).toList(), true);
         }
         Query query = Query.of(asked.told(), Rulebook.standard());
-        Map<Station.Place, Fit> fits = bench.chooser(asked.catalog()).fits(query);
+        Map<Station.Place, Fit> fits = bench.answers().chooser(asked.catalog()).fits(query);
         Fit blanks = fits.get(Station.Place.BLANK);
         if (blanks == null) {
             throw new IllegalStateException("no station for the blank");
@@ -51,7 +51,7 @@ final class Counting {
         if (asked.brief() == null) {
             return blanks;
         }
-        Fitting fitting = bench.fitting(asked, turn(typed));
+        Fitting fitting = bench.answers().fitting(asked, turn(typed));
         List<String> lines = new ArrayList<>(blanks.lines());
         AskedLine tooMuch = fitting.tooMuch();
         boolean none = fitting.atLeast() == 0 && !fitting.interrupted();

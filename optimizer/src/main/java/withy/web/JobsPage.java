@@ -77,7 +77,7 @@ final class JobsPage {
 
     private void begin(Context ctx, Asked asked, String rank) {
         pages.once(ctx, () -> {
-            Answer shown = pages.bench().answer(asked, Bench.PATIENCE_S);
+            Answer shown = pages.bench().answers().answer(asked, Answers.PATIENCE_S);
             if (shown.builds().isEmpty() || shown.interrupted()) {
                 throw new Refusal(409, Words.say("jobs.nothing"));
             }

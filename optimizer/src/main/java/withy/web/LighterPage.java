@@ -34,9 +34,10 @@ final class LighterPage {
         Look look = Look.of(ctx);
         SoFar<LighterAnswer> soFar;
         try {
-            soFar = pages.bench().lighter(asked, look);
+            soFar = pages.bench().answers().lighter(asked, look);
         } catch (Soon.NotYet e) {
-            Answer best = pages.bench().coming(asked, look.patienceS()).first();
+            Answer best =
+                    pages.bench().answers().coming(asked, look.patienceS()).first();
             if (best == null || best.builds().isEmpty()) {
                 throw e;
             }

@@ -25,7 +25,7 @@ record Look(int patienceS, long waitMs, int seen) {
         boolean stage = show.matches("\\d{1,4}");
         boolean rest = stage || show.equals("rest") || show.equals("best");
         return new Look(
-                "long".equals(ctx.queryParam("look")) ? Bench.MOST_PATIENCE_S : Bench.PATIENCE_S,
+                "long".equals(ctx.queryParam("look")) ? Answers.MOST_PATIENCE_S : Answers.PATIENCE_S,
                 rest ? REST_MS : FIRST_MS,
                 stage ? Integer.parseInt(show) : rest ? 0 : WHOLE);
     }

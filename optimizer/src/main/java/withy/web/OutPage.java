@@ -31,6 +31,7 @@ final class OutPage {
     void look(Context ctx) {
         Part part = pages.part(ctx);
         OutAnswer answer = pages.bench()
+                .answers()
                 .ofShop(
                         "out " + part.id(),
                         Look.of(ctx),
@@ -139,7 +140,7 @@ final class OutPage {
             Workshop workshop = pages.bench().workshop();
             JobAnswer now = new JobDesk(workshop).show(job);
             JobsPage.unchanged(now, Pages.told(ctx, "revision"));
-            new OutDesk(workshop, pages.bench().patience(Bench.PATIENCE_S))
+            new OutDesk(workshop, pages.bench().answers().patience(Answers.PATIENCE_S))
                     .accept(new Event(part.id(), null, job, null), job, Integer.parseInt(rung));
             return "/jobs/" + job;
         });

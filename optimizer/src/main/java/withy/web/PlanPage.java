@@ -23,6 +23,7 @@ final class PlanPage {
 
     void show(Context ctx) {
         PlanAnswer answer = pages.bench()
+                .answers()
                 .ofShop("plan", Look.of(ctx), (workshop, progress) -> new PlanDesk(workshop, progress).plan());
         pages.html(
                 ctx,

@@ -39,7 +39,7 @@ final class WhyPage {
         String key = ctx.pathParam("station");
         Station station = Station.parse(key);
         String rank = ctx.pathParam("rank");
-        BuildSheet sheet = pages.bench().answer(asked, Look.of(ctx)).builds().stream()
+        BuildSheet sheet = pages.bench().answers().answer(asked, Look.of(ctx)).builds().stream()
                 .filter(b -> String.valueOf(b.rank()).equals(rank))
                 .findFirst()
                 .orElse(null);
@@ -85,6 +85,7 @@ final class WhyPage {
     private @Nullable DrawerAnswer opened(Asked asked, int rank, Build build, Station station, Look look) {
         try {
             return pages.bench()
+                    .answers()
                     .explained(
                             "drawer " + rank + " " + station.key(),
                             asked,
@@ -108,6 +109,7 @@ final class WhyPage {
         SoFar<WhyNotAnswer> soFar;
         try {
             soFar = pages.bench()
+                    .answers()
                     .explaining(
                             "why " + part,
                             asked,

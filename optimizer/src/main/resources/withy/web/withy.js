@@ -3,6 +3,16 @@
   var asked = 0;
   var shown = location.pathname + location.search;
 
+  /* What an element is known by on the page that comes in its place. */
+  function mark(e) {
+    return e.id || [e.tagName, e.getAttribute("href"), e.name, e.getAttribute("aria-label") || e.textContent.trim()].join("|");
+  }
+
+  function same(e, within) {
+    var like = mark(e);
+    return Array.from(within.querySelectorAll(e.tagName)).find(function (other) { return mark(other) === like; });
+  }
+
   function swap(html, url, quiet) {
     var page = new DOMParser().parseFromString(html, "text/html");
     var fresh = page.querySelector("main");
@@ -10,12 +20,16 @@
     if (!fresh || !old) {
       return false;
     }
-    var focus = document.activeElement && document.activeElement.id;
-    old.querySelectorAll("details[id]").forEach(function (was) {
-      var now = fresh.querySelector("details[id='" + was.id + "']");
+    var focus = old.contains(document.activeElement) ? same(document.activeElement, fresh) : null;
+    old.querySelectorAll("details").forEach(function (was) {
+      var title = was.querySelector("summary");
+      var now = was.id ? fresh.querySelector("details[id='" + was.id + "']") : title && same(title, fresh);
       if (now) {
-        now.open = was.open;
+        now.closest("details").open = was.open;
       }
+    });
+    var moved = Array.from(old.querySelectorAll("[tabindex]")).map(function (was) {
+      return [was.scrollLeft, same(was, fresh)];
     });
     old.replaceWith(document.adoptNode(fresh));
     document.title = page.title;
@@ -24,9 +38,13 @@
       shown = location.pathname + location.search;
     }
     rest();
-    var again = focus && document.getElementById(focus);
-    if (again) {
-      again.focus({ preventScroll: true });
+    moved.forEach(function (one) {
+      if (one[1]) {
+        one[1].scrollLeft = one[0];
+      }
+    });
+    if (focus) {
+      focus.focus({ preventScroll: true });
     }
     return true;
   }

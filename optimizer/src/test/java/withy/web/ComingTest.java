@@ -144,7 +144,7 @@ class ComingTest {
         Bench bench = new Bench(
                 new LocalPage.Setting(() -> workshop, any -> counting, new QuantityText(UnitSystem.METRIC), 0),
                 () -> 0);
-        bench.prepare();
+        bench.answers().prepare();
         assertTrue(solved.await(60, TimeUnit.SECONDS), "left: " + solved.getCount());
         bench.close();
     }
@@ -206,7 +206,7 @@ class ComingTest {
             assertTrue(best.contains("The best rod for what was asked"), best);
             assertTrue(best.contains("The lightest is being looked for"), best);
             String part = builds.replace("/builds/", "/why/") + "/" + seat;
-            String beside = page.get(part).body();
+            String beside = page.get(part + "?show=0").body();
             assertTrue(beside.contains("Why not is being looked for"), beside);
             assertTrue(beside.contains("With it: "), beside);
             why.countDown();
@@ -245,15 +245,15 @@ class ComingTest {
                 new LocalPage.Setting(() -> workshop, any -> counting, new QuantityText(UnitSystem.METRIC), 0),
                 clock::get);
         Bench.Asked asked = bench.read(Starts.brief("estuary"));
-        Answer cut = bench.answer(asked, Bench.PATIENCE_S);
+        Answer cut = bench.answers().answer(asked, Answers.PATIENCE_S);
         assertTrue(cut.interrupted());
         assertFalse(cut.builds().isEmpty());
-        assertSame(cut, bench.answer(asked, Bench.PATIENCE_S));
+        assertSame(cut, bench.answers().answer(asked, Answers.PATIENCE_S));
         assertEquals(1, offers.get());
-        Answer longer = bench.answer(asked, Bench.MOST_PATIENCE_S);
+        Answer longer = bench.answers().answer(asked, Answers.MOST_PATIENCE_S);
         assertFalse(longer.interrupted());
         assertEquals(2, offers.get());
-        assertSame(longer, bench.answer(asked, Bench.PATIENCE_S));
+        assertSame(longer, bench.answers().answer(asked, Answers.PATIENCE_S));
         assertEquals(2, offers.get());
         bench.close();
     }
