@@ -261,8 +261,8 @@ public final class BenchPaper {
                         .word("part", 10)
                         .word("made", 26)
                         .word("bin", 12)
-                        .word("id", 31)
-                        .number("expected", 10)
+                        .word("id", 30)
+                        .number("expected", 11)
                         .number("measured", 11),
                 rows);
     }
