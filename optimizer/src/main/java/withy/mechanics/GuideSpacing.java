@@ -72,6 +72,21 @@ public record GuideSpacing(int count, double firstMm, double ratio) {
         return Optional.of(new GuideSpacing(count, first, ratioFor(tipToStripperMm / first, count)));
     }
 
+    /**
+     * No more guides reach the stripper, whatever their spaces.
+     *
+     * @param tipToStripperMm D
+     * @param lowFirstMm least first space
+     * @param most so many at most are thought of
+     */
+    public static int mostGuides(double tipToStripperMm, double lowFirstMm, int most) {
+        int count = 0;
+        while (count < most && lowFirstMm <= tipToStripperMm / spaces(SMALLEST_RATIO, count + 1)) {
+            count++;
+        }
+        return count;
+    }
+
     /** Distances of the guides from the tip-top's ring, nearest first; the last is the stripper. */
     public double[] fromTipMm() {
         double[] places = new double[count];

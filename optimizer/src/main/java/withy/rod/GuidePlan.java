@@ -2,6 +2,7 @@ package withy.rod;
 
 import withy.brief.Brief;
 import withy.catalog.RodType;
+import withy.mechanics.GuideSpacing;
 
 /**
  * House tables of the guide train that depend on brief and blank length alone. Common practice, no published source; lengths in mm.
@@ -56,6 +57,12 @@ public final class GuidePlan {
             case CASTING -> lengthMm < 1800 ? 7 : lengthMm < 2050 ? 8 : lengthMm < 2200 ? 9 : 10;
             case SURF_SPINNING -> 6;
         };
+    }
+
+    /** No more guides can be spaced evenly on a blank with the reel foot at one place, or further from the butt, mm. */
+    public static int mostGuides(Brief brief, double lengthMm, double footMm) {
+        double span = lengthMm - footMm - stripperDistanceMm(brief);
+        return GuideSpacing.mostGuides(span, firstSpaceMinMm(brief), Station.MOST_GUIDES);
     }
 
     /** Shortest first space from the tip-top's ring, mm. */

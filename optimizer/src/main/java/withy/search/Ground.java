@@ -1,7 +1,6 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -29,7 +28,6 @@ import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.Layout;
 import withy.rod.Setting;
-import withy.rod.Station;
 import withy.rod.Tariff;
 import withy.rules.Rulebook;
 import withy.rules.Seams;
@@ -80,6 +78,7 @@ final class Ground {
     final List<Decal> decals;
     final GuideTable guides;
     final GripMatch gripMatch;
+    final Hang hang;
     /** True where the handle's own rule is in force, which settles wishes for keeper and fore grip. */
     final boolean handleRule;
     /** True where a rule keeps grips from being reamed wider than their makers allow. */
@@ -148,6 +147,7 @@ final class Ground {
         this.decals = candidates.of(PartKind.DECAL, Decal.class);
         this.guides = new GuideTable(this);
         this.gripMatch = new GripMatch(rules, rearGrips, fullGrips, buttGrips);
+        this.hang = new Hang(this);
         this.handleRule = ruled("handle");
         this.reamRuled = ruled("grip-on-blank");
         this.boreRuled = ruled("seat-on-blank");
@@ -229,20 +229,7 @@ final class Ground {
     List<Site> sites() {
         List<Site> known = sites;
         if (known == null) {
-            known = new ArrayList<>();
-            List<Map<HandleForm, Shelf>> shelves = new ArrayList<>();
-            alternatives.forEach(any -> shelves.add(new EnumMap<>(HandleForm.class)));
-            for (Blank blank : blanks) {
-                for (int a = 0; a < alternatives.size(); a++) {
-                    Stations stations = alternatives.get(a);
-                    Map<HandleForm, Shelf> of = shelves.get(a);
-                    if (stations.allows(Station.BLANK, blank)) {
-                        known.add(new Site(this, shape(blank), stations, form -> {
-                            return of.computeIfAbsent(form, any -> new Shelf(this, stations, form));
-                        }));
-                    }
-                }
-            }
+            known = new Sites(this).all();
             sites = known;
         }
         return known;

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Guide;
 import withy.catalog.PartKind;
@@ -90,6 +92,8 @@ final class GuideTable {
         final int[] durabilityClass;
         /** Pieces there are of the guide; the largest number where more can be had in time. */
         final int[] pieces;
+        /** Pieces there are of the guide of which there are fewest. */
+        final int fewestPieces;
         /** Index of the guide's foot shape in {@link #footShapes()}. */
         final int[] footShape;
 
@@ -99,6 +103,7 @@ final class GuideTable {
         final int[] tipRing;
         final int rings;
         final int tipRings;
+        private final Set<String> ids = new HashSet<>();
         private final Guide[] guideOfRing;
         private final TipTop[] tipOfRing;
         private final boolean[][][] follows = new boolean[RUNNER + 1][][];
@@ -125,6 +130,7 @@ final class GuideTable {
             Map<Ring, TipTop> tipTopRings = new LinkedHashMap<>();
             List<Ring> order = new ArrayList<>();
             for (int g = 0; g < guides.length; g++) {
+                ids.add(guides[g].id());
                 massMg[g] = guides[g].massMg();
                 pieces[g] = pieces(guides[g]);
                 footShape[g] = shapeOf(guides[g]);
@@ -133,6 +139,7 @@ final class GuideTable {
                 ring[g] = index(order, Ring.of(guides[g]));
                 guideRings.putIfAbsent(Ring.of(guides[g]), guides[g]);
             }
+            fewestPieces = Arrays.stream(pieces).min().orElse(Integer.MAX_VALUE);
             rings = order.size();
             order.clear();
             for (int t = 0; t < tipTops.length; t++) {
@@ -156,6 +163,10 @@ final class GuideTable {
                 return order.size() - 1;
             }
             return known;
+        }
+
+        boolean has(String guideId) {
+            return ids.contains(guideId);
         }
 
         /** Guides that may stand at a number; asked of the rules once a question. */

@@ -15,19 +15,30 @@ final class Hang {
     /** Glue, arbors and rings of a handle weigh less than this, g. */
     private static final double GLUE_AND_RINGS_G = 15;
 
-    private Hang() {}
+    private final Ground ground;
+    private final double heaviestSeatG;
+    private final double heaviestCapG;
+    /** True where no grip goes on that is much too wide for the blank. */
+    private final boolean boreRuled;
+
+    Hang(Ground ground) {
+        this.ground = ground;
+        this.heaviestSeatG = heaviestG(PartKind.REEL_SEAT);
+        this.heaviestCapG = heaviestG(PartKind.BUTT_CAP);
+        this.boreRuled = ground.ruled("grip-on-blank");
+    }
 
     /** False where blank and reel alone keep the rod from hanging behind its zone, whatever a handle weighs. */
-    static boolean mayBeBehind(Ground ground, BlankShape shape) {
-        Blank blank = shape.blank();
+    boolean mayBeBehind(BlankShape shape) {
         double near = ground.brief.zoneNearMm();
+        double grips = heaviestGripsG(shape.blank());
         for (int foot : ground.feet) {
             double ahead = shape.mass().firstGmm()
                     - shape.mass().massG() * (foot + near)
                     + ground.brief.reel().massG() * (ground.brief.reel().centreOffsetMm() - near);
-            double behind = heaviestG(ground, PartKind.REEL_SEAT) * (near + Ground.LONGEST_CAP_MM)
-                    + heaviestGripsG(ground, blank) * (foot + near)
-                    + heaviestG(ground, PartKind.BUTT_CAP) * (foot + near + Ground.LONGEST_CAP_MM)
+            double behind = heaviestSeatG * (near + Ground.LONGEST_CAP_MM)
+                    + grips * (foot + near)
+                    + heaviestCapG * (foot + near + Ground.LONGEST_CAP_MM)
                     + GLUE_AND_RINGS_G * (foot + near);
             if (ahead < behind) {
                 return true;
@@ -37,16 +48,16 @@ final class Hang {
     }
 
     /** Heaviest grips of a handle on a blank: one full, or rear and butt grip, no longer than the reach. */
-    private static double heaviestGripsG(Ground ground, Blank blank) {
+    private double heaviestGripsG(Blank blank) {
         return Math.max(
-                heaviestG(ground, blank, ground.fullGrips),
-                heaviestG(ground, blank, ground.rearGrips) + heaviestG(ground, blank, ground.buttGrips));
+                heaviestG(blank, ground.fullGrips),
+                heaviestG(blank, ground.rearGrips) + heaviestG(blank, ground.buttGrips));
     }
 
-    private static double heaviestG(Ground ground, Blank blank, List<Grip> grips) {
+    private double heaviestG(Blank blank, List<Grip> grips) {
         double heaviest = 0;
         for (Grip grip : grips) {
-            if (!ground.ruled("grip-on-blank") || grip.boreMm() <= blank.buttOdMm() + LOOSEST_BORE_MM) {
+            if (!boreRuled || grip.boreMm() <= blank.buttOdMm() + LOOSEST_BORE_MM) {
                 double share = Math.min(1, ground.brief.reachMaxMm() / grip.lengthMm());
                 heaviest = Math.max(heaviest, grip.massMg() / 1000.0 * share);
             }
@@ -54,7 +65,7 @@ final class Hang {
         return heaviest;
     }
 
-    private static double heaviestG(Ground ground, PartKind kind) {
+    private double heaviestG(PartKind kind) {
         return ground.candidates.of(kind).stream().mapToLong(Part::massMg).max().orElse(0) / 1000.0;
     }
 }

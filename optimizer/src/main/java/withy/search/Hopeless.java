@@ -20,7 +20,7 @@ final class Hopeless {
 
     /** True where none of a blank need be opened. */
     boolean is(Site site) {
-        boolean hope = first() == Node.Stage.LISTED || mayHold(site);
+        boolean hope = site.mayHaveGuides() && (first() == Node.Stage.LISTED || mayHold(site));
         return !hope || firstWillDo && !(site.mayHaveTrain() && site.mayJoinSeat());
     }
 

@@ -98,7 +98,7 @@ final class LayoutKernel implements Kernel {
         Fitter fitter = new Fitter(setting, with.get(0).with(), task.ground.tariff);
         for (Ends.Group ends : new Ends(task.ground, setting).groups()) {
             Completion completion =
-                    new Completion(new Stand(shelf, setting, fitter, ends), setting, with, least, limit);
+                    new Completion(new Stand(shelf, stations, setting, fitter, ends), setting, with, least, limit);
             Dual dual = new Dual(task, completion, shape, least, watch, MOST_STEPS, MOST_BUILDS, Dual.FEW_STEPS);
             Task.Judged found = dual.solve(Prices.start(task.scoring), best == null ? limit : best.score())
                     .best();

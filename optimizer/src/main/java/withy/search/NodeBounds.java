@@ -39,12 +39,6 @@ final class NodeBounds {
             long train = exactTrain ? train(node, setting.guideCount(), k) : train(node, k);
             return TrainGraph.sum(TrainGraph.sum(handle(node, setting.layout().form(), k), train), blank);
         }
-        long train = exactTrain ? TrainGraph.NONE : train(node, k);
-        if (exactTrain) {
-            for (int count : node.site().counts()) {
-                train = Math.min(train, train(node, count, k));
-            }
-        }
         long handle = TrainGraph.NONE;
         for (HandleForm form : HandleForm.values()) {
             handle = Math.min(handle, handle(node, form, k));
@@ -53,7 +47,16 @@ final class NodeBounds {
         for (int foot : ground.feet) {
             blank = Math.min(blank, node.site().blankCost().at(foot, k));
         }
-        return TrainGraph.sum(TrainGraph.sum(handle, train), blank);
+        long besides = TrainGraph.sum(handle, blank);
+        return TrainGraph.sum(besides, exactTrain ? train(node.site(), node.leastClass(), k) : train(node, k));
+    }
+
+    private static long train(Site site, int leastClass, Linear k) {
+        long train = TrainGraph.NONE;
+        for (int count : site.counts()) {
+            train = Math.min(train, train(site, count, leastClass, k));
+        }
+        return train;
     }
 
     /** The same of one layout of a blank that is looked at, before it is a node of its own. */
@@ -181,15 +184,11 @@ final class NodeBounds {
     }
 
     private static long train(Node node, int count, Linear k) {
-        long least = TrainGraph.NONE;
-        for (long floor : trains(node, count, k)) {
-            least = Math.min(least, floor);
-        }
-        return least;
+        return train(node.site(), count, node.leastClass(), k);
     }
 
-    private static long[] trains(Node node, int count, Linear k) {
-        return node.site().trains(count, node.leastClass(), k);
+    private static long train(Site site, int count, int leastClass, Linear k) {
+        return TrainGraph.least(site.trains(count, leastClass, k));
     }
 
     private Floors floors(int leastClass, Linear k) {

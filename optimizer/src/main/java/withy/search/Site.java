@@ -30,7 +30,7 @@ final class Site {
     private final BlankShape shape;
     private final Stations stations;
     private final Function<HandleForm, Shelf> shelves;
-    private final Map<Integer, Setting> settings = new HashMap<>();
+    private final Spacings spacings;
     /** Let go where memory is short, and then made anew: an answer never depends on what is kept. */
     private final Map<Integer, SoftReference<List<Stand>>> stands = new HashMap<>();
 
@@ -41,11 +41,13 @@ final class Site {
     private @Nullable List<Consumables> threads;
 
     /**
+     * @param spacings where the guides of the blank stand
      * @param shelves what lies ready for the handle, by form
      */
-    Site(Ground ground, BlankShape shape, Stations stations, Function<HandleForm, Shelf> shelves) {
+    Site(Ground ground, Spacings spacings, Stations stations, Function<HandleForm, Shelf> shelves) {
         this.ground = ground;
-        this.shape = shape;
+        this.spacings = spacings;
+        this.shape = spacings.shape();
         this.stations = stations;
         this.shelves = shelves;
         this.trains = new TrainFloors(ground, this);
@@ -57,6 +59,10 @@ final class Site {
 
     Stations stations() {
         return stations;
+    }
+
+    Spacings spacings() {
+        return spacings;
     }
 
     Shelf shelf(HandleForm form) {
@@ -97,6 +103,27 @@ final class Site {
         return false;
     }
 
+    /** False where a guide that is given may not stand at its number, or there are never so many guides. */
+    boolean mayHaveGuides() {
+        if (!spacings.mayNumber(stations.lastGivenGuide())) {
+            return false;
+        }
+        Setting any = ground.anySetting(shape);
+        for (Station station : stations.given().keySet()) {
+            boolean may = station.place() != Station.Place.GUIDE
+                    || ground.guides.groups().stream().anyMatch(group -> allows(group, any, station));
+            if (!may) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean allows(GuideTable.Group group, Setting any, Station station) {
+        return Arrays.stream(group.standing(any, station.number()))
+                .anyMatch(g -> stations.allows(station, group.guides[g]));
+    }
+
     /** False where a part of the handle that is given goes nowhere on the blank. */
     boolean mayHaveGiven() {
         return shelf(HandleForm.SPLIT).given.mayStand(shape)
@@ -127,21 +154,11 @@ final class Site {
     private boolean guided(GuideTable.Group group, Setting any) {
         for (int number = 1; number <= Math.max(FEWEST_GUIDES, stations.lastGivenGuide()); number++) {
             Station station = Station.guide(number);
-            boolean some =
-                    Arrays.stream(group.standing(any, number)).anyMatch(g -> stations.allows(station, group.guides[g]));
-            if (!some) {
+            if (!allows(group, any, station)) {
                 return false;
             }
         }
         return true;
-    }
-
-    /** What a layout with a split handle fixes; guides stand the same with a full one. */
-    Setting setting(int foot, int count) {
-        return settings.computeIfAbsent(foot * 100 + count, any -> {
-            Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
-            return Setting.of(ground.catalog, ground.brief, shape, layout);
-        });
     }
 
     /** Guide counts that can be spaced evenly somewhere. */
@@ -161,7 +178,7 @@ final class Site {
         for (int count = Math.max(ruled ? fewest : FEWEST_GUIDES, stations.lastGivenGuide());
                 count <= Station.MOST_GUIDES;
                 count++) {
-            if (!ruled && count <= fewest + 2 || spacedSomewhere(count)) {
+            if (!ruled && count <= fewest + 2 || spacings.evenly(count)) {
                 possible.add(count);
             } else if (!possible.isEmpty()) {
                 break;
@@ -170,21 +187,12 @@ final class Site {
         return possible;
     }
 
-    private boolean spacedSomewhere(int count) {
-        for (int foot : ground.feet) {
-            if (setting(foot, count).spaced()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Threads worth looking at, with finish and adhesive, the likeliest first. */
     List<Consumables> threads() {
         List<Consumables> known = threads;
         if (known == null) {
             known = new ArrayList<>();
-            boolean mayHangBehind = Hang.mayBeBehind(ground, shape);
+            boolean mayHangBehind = ground.hang.mayBeBehind(shape);
             for (WrapThread thread : ThreadChoice.on(ground, stations, shape.blank(), mayHangBehind)) {
                 for (Finish finish : ground.finishes) {
                     for (Adhesive adhesive : ground.adhesives) {
@@ -231,7 +239,7 @@ final class Site {
                 Consumables with = new Consumables(ground.threads.get(0), ground.finishes.get(0), adhesive);
                 Fitter fitter = new Fitter(setting, with, ground.tariff);
                 for (Ends.Group group : ends()) {
-                    list.add(new Stand(shelf(setting.layout().form()), setting, fitter, group));
+                    list.add(new Stand(shelf(setting.layout().form()), stations, setting, fitter, group));
                 }
             }
         }

@@ -33,6 +33,7 @@ final class Stand {
     final Fitter fitter;
     final Shelf shelf;
     final Stations stations;
+    private final Stations given;
     final boolean split;
     final Refusal refusal = new Refusal();
     final Ends.Group ends;
@@ -56,17 +57,19 @@ final class Stand {
     private @Nullable Handle priced;
 
     /**
+     * @param given what is given of guides, too
      * @param setting any layout with this reel position and handle form
      * @param fitter with the adhesive that is used
      * @param ends caps that may be used
      */
-    Stand(Shelf shelf, Setting setting, Fitter fitter, Ends.Group ends) {
+    Stand(Shelf shelf, Stations given, Setting setting, Fitter fitter, Ends.Group ends) {
         this.ground = shelf.ground;
         this.shelf = shelf;
         this.setting = setting;
         this.ends = ends;
         this.fitter = fitter;
         this.stations = shelf.stations;
+        this.given = given;
         this.split = shelf.split;
         this.seats = new Seats(this);
         this.rearChecks = new Fits<>(
@@ -142,7 +145,7 @@ final class Stand {
     /** The train that goes with one count of guides and one thread, made when first asked for. */
     TrainGraph train(Setting guides, Fitter fitter, Consumables with) {
         Map<Consumables, TrainGraph> of = trains.computeIfAbsent(guides.guideCount(), count -> new HashMap<>());
-        return of.computeIfAbsent(with, one -> new TrainGraph(ground, guides, fitter, stations, List.of(ends)));
+        return of.computeIfAbsent(with, one -> new TrainGraph(ground, guides, fitter, given, List.of(ends)));
     }
 
     /** Floors of the trains with one count of guides, made when first asked for. */

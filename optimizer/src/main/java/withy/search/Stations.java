@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.catalog.Grip;
@@ -54,6 +55,22 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
     /** The same with these parts standing nowhere. */
     Stations leavingOut(Set<String> ids) {
         return ids.isEmpty() ? this : new Stations(given, empty, ids);
+    }
+
+    /** The same with nothing said of guides: what decides about the handle. */
+    Stations ofHandle() {
+        if (given.keySet().stream().noneMatch(Stations::isGuide)
+                && empty.stream().noneMatch(Stations::isGuide)) {
+            return this;
+        }
+        Map<Station, Choice> rest = new TreeMap<>(given);
+        rest.keySet().removeIf(Stations::isGuide);
+        return new Stations(
+                rest, empty.stream().filter(station -> !isGuide(station)).collect(Collectors.toSet()), without);
+    }
+
+    private static boolean isGuide(Station station) {
+        return station.place() == Station.Place.GUIDE;
     }
 
     /** True where the station may be left empty (as far as the question goes). */

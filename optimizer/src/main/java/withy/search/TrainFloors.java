@@ -21,9 +21,6 @@ final class TrainFloors {
 
     private final Ground ground;
     private final Site site;
-    /** True where guides stand only where they can be spaced evenly. */
-    private final boolean evenly;
-
     private int @Nullable [] beaters;
     private final Map<Integer, Optional<Placing>> placings = new HashMap<>();
     private final Map<Key, long[]> floors = new LinkedHashMap<>(64, 0.75f, true) {
@@ -37,7 +34,6 @@ final class TrainFloors {
     TrainFloors(Ground ground, Site site) {
         this.ground = ground;
         this.site = site;
-        this.evenly = ground.ruled("guide-train");
     }
 
     private record Key(int count, int leastClass, Linear prices) {}
@@ -97,35 +93,14 @@ final class TrainFloors {
 
     /** Guides as near the reel foot as any reel position brings them; null where none can stand. */
     private @Nullable Placing nearest(int count) {
-        Setting furthest = null;
-        double[] nearest = new double[count];
-        double[] thinnest = new double[count];
-        double[] thinnestOd = new double[count];
-        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
-        Arrays.fill(thinnestOd, Double.POSITIVE_INFINITY);
-        for (int foot : ground.feet) {
-            Setting setting = site.setting(foot, count);
-            if (setting.spaced() || !evenly) {
-                furthest = setting;
-                for (int n = 0; n < count; n++) {
-                    double x = setting.guideMm(n + 1);
-                    double od = setting.odAt(x);
-                    nearest[n] = Math.min(nearest[n], x - foot);
-                    thinnest[n] = od < thinnestOd[n] ? x : thinnest[n];
-                    thinnestOd[n] = Math.min(thinnestOd[n], od);
-                }
-            }
-        }
-        if (furthest == null) {
+        Spacings.Nearest nearest = site.spacings().nearest(count);
+        if (nearest == null) {
             return null;
         }
-        for (int n = 0; n < count; n++) {
-            nearest[n] += furthest.footMm();
-        }
-        Setting setting = furthest.withGuidesAt(nearest);
+        Setting setting = nearest.setting();
         return new Placing(ground, setting, site.threads(), beaters(), (fitter, with) -> {
                     return new TrainGraph(ground, setting, fitter, site.stations(), site.ends());
                 })
-                .thinnestAt(thinnest);
+                .thinnestAt(nearest.thinnestMm());
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.TipTop;
+import withy.rod.Build;
 import withy.rod.Fitter;
 import withy.rod.Setting;
 import withy.rod.Share;
@@ -17,6 +18,8 @@ import withy.rod.Station;
  */
 final class TrainGraph {
     static final long NONE = Long.MAX_VALUE / 4;
+
+    private static final int[] NOTHING = {};
 
     private final Ground ground;
     private final Setting setting;
@@ -136,7 +139,7 @@ final class TrainGraph {
             for (int i = 0; i < count; i++) {
                 at[i] = standing(i, stations);
             }
-            int[] fitting = group.tipsOn(setting);
+            int[] fitting = guided() ? group.tipsOn(setting) : NOTHING;
             int[] index = new int[fitting.length];
             int n = 0;
             double end = setting.blank().lengthMm();
@@ -149,13 +152,28 @@ final class TrainGraph {
                 }
             }
             tipIndex = Arrays.copyOf(index, n);
-            mayRunShort = Arrays.stream(at).flatMapToInt(Arrays::stream).anyMatch(g -> group.pieces[g] < count);
+            mayRunShort = possible() && group.fewestPieces < count && runsShort();
+        }
+
+        private boolean runsShort() {
+            for (int[] guides : at) {
+                for (int g : guides) {
+                    if (group.pieces[g] < count) {
+                        return true;
+                    }
+                }
+            }
+            return false;
         }
 
         private int[] standing(int i, Stations stations) {
             int[] standing = group.standing(setting, i + 1);
             Station station = Station.guide(i + 1);
-            if (stations.givenAt(station) == null
+            Build.Choice given = stations.givenAt(station);
+            if (given != null && !group.has(given.partId())) {
+                return NOTHING;
+            }
+            if (given == null
                     && !stations.empty().contains(station)
                     && stations.without().isEmpty()) {
                 return standing;
@@ -180,12 +198,12 @@ final class TrainGraph {
         }
 
         boolean possible() {
-            for (int[] guides : at) {
-                if (guides.length == 0) {
-                    return false;
-                }
-            }
             return !tips.isEmpty();
+        }
+
+        /** False where nothing may stand at some number: then no tip-top is looked at. */
+        private boolean guided() {
+            return Arrays.stream(at).allMatch(guides -> guides.length > 0);
         }
 
         /** Pieces there are of a guide. */

@@ -127,7 +127,8 @@ class BoundsHoldTest {
         long alone = seatGiven(task, rod).priced(k).on(shape).handle(leastClass);
         assertTrue(alone <= costs.handle(), () -> told + ": handle of one seat " + alone + " above " + costs.handle());
         closer += alone > handle ? 1 : 0;
-        Site site = new Site(task.ground, shape, any, form -> new Shelf(task.ground, any, form));
+        Site site =
+                new Site(task.ground, new Spacings(task.ground, shape), any, form -> new Shelf(task.ground, any, form));
         if (task.ground.burdens(k)) {
             int thread = site.threads().indexOf(rod.with());
             long[] each = site.trains(layout.guideCount(), leastClass, k);

@@ -77,7 +77,7 @@ class SeatGroupTest {
                 BlankShape::of);
         for (Site site : ground.sites()) {
             for (int f = 0; f < ground.feet.size(); f += PLACES) {
-                for (Stand stand : site.stands(site.setting(ground.feet.get(f), 6))) {
+                for (Stand stand : site.stands(site.spacings().at(ground.feet.get(f), 6))) {
                     check(stand);
                 }
             }
