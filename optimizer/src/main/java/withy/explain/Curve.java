@@ -70,14 +70,14 @@ public final class Curve {
             return new Point(mostMg / 1000.0, found, List.of(), "");
         }
         List<TradeOff> tradeOffs = TradeOffs.between(found.side(0), before.side(1), inquiry.units());
-        String saved = inquiry.units()
-                .massBetween(
-                        before.rod().figures().weightG(), found.rod().figures().weightG());
+        double from = before.rod().figures().weightG();
+        String saved = inquiry.units().massBetween(from, found.rod().figures().weightG());
+        boolean printsAlike = saved.equals(inquiry.units().massBetween(from, from));
         List<TradeOff> others = tradeOffs.stream()
                 .filter(t -> t.objective() != Objective.WEIGHT)
                 .toList();
         String costs = Ledger.costs(inquiry, before, found, others);
-        String sentence = Phrases.of("curve.next", saved, costs);
+        String sentence = printsAlike ? Phrases.of("curve.hair", costs) : Phrases.of("curve.next", saved, costs);
         return new Point(mostMg / 1000.0, found, tradeOffs, sentence);
     }
 }

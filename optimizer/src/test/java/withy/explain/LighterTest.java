@@ -144,6 +144,8 @@ class LighterTest {
                 1,
                 lighter.first().vector().weightMg()
                         - lighter.lightest().vector().weightMg());
+        String last = lighter.curve().get(lighter.curve().size() - 1).sentence();
+        assertTrue(last.startsWith("lighter by a hair: "), last);
     }
 
     @Test
