@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer.Count;
@@ -81,15 +82,20 @@ public final class Propose {
         List<Weighed> weighed = new ArrayList<>();
         Watch watch = watch(catalog, brief, progress);
         Consumer<Answer> told = first;
-        List<Proposal> offered = told == null
-                ? chooser.offer(query, watch)
-                : chooser.offer(query, watch, best -> told.accept(alone(fits, offers, offers.proposed(best))));
+        AtomicReference<@Nullable Beside<Solution>> byWeight = new AtomicReference<>();
+        List<Proposal> offered = chooser.offer(query, watch, best -> {
+            byWeight.set(new Beside<>(() -> lightest(query)));
+            if (told != null) {
+                told.accept(alone(fits, offers, offers.proposed(best)));
+            }
+        });
         for (Proposal proposal : offered) {
             weighed.add(offers.proposed(proposal));
         }
         // stopped once the builds are there, only the lightest stays open, and says so itself
         boolean interrupted = progress.stopped();
-        Lightest lightest = weighed.isEmpty() || interrupted ? null : lightest(query, offers);
+        Beside<Solution> asked = byWeight.get();
+        Lightest lightest = asked == null || interrupted ? null : lightest(asked.answer(), offers);
         ImpossibleLines impossible = weighed.isEmpty() && !interrupted ? impossible() : null;
         boolean explained = impossible != null && !impossible.conflicts().isEmpty();
         return new Answer(
@@ -139,10 +145,13 @@ public final class Propose {
         return Explain.impossible(Explain.inquiry(catalog, brief, any -> chooser, units, progress));
     }
 
-    /** By weight alone: neither a wish that is nice to have nor sturdiness may hold it up. */
-    private @Nullable Lightest lightest(Query query, Offers offers) {
+    /** What is best by weight alone: neither a wish that is nice to have nor sturdiness may hold it up. */
+    private Solution lightest(Query query) {
         Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
-        Solution solution = chooser.solve(query.withPriorities(Map.of(Objective.WEIGHT, 1.0)), watch);
+        return chooser.solve(query.withPriorities(Map.of(Objective.WEIGHT, 1.0)), watch);
+    }
+
+    private static @Nullable Lightest lightest(Solution solution, Offers offers) {
         if (solution.build() == null) {
             return null;
         }
