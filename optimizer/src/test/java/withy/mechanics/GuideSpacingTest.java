@@ -102,4 +102,18 @@ class GuideSpacingTest {
         assertTrue(GuideSpacing.clearOfFerrules(new double[] {1036, 1040}, 10.0, ferrule)
                 .isEmpty());
     }
+
+    /** So many can be spaced with any first space that is long enough, and never one more. */
+    @Test
+    void noMoreGuidesReach() {
+        for (double mm = 300; mm <= 3000; mm += 37) {
+            int most = GuideSpacing.mostGuides(mm, 75, 20);
+            assertTrue(most > 1 && GuideSpacing.reach(mm, most, 75, mm).isPresent(), mm + " mm");
+            for (int more = most + 1; more <= 20; more++) {
+                assertTrue(GuideSpacing.reach(mm, more, 75, mm).isEmpty(), more + " guides on " + mm + " mm");
+            }
+        }
+        assertEquals(20, GuideSpacing.mostGuides(1e6, 75, 20));
+        assertEquals(0, GuideSpacing.mostGuides(-5, 75, 20));
+    }
 }
