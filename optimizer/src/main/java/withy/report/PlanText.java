@@ -102,7 +102,7 @@ public final class PlanText {
             lines.add(Phrases.of("text.plan.more", more));
         } else if (answer.gain() > 0 && shows(answer.gain())) {
             lines.add(Phrases.of("text.plan.gain", number(answer.gain())));
-        } else {
+        } else if (answer.jobs().size() > 1) {
             lines.add(Phrases.of("text.plan.same"));
         }
         Double gap = answer.gap();

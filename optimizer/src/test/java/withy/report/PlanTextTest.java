@@ -1,6 +1,8 @@
 package withy.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,12 +30,29 @@ class PlanTextTest {
         assertEquals("Proven: no plan from this stock is better.", last(answer(3, 3, 0.0, true)));
     }
 
+    @Test
+    void oneJobHasNoOrderToBeTakenIn() {
+        String same = "Taking the jobs one by one in order of date would be as good.";
+        assertFalse(PlanText.summary(of(List.of(job(1)), 0, 0, 0.0, true)).contains(same));
+        assertTrue(
+                PlanText.summary(of(List.of(job(1), job(2)), 0, 0, 0.0, true)).contains(same));
+    }
+
     private static String last(PlanAnswer answer) {
         List<String> lines = PlanText.summary(answer);
         return lines.get(lines.size() - 1);
     }
 
     private static PlanAnswer answer(int unserved, int atLeast, @Nullable Double gap, boolean proven) {
-        return new PlanAnswer(1, "", "EUR", List.of(), unserved, unserved, atLeast, 0, gap, proven, List.of(), false);
+        return of(List.of(), unserved, atLeast, gap, proven);
+    }
+
+    private static PlanAnswer of(
+            List<PlanAnswer.JobLine> jobs, int unserved, int atLeast, @Nullable Double gap, boolean proven) {
+        return new PlanAnswer(1, "", "EUR", jobs, unserved, unserved, atLeast, 0, gap, proven, List.of(), false);
+    }
+
+    private static PlanAnswer.JobLine job(long number) {
+        return new PlanAnswer.JobLine(number, "a rod", null, false, List.of(), true, null, null, 0, 0, List.of(), null);
     }
 }
