@@ -33,8 +33,6 @@ import withy.rod.SeatGap;
 import withy.rod.SeatSet;
 import withy.rod.Station;
 import withy.rules.Rulebook;
-import withy.shop.Job;
-import withy.shop.Piece;
 import withy.units.QuantityText;
 
 /** Writes down what the bench needs to know of one build; a build that breaks a rule gets no sheet. */
@@ -54,7 +52,7 @@ public final class BenchDesk {
 
     /** The sheet of a job's accepted build, with its pieces and what the scale said of them. */
     public static BenchSheet of(JobRods.JobRod one, QuantityText units) {
-        return of(one.catalog(), one.brief(), one.build(), units, made(one.file()));
+        return of(one.catalog(), one.brief(), one.build(), units, BenchJob.of(one.file(), one.catalog()));
     }
 
     private static BenchSheet of(
@@ -81,29 +79,6 @@ public final class BenchDesk {
                 Sheets.rounded(BalanceTolerance.withReelMm(rod), 1),
                 made,
                 Cautions.atBench(List.of(rod)));
-    }
-
-    private static BenchSheet.Made made(Job.File file) {
-        Map<String, List<BenchSheet.Bag>> bags = new TreeMap<>();
-        boolean weighed = false;
-        for (Piece piece : file.pieces()) {
-            bags.computeIfAbsent(piece.part(), part -> new ArrayList<>())
-                    .add(new BenchSheet.Bag(piece.number(), piece.weightG()));
-            weighed |= piece.weightG() != null;
-        }
-        String predicted = file.job().predicted();
-        Job.AsBuilt finished = file.asBuilt();
-        return new BenchSheet.Made(
-                file.job().id(),
-                file.job().name(),
-                file.job().wanted(),
-                bags,
-                weighed && predicted != null
-                        ? JobAnswer.foretold(Prediction.read(predicted), file.pieces())
-                                .weightOfPiecesG()
-                        : null,
-                finished == null ? null : finished.weightG(),
-                finished == null ? null : finished.balanceMm());
     }
 
     /** Paper of a build that breaks a rule would be believed. */

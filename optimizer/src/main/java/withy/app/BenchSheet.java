@@ -135,6 +135,7 @@ public record BenchSheet(
      * @param name its name
      * @param wantedBy day it is wanted, or null
      * @param bags pieces promised to it, by part
+     * @param waiting a sentence for each part that is still on order
      * @param bagsWeightG what the rod should weigh by the readings of these very pieces, or null where none was weighed
      * @param weightG the finished rod without reel on the scale, or null
      * @param balanceMm its balance point with reel, mm ahead of the reel foot, or null
@@ -144,11 +145,13 @@ public record BenchSheet(
             String name,
             @Nullable String wantedBy,
             Map<String, List<Bag>> bags,
+            List<String> waiting,
             @Nullable Double bagsWeightG,
             @Nullable Double weightG,
             @Nullable Double balanceMm) {
         public Made {
             bags = Collections.unmodifiableMap(new TreeMap<>(bags));
+            waiting = List.copyOf(waiting);
         }
     }
 

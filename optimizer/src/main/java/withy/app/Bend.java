@@ -78,7 +78,7 @@ public final class Bend {
                 Machines.of(RodMachine.of(rod, stiffness, pose, question.reels())),
                 Trains.of(rod, stiffness, pose),
                 odds(rod, question),
-                Cautions.of(List.of(rod)));
+                Cautions.withWeight(List.of(rod)));
     }
 
     private static @Nullable OddsSheet odds(Rod rod, Question question) {

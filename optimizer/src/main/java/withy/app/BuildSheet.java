@@ -182,7 +182,24 @@ public record BuildSheet(
             String currency,
             double style,
             int durabilityMargin,
-            double score) {}
+            double score) {
+        /** Least moment by which a balance misses its zone that is told, N·mm: less can't be seen in the figures beside it. */
+        private static final double LEAST_TOLD_NMM = 0.5;
+
+        /** True where the balance misses the zone by so much that it can be told. */
+        public boolean outside() {
+            return outside(balanceOutsideZoneNmm);
+        }
+
+        /** True where weight at the butt is told that would bring the balance into the zone. */
+        public boolean cured() {
+            return outside() && counterweightG > 0;
+        }
+
+        static boolean outside(double nmm) {
+            return nmm >= LEAST_TOLD_NMM;
+        }
+    }
 
     /**
      * What a rule says.

@@ -196,7 +196,7 @@ public final class JobDesk {
                 }
             }
             shop.jobs().glue(now, fresh, pieces);
-            return answer(shop, job, List.of());
+            return answer(shop, job, BenchJob.gluedTooSoon(shop.jobs().file(job), workshop.lists()));
         }
     }
 

@@ -66,7 +66,7 @@ public final class PickDesk {
         for (Piece piece : one.file().pieces()) {
             if (piece.state().equals("shelf")) {
                 shelf.computeIfAbsent(piece.part(), p -> new ArrayList<>()).add(piece.number());
-            } else if (piece.state().equals("ordered")) {
+            } else if (piece.ordered()) {
                 coming.computeIfAbsent(piece.part(), p -> new ArrayList<>()).add(piece);
             }
         }

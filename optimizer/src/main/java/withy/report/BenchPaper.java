@@ -70,6 +70,7 @@ public final class BenchPaper {
         Made made = bench.made();
         if (made != null) {
             PickPaper.jobs(page, List.of(new PickSheet.JobLine(made.job(), made.name(), made.wantedBy())), reader);
+            page.care(made.waiting());
         }
     }
 

@@ -140,7 +140,7 @@ public final class JobText {
         Map<String, String> lines = new TreeMap<>();
         for (Piece piece : answer.pieces()) {
             String due = piece.due();
-            String where = piece.state().equals("ordered") && due != null
+            String where = piece.ordered() && due != null
                     ? Phrases.of("text.stock.state.ordered", due)
                     : Phrases.of("text.stock.state." + piece.state());
             lines.merge(piece.part() + " " + where + ": ", "#" + piece.number(), (a, b) -> a + " " + b);

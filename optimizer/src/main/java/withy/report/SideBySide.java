@@ -77,15 +77,15 @@ public final class SideBySide {
         add(rows, "text.weight", f -> units.mass(f.weightG()));
         add(rows, "text.tolerance", f -> "± " + units.mass(f.weightToleranceG()));
         add(rows, "text.balance", f -> ahead(f.balanceFromReelFootMm()));
-        if (any(SideBySide::outside)) {
+        if (any(FigureLines::outside)) {
             add(
                     rows,
                     "text.outside",
-                    f -> outside(f) ? units.moment(f.balanceOutsideZoneNmm()) : Phrases.of("text.inside"));
+                    f -> f.outside() ? units.moment(f.balanceOutsideZoneNmm()) : Phrases.of("text.inside"));
         }
         add(rows, "text.tipHeavy", f -> units.moment(f.tipHeavyNmm()));
-        if (any(SideBySide::cured)) {
-            add(rows, "text.counterweight", f -> cured(f) ? units.mass(f.counterweightG()) : "–");
+        if (any(FigureLines::cured)) {
+            add(rows, "text.counterweight", f -> f.cured() ? units.mass(f.counterweightG()) : "–");
         }
         add(rows, "text.swingWeight", f -> units.inertia(f.swingWeightKgM2()));
         add(rows, "text.style", f -> Phrases.of("text.points", String.format(Locale.ROOT, "%.0f", f.style())));
@@ -94,15 +94,6 @@ public final class SideBySide {
         add(rows, "text.packed", f -> units.rodLength(f.packedLengthMm()));
         add(rows, "text.reach", f -> units.partLength(f.reelToButtMm()));
         return rows;
-    }
-
-    /** True where the balance misses the zone by so much that it can be told. */
-    private static boolean outside(FigureLines figures) {
-        return figures.balanceOutsideZoneNmm() >= LEAST_TOLD_NMM;
-    }
-
-    private static boolean cured(FigureLines figures) {
-        return outside(figures) && figures.counterweightG() > 0;
     }
 
     private void add(List<Row> rows, String key, Function<FigureLines, String> cell) {

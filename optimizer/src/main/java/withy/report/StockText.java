@@ -90,7 +90,7 @@ public final class StockText {
             Long job = piece.job();
             Double grams = piece.weightG();
             String due = piece.due();
-            String where = piece.state().equals("ordered") && due != null
+            String where = piece.ordered() && due != null
                     ? Phrases.of("text.stock.state.ordered", due)
                     : Phrases.of("text.stock.state." + piece.state());
             page.paragraph(

@@ -20,6 +20,11 @@ public record Piece(
         @Nullable Double weightG,
         @Nullable Long job) {
 
+    /** True where it is on its way. */
+    public boolean ordered() {
+        return state.equals("ordered");
+    }
+
     /** Its name: {@code part#7}. */
     public String name() {
         return part + "#" + number;

@@ -169,6 +169,24 @@ class PaperJobTest {
         assertTrue(paper("none.pdf", "picks").contains("No job is accepted yet."));
     }
 
+    /** A blank that is still on order may come a little thicker than its list says. */
+    @Test
+    void nothingIsGluedToABlankThatIsNotHereWithoutAWord() throws IOException {
+        String blank = partAt("blank");
+        String bench = paper("bench.html", "bench", "--job", "1").replace('\u00a0', ' ');
+        assertTrue(bench.contains("is not here yet (due ") && bench.contains("nothing to it before"), bench);
+        JsonNode glued = run(0, "job", "1", "--glue", "seat", "--json").json();
+        assertTrue(glued.path("warnings").path(0).asText().contains("glue nothing to it"), glued.toString());
+        run(0, "stock", blank, "--receive", "1");
+        assertFalse(paper("here.html", "bench", "--job", "1").contains("nothing to it before"));
+        assertEquals(
+                0,
+                run(0, "job", "1", "--glue", "rearGrip", "--json")
+                        .json()
+                        .path("warnings")
+                        .size());
+    }
+
     @Test
     void aListOfPartsGoesIntoASpreadsheetAndBack() throws IOException {
         String csv = paper("parts.csv", "bom", "--job", "1");
