@@ -1,5 +1,6 @@
 package withy.mechanics;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -120,6 +121,37 @@ public record GuideSpacing(int count, double firstMm, double ratio) {
             }
         }
         return Optional.of(moved);
+    }
+
+    /**
+     * The same, with the guides beside a moved one following it, the less the further away they stand, so that no gap takes the whole move: between
+     * two guides that stay or were moved, and the tip-top, each is shifted by its number. Where that would bring one near a ferrule, only those that
+     * have to move.
+     */
+    public static Optional<double[]> clearAndEven(double[] xMm, double footHalfMm, List<Zone> ferrules) {
+        Optional<double[]> clear = clearOfFerrules(xMm, footHalfMm, ferrules);
+        return clear.map(moved -> {
+            double[] spread = spread(xMm, moved);
+            return clearOfFerrules(spread, footHalfMm, ferrules)
+                    .filter(still -> Arrays.equals(still, spread))
+                    .orElse(moved);
+        });
+    }
+
+    private static double[] spread(double[] xMm, double[] moved) {
+        double[] spread = moved.clone();
+        int rear = 0;
+        for (int i = 1; i <= xMm.length; i++) {
+            double shift = i == xMm.length ? 0.0 : moved[i] - xMm[i];
+            if (shift != 0.0 || i == xMm.length) {
+                double rearShift = moved[rear] - xMm[rear];
+                for (int between = rear + 1; between < i; between++) {
+                    spread[between] += rearShift + (shift - rearShift) * (between - rear) / (i - rear);
+                }
+                rear = i;
+            }
+        }
+        return spread;
     }
 
     private static double nearestFree(double x, double keepOff, List<Zone> ferrules) {

@@ -110,6 +110,17 @@ public final class Setting {
         return guideMm[number - 1];
     }
 
+    /** Largest of the gaps between guides, each in the next one toward the tip; 1 where there is one gap. */
+    public double steepestGrowth() {
+        double steepest = 1;
+        for (int i = 0; i + 1 < guideMm.length; i++) {
+            double next =
+                    (i + 2 < guideMm.length ? guideMm[i + 2] : shape.blank().lengthMm()) - guideMm[i + 1];
+            steepest = Math.max(steepest, (guideMm[i + 1] - guideMm[i]) / next);
+        }
+        return steepest;
+    }
+
     /** True where this count of guides can be spaced evenly (growth 1.05 to 1.25, clear of ferrules). */
     public boolean spaced() {
         return spaced;

@@ -16,7 +16,7 @@ import withy.rod.Station;
 
 /**
  * The guides are enough for the rod, evenly spaced, never grow toward the tip, take the line off the spool and step down without a jump, and
- * share one frame finish and ring material, the tip-top included.
+ * share one frame finish and ring material, the tip-top included. Where guides stand clear of a joint and a gap outgrows the usual, that is warned of.
  *
  * <p>Enough is the usual count of the rod's type and length or, where the brief says so, as many as keep the line off the blank under the working
  * load and at a tip drop of a third, turning it at its sharpest guide no more (to a tenth) than the usual count does in that drop.
@@ -41,6 +41,9 @@ final class GuideTrain implements Rule {
 
     /** Sharpest turn of the line in a guide, of that with the usual count: so much is taken for the same. ASSUMED. */
     static final double MOST_TURN = 1.1;
+
+    /** Gap between guides, of the next one toward the tip: more is warned of (trade table of spacing; common practice). */
+    static final double MOST_GROWTH = 1.25;
 
     private static final int LAST_REDUCER = 3;
 
@@ -67,6 +70,7 @@ final class GuideTrain implements Rule {
         int fewest = GuidePlan.fewestGuides(
                 setting.brief().rodType(), setting.blank().lengthMm());
         bench.holds("spacing", setting.spaced(), blankId);
+        bench.warnAbove("growth", setting.steepestGrowth(), MOST_GROWTH, Unit.RATIO, blankId);
         if (setting.brief().guidesByClearance()) {
             bench.notApplicable("count");
             if (!bench.decided()) {

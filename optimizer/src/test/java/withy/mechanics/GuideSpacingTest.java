@@ -116,4 +116,43 @@ class GuideSpacingTest {
         assertEquals(20, GuideSpacing.mostGuides(1e6, 75, 20));
         assertEquals(0, GuideSpacing.mostGuides(-5, 75, 20));
     }
+
+    /** By hand: the second guide is moved by 60; the two ahead of it follow by two thirds and one third, the stripper and the tip-top stay. */
+    @Test
+    void theGuidesBesideAMovedOneFollowIt() {
+        List<GuideSpacing.Zone> ferrule = List.of(new GuideSpacing.Zone(1000, 1070));
+        double[] x = {700, 1040, 1300, 1600};
+        assertArrayEquals(
+                new double[] {700, 1100, 1340, 1620},
+                GuideSpacing.clearAndEven(x, 10.0, ferrule).orElseThrow(),
+                1e-9);
+        assertArrayEquals(x, GuideSpacing.clearAndEven(x, 10.0, List.of()).orElseThrow(), 0.0);
+    }
+
+    /** Between two moved guides each follows the nearer one more: 1040 goes 60 ahead, 1640 goes 30 back, what stands between them 30 and 0. */
+    @Test
+    void betweenTwoMovedGuidesTheOthersFollowBoth() {
+        List<GuideSpacing.Zone> ferrules =
+                List.of(new GuideSpacing.Zone(1000, 1070), new GuideSpacing.Zone(1640, 1700));
+        assertArrayEquals(
+                new double[] {700, 1100, 1270, 1430, 1610, 1890},
+                GuideSpacing.clearAndEven(new double[] {700, 1040, 1240, 1430, 1640, 1905}, 10.0, ferrules)
+                        .orElseThrow(),
+                1e-9);
+    }
+
+    /** Where following would bring a guide to the next ferrule, only the one that has to move does. */
+    @Test
+    void noGuideFollowsIntoAFerrule() {
+        List<GuideSpacing.Zone> ferrules =
+                List.of(new GuideSpacing.Zone(1000, 1070), new GuideSpacing.Zone(1340, 1400));
+        double[] x = {700, 1040, 1300, 1600};
+        assertArrayEquals(
+                new double[] {700, 1100, 1300, 1600},
+                GuideSpacing.clearAndEven(x, 10.0, ferrules).orElseThrow(),
+                1e-9);
+        assertTrue(
+                GuideSpacing.clearAndEven(new double[] {1036, 1040}, 10.0, List.of(new GuideSpacing.Zone(1000, 1070)))
+                        .isEmpty());
+    }
 }

@@ -3,7 +3,7 @@ package withy.oracle;
 import withy.brief.Brief;
 import withy.catalog.RodType;
 
-/** Guide positions a second time: geometric growth from the tip, found by halving; moved off the ferrules. */
+/** Guide positions a second time: geometric growth from the tip, found by halving; moved off the ferrules, the others following. */
 final class SecondSpacing {
     private static final double[][] LIP_TO_STRIPPER = {
         {40, 415}, {45, 475}, {49.5, 530}, {57, 625}, {67, 775}, {78, 900}
@@ -104,8 +104,32 @@ final class SecondSpacing {
                 return false;
             }
         }
-        System.arraycopy(moved, 0, x, 0, x.length);
+        double[] followed = new double[x.length];
+        boolean good = true;
+        for (int i = 0; i < x.length; i++) {
+            followed[i] = x[i] + follow(moved, i);
+            good &= !touches(rod, followed[i]) && (i == 0 || followed[i] - followed[i - 1] >= 30);
+        }
+        System.arraycopy(good ? followed : moved, 0, x, 0, x.length);
         return true;
+    }
+
+    /** By how much ring i goes with the moved ones: weighed by how many rings away the next ones are that stay or were moved; the tip-top stays. */
+    private double follow(double[] moved, int i) {
+        int rear = i;
+        while (rear > 0 && moved[rear] == x[rear]) {
+            rear--;
+        }
+        int front = i;
+        while (front < x.length && moved[front] == x[front]) {
+            front++;
+        }
+        double rearShift = moved[rear] - x[rear];
+        double frontShift = front == x.length ? 0 : moved[front] - x[front];
+        if (rear == front) {
+            return rearShift;
+        }
+        return (rearShift * (front - i) + frontShift * (i - rear)) / (front - rear);
     }
 
     private static boolean touches(SecondRod rod, double place) {
