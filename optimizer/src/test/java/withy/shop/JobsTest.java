@@ -88,6 +88,110 @@ class JobsTest {
         assertTrue(late.getMessage().contains("an order would come on 2026-03-09"), late.getMessage());
     }
 
+    /** What comes on the very day is in time; a day later it is not, whether it is on its way or still to be ordered. */
+    @Test
+    void theDayTheRodIsWantedIsTheLastOneInTime() {
+        Job wanted = shop.jobs().add("in time", "{}", DAY.plusDays(7));
+        assertEquals("2026-03-09", shop.jobs().get(wanted.id()).wanted());
+        Job ordered = shop.jobs().accept(wanted, "{}", "{}", List.of(new Need("check", 30, 7, 1)), "");
+        assertTrue(shop.stock().level("check").toOrder() > 0);
+        assertEquals("2026-03-09", ordered.wanted());
+        Need late = new Need("check", 40, 8, 1);
+        assertThrows(ShopFault.class, () -> shop.jobs().accept(ordered, "{}", "{}", List.of(late), ""));
+        assertEquals(
+                "2026-03-10",
+                shop.jobs().accept(ordered, "{}", "2026-03-10", "{}", "{}", List.of(late), "").wanted());
+        shop.stock().count("seat", 0, "");
+        shop.stock().order("seat", 1, DAY.plusDays(5), "");
+        Job early = shop.jobs().add("too early", "{}", DAY.plusDays(4));
+        assertThrows(
+                ShopFault.class, () -> shop.jobs().accept(early, "{}", "{}", List.of(none("seat", 1)), ""));
+        Job onTheDay = shop.jobs().add("on the day", "{}", DAY.plusDays(5));
+        shop.jobs().accept(onTheDay, "{}", "{}", List.of(none("seat", 1)), "");
+        assertEquals(1, shop.stock().level("seat").promised());
+        assertEquals(0, shop.stock().level("seat").toOrder());
+    }
+
+    /** Who names no day takes what comes, whenever; one that is missing is ordered as one. */
+    @Test
+    void withoutADayWhatIsOnItsWayIsTakenAndNoMoreIsOrderedThanIsMissing() {
+        shop.stock().count("seat", 0, "");
+        shop.stock().order("seat", 1, DAY.plusYears(1), "");
+        accepted(new Need("seat", 1, 7, 1));
+        assertEquals(0, shop.stock().level("seat").toOrder());
+        accepted(new Need("seat", 1, 7, 1));
+        assertEquals(1, shop.stock().level("seat").toOrder());
+    }
+
+    @Test
+    void whatComesFirstIsPromisedFirst() {
+        shop.stock().count("seat", 0, "");
+        shop.stock().order("seat", 1, DAY.plusDays(9), "");
+        shop.stock().order("seat", 1, DAY.plusDays(5), "");
+        accepted(none("seat", 1));
+        assertEquals(Map.of("2026-03-11", 1), shop.stock().level("seat").freeDue());
+    }
+
+    /** Let go first is what nobody has bought yet, then what is on its way; what lies in the bag stays there. */
+    @Test
+    void aJobThatNeedsLessKeepsWhatIsInItsBag() {
+        shop.stock().order("cap", 1, DAY.plusDays(3), "");
+        Job job = accepted(new Need("cap", 5, 7, 1));
+        assertEquals(1, shop.stock().level("cap").toOrder());
+        Job less = shop.jobs().accept(job, "{}", "{}", List.of(new Need("cap", 4, 7, 1)), "");
+        assertEquals(0, shop.stock().level("cap").toOrder());
+        assertEquals(4, shop.stock().level("cap").promised());
+        shop.jobs().accept(less, "{}", "{}", List.of(new Need("cap", 3, 7, 1)), "");
+        assertEquals(Map.of("2026-03-05", 1), shop.stock().level("cap").freeDue());
+        assertTrue(shop.jobs().file(job.id()).pieces().stream().noneMatch(Piece::ordered));
+    }
+
+    /** The same where the bag was filled last. */
+    @Test
+    void whatIsOnItsWayIsLetGoWhicheverWasPromisedFirst() {
+        shop.stock().count("seat", 0, "");
+        Job job = accepted(new Need("seat", 1, 7, 1));
+        shop.stock().count("seat", 1, "");
+        Job two = shop.jobs().accept(job, "{}", "{}", List.of(none("seat", 2)), "");
+        shop.stock().order("seat", 1, DAY.plusDays(3), "");
+        Job one = shop.jobs().accept(two, "{}", "{}", List.of(none("seat", 1)), "");
+        assertTrue(shop.jobs().file(one.id()).pieces().stream().noneMatch(Piece::ordered));
+        assertEquals(1, shop.stock().level("seat").ordered());
+    }
+
+    @Test
+    void whatALossTookIsLetGoBeforeWhatIsThere() {
+        Job job = accepted(none("cap", 3));
+        shop.stock().count("cap", 2, "");
+        assertEquals(1, shop.jobs().file(job.id()).missing().size());
+        shop.jobs().accept(job, "{}", "{}", List.of(none("cap", 2)), "");
+        assertEquals(List.of(), shop.jobs().file(job.id()).missing());
+        assertEquals(2, shop.jobs().file(job.id()).pieces().size());
+    }
+
+    @Test
+    void whatOneJobLetsGoMakesGoodTheLossOfAnother() {
+        Job first = accepted(none("cap", 2));
+        Job second = accepted(none("cap", 1));
+        shop.stock().count("cap", 2, "");
+        assertEquals(1, shop.jobs().file(second.id()).missing().size());
+        shop.jobs().cancel(shop.jobs().get(first.id()), "");
+        assertEquals(List.of(), shop.jobs().file(second.id()).missing());
+    }
+
+    @Test
+    void acceptingTheSameBuildAgainIsNoChange() {
+        Job job = accepted(none("seat", 1));
+        Job again = shop.jobs().accept(job, "{}", "{}", List.of(none("seat", 1)), "");
+        Job other = shop.jobs().accept(again, "{\"layout\":1}", "{}", List.of(none("seat", 1)), "");
+        shop.jobs().accept(other, "{\"name\":1}", null, "{\"layout\":1}", "{}", List.of(none("seat", 1)), "");
+        assertEquals(
+                List.of("new", "accepted", "confirmed", "changed", "changed"),
+                shop.jobs().file(job.id()).history().stream()
+                        .map(Job.Event::what)
+                        .toList());
+    }
+
     @Test
     void whatIsMissingIsNotedToBeOrderedInWholePacks() {
         Job job = accepted(new Need("seat", 3, 7, 5));
