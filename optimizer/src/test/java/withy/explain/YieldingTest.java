@@ -116,7 +116,7 @@ class YieldingTest {
         assertEquals("budget", finding.breach().verdict().rule());
         fewest(shop, fixture.theBrief(), finding, "gold");
         assertEquals(
-                "Tarn gold: it cannot go in. The price of 1571.91 EUR is above the budget of 600.00 EUR.",
+                "Tarn gold: it cannot go in. The price of 1571.92 EUR is above the budget of 600.00 EUR.",
                 finding.sentence());
         assertEquals(
                 List.of(

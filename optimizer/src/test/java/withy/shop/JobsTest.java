@@ -100,12 +100,13 @@ class JobsTest {
         assertThrows(ShopFault.class, () -> shop.jobs().accept(ordered, "{}", "{}", List.of(late), ""));
         assertEquals(
                 "2026-03-10",
-                shop.jobs().accept(ordered, "{}", "2026-03-10", "{}", "{}", List.of(late), "").wanted());
+                shop.jobs()
+                        .accept(ordered, "{}", "2026-03-10", "{}", "{}", List.of(late), "")
+                        .wanted());
         shop.stock().count("seat", 0, "");
         shop.stock().order("seat", 1, DAY.plusDays(5), "");
         Job early = shop.jobs().add("too early", "{}", DAY.plusDays(4));
-        assertThrows(
-                ShopFault.class, () -> shop.jobs().accept(early, "{}", "{}", List.of(none("seat", 1)), ""));
+        assertThrows(ShopFault.class, () -> shop.jobs().accept(early, "{}", "{}", List.of(none("seat", 1)), ""));
         Job onTheDay = shop.jobs().add("on the day", "{}", DAY.plusDays(5));
         shop.jobs().accept(onTheDay, "{}", "{}", List.of(none("seat", 1)), "");
         assertEquals(1, shop.stock().level("seat").promised());
