@@ -8,7 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import withy.brief.Brief.Wish;
 import withy.explain.Inquiry;
@@ -23,16 +24,18 @@ import withy.units.UnitSystem;
 
 /** What an answer says of its search. */
 class ProposeTest {
-    /** Time is up once the lightest build is looked for. */
-    private record Late(Chooser own, AtomicBoolean up) implements Chooser {
+    /** Time is up once the builds are found and the lightest is still looked for. */
+    private record Late(Chooser own, Clock clock) implements Chooser {
         @Override
         public List<Proposal> offer(Query query, Watch watch) {
-            return own.offer(query, watch);
+            List<Proposal> all = own.offer(query, watch);
+            clock.offered = true;
+            return all;
         }
 
         @Override
         public Solution solve(Query query, Watch watch) {
-            up.set(true);
+            clock.runsOutOnceAsked();
             return own.solve(query, watch);
         }
 
@@ -42,25 +45,44 @@ class ProposeTest {
         }
     }
 
+    /** Runs out when that is wanted, once it was asked after the builds were found. */
+    private static final class Clock implements Progress {
+        private final CountDownLatch asked = new CountDownLatch(1);
+        private volatile boolean offered;
+        private volatile boolean out;
+
+        void runsOutOnceAsked() {
+            try {
+                assertTrue(asked.await(1, TimeUnit.MINUTES));
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+            out = true;
+        }
+
+        @Override
+        public boolean stopped() {
+            boolean now = out;
+            if (offered) {
+                asked.countDown();
+            }
+            return now;
+        }
+
+        @Override
+        public void better(double weightG, long priceMinor) {
+            // nobody listens
+        }
+    }
+
     @Test
     void buildsFoundInTimeAreAllThereIsThoughTheLightestIsNot() {
         Fixtures shop = Fixtures.legal();
-        AtomicBoolean up = new AtomicBoolean();
-        Progress clock = new Progress() {
-            @Override
-            public boolean stopped() {
-                return up.get();
-            }
-
-            @Override
-            public void better(double weightG, long priceMinor) {
-                // nobody listens
-            }
-        };
+        Clock clock = new Clock();
         QuantityText units = new QuantityText(UnitSystem.METRIC);
         Chooser own = new SearchChooser(shop.catalog());
         Answer whole = Propose.run(shop.catalog(), shop.theBrief(), own, units, Progress.NONE);
-        Answer late = Propose.run(shop.catalog(), shop.theBrief(), new Late(own, up), units, clock);
+        Answer late = Propose.run(shop.catalog(), shop.theBrief(), new Late(own, clock), units, clock);
         assertFalse(late.interrupted());
         assertEquals(whole.builds(), late.builds());
         assertEquals(whole.reasons(), late.reasons());
