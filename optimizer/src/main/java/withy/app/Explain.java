@@ -11,8 +11,6 @@ import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet.TradeOffLine;
 import withy.app.BuildSheet.VerdictLine;
 import withy.app.DrawerAnswer.DrawerLine;
-import withy.app.LighterAnswer.PartLine;
-import withy.app.LighterAnswer.PointLine;
 import withy.app.Reasons.BuildLine;
 import withy.app.Reasons.ImpossibleLines;
 import withy.app.WhyAnswer.BindingLine;
@@ -22,13 +20,11 @@ import withy.brief.Brief;
 import withy.brief.BriefWriter;
 import withy.catalog.Catalog;
 import withy.explain.Breach;
-import withy.explain.Curve;
 import withy.explain.Drawer;
 import withy.explain.Finding;
 import withy.explain.Found;
 import withy.explain.Impossible;
 import withy.explain.Inquiry;
-import withy.explain.Ledger;
 import withy.explain.Lighter;
 import withy.explain.Missed;
 import withy.explain.Phrases;
@@ -150,62 +146,11 @@ public final class Explain {
                 point -> progress.better(
                         point.found().rod().figures().weightG(),
                         point.found().rod().figures().priceMinor()),
-                known -> soFar.accept(answer(inquiry, known)));
+                known -> soFar.accept(LighterLines.of(inquiry, known)));
         if (lighter == null) {
-            return new LighterAnswer(
-                    Answer.SCHEMA,
-                    inquiry.catalog().hash(),
-                    BriefWriter.write(inquiry.brief()),
-                    null,
-                    null,
-                    "",
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    impossible(inquiry),
-                    inquiry.stopped());
+            return LighterLines.none(inquiry);
         }
-        return answer(inquiry, lighter);
-    }
-
-    private static LighterAnswer answer(Inquiry inquiry, Lighter lighter) {
-        return new LighterAnswer(
-                Answer.SCHEMA,
-                inquiry.catalog().hash(),
-                BriefWriter.write(inquiry.brief()),
-                Reasons.build(lighter.first()),
-                Reasons.build(lighter.lightest()),
-                lighter.sentence(),
-                lighter.tradeOffs().stream().map(Reasons::tradeOff).toList(),
-                lighter.curve().stream().map(Explain::point).toList(),
-                lighter.ledger().stream()
-                        .map(line -> part(lighter.first(), line))
-                        .toList(),
-                null,
-                inquiry.stopped());
-    }
-
-    private static PointLine point(Curve.Point point) {
-        return new PointLine(
-                point.mostG(),
-                Objects.requireNonNull(Reasons.build(point.found())),
-                point.tradeOffs().stream().map(Reasons::tradeOff).toList(),
-                point.sentence());
-    }
-
-    private static PartLine part(Found first, Ledger.Line line) {
-        Found found = line.found();
-        return new PartLine(
-                line.station().key(),
-                Objects.requireNonNull(first.build().partAt(line.station())),
-                line.part(),
-                line.name(),
-                line.partSavesG(),
-                Sheets.number(line.savesG()),
-                Reasons.breach(line.breach()),
-                found == null ? null : BuildFile.of(found.build()),
-                line.tradeOffs().stream().map(Reasons::tradeOff).toList(),
-                line.sentence());
+        return LighterLines.of(inquiry, lighter);
     }
 
     /** How firm the offer is. */

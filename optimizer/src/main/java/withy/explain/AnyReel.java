@@ -21,6 +21,6 @@ final class AnyReel {
                 return null;
             }
         }
-        return one.withRulebook(inquiry.anyReel(one.rulebook()));
+        return one.withRulebook(inquiry.rulebooks().anyReel(one.rulebook()));
     }
 }

@@ -64,7 +64,8 @@ final class Demands {
         List<Demand> others = dropped.stream()
                 .filter(demand -> !demand.key().equals(HandleDemands.HAND))
                 .toList();
-        Rulebook rules = others.size() < dropped.size() ? inquiry.anyHand(question.rulebook()) : question.rulebook();
+        Rulebook rules =
+                others.size() < dropped.size() ? inquiry.rulebooks().anyHand(question.rulebook()) : question.rulebook();
         Set<Query> questions = new LinkedHashSet<>();
         without(inquiry.brief(), others)
                 .forEach(brief -> questions.add(question.withBrief(brief).withRulebook(rules)));

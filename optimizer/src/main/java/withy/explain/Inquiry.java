@@ -2,12 +2,9 @@ package withy.explain;
 
 import java.util.Arrays;
 import java.util.Currency;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -52,9 +49,7 @@ public final class Inquiry {
     private final Scoring scoring;
     private final Map<Query, Solution> known = new ConcurrentHashMap<>();
     private final Map<Query, Solution> some = new LinkedHashMap<>();
-    private final Map<String, Rulebook> without = new TreeMap<>();
-    private final Map<Rulebook, Rulebook> anyHand = new IdentityHashMap<>();
-    private final Map<Rulebook, Rulebook> anyReel = new IdentityHashMap<>();
+    private final Rulebooks rulebooks = new Rulebooks();
     private volatile boolean open;
     private volatile @Nullable Setting last;
 
@@ -194,25 +189,9 @@ public final class Inquiry {
         return solution.build();
     }
 
-    /** The standard rules without some; the same book each time, so that a question is known again. */
-    Rulebook without(Set<String> codes) {
-        return without.computeIfAbsent(String.join(" ", new TreeSet<>(codes)), key -> {
-            Rulebook book = Rulebook.standard();
-            for (String code : codes) {
-                book = book.without(code);
-            }
-            return book;
-        });
-    }
-
-    /** Rules for whoever's hand; the same book each time for the same rules. */
-    Rulebook anyHand(Rulebook rules) {
-        return anyHand.computeIfAbsent(rules, Rulebook::anyHand);
-    }
-
-    /** Rules for whatever reel; the same book each time for the same rules. */
-    Rulebook anyReel(Rulebook rules) {
-        return anyReel.computeIfAbsent(rules, Rulebook::anyReel);
+    /** The rules with some left out; the same book each time, so that a question is known again. */
+    Rulebooks rulebooks() {
+        return rulebooks;
     }
 
     private @Nullable Found found(Solution solution) {

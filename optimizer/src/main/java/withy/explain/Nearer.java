@@ -35,7 +35,7 @@ final class Nearer {
         this.best = best;
         this.now = now;
         this.parts = parts;
-        this.kept = inquiry.without(broken);
+        this.kept = inquiry.rulebooks().without(broken);
     }
 
     /**

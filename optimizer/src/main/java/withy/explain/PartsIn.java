@@ -15,7 +15,7 @@ record PartsIn(Inquiry inquiry, Set<String> parts) {
 
     /** The question with the parts in and without some rules. */
     Query without(Set<String> rules) {
-        return inquiry.query().forcing(parts).withRulebook(inquiry.without(rules));
+        return inquiry.query().forcing(parts).withRulebook(inquiry.rulebooks().without(rules));
     }
 
     /** Some rod with the parts that breaks no rule but these, or null. */

@@ -95,7 +95,7 @@ final class Site {
     /** False where no tip-top goes on the blank beside guides that may stand where they must: told by the parts, wherever the reel stands. */
     boolean mayHaveTrain() {
         Setting any = ground.anySetting(shape);
-        for (GuideTable.Group group : ground.guides.groups()) {
+        for (GuideGroup group : ground.guides.groups()) {
             if (ends().stream().anyMatch(of -> tipped(group, any, of)) && guided(group, any)) {
                 return true;
             }
@@ -119,7 +119,7 @@ final class Site {
         return true;
     }
 
-    private boolean allows(GuideTable.Group group, Setting any, Station station) {
+    private boolean allows(GuideGroup group, Setting any, Station station) {
         return Arrays.stream(group.standing(any, station.number()))
                 .anyMatch(g -> stations.allows(station, group.guides[g]));
     }
@@ -141,7 +141,7 @@ final class Site {
         return ground.guides.groups().stream().anyMatch(group -> tipped(group, any, of));
     }
 
-    private boolean tipped(GuideTable.Group group, Setting any, Ends.Group of) {
+    private boolean tipped(GuideGroup group, Setting any, Ends.Group of) {
         for (int t : group.tipsOn(any)) {
             TipTop tip = group.tipTops[t];
             if (of.has(tip) && stations.allows(Station.TIP_TOP, tip)) {
@@ -151,7 +151,7 @@ final class Site {
         return false;
     }
 
-    private boolean guided(GuideTable.Group group, Setting any) {
+    private boolean guided(GuideGroup group, Setting any) {
         for (int number = 1; number <= Math.max(FEWEST_GUIDES, stations.lastGivenGuide()); number++) {
             Station station = Station.guide(number);
             if (!allows(group, any, station)) {

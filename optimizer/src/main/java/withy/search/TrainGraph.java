@@ -39,7 +39,7 @@ final class TrainGraph {
         this.ends = ends;
         this.count = setting.guideCount();
         this.wraps = new Share[count][ground.guides.footShapes().size()];
-        for (GuideTable.Group group : ground.guides.groups()) {
+        for (GuideGroup group : ground.guides.groups()) {
             Train train = new Train(group, stations);
             if (train.possible()) {
                 trains.add(train);
@@ -82,7 +82,7 @@ final class TrainGraph {
         return count;
     }
 
-    /** Shapes of feet, as guides refer to them ({@link GuideTable.Group#footShape}). */
+    /** Shapes of feet, as guides refer to them ({@link GuideGroup#footShape}). */
     List<GuideTable.Feet> feet() {
         return ground.guides.footShapes();
     }
@@ -118,7 +118,7 @@ final class TrainGraph {
 
     /** One group's train. */
     final class Train {
-        final GuideTable.Group group;
+        final GuideGroup group;
         /** Guides that may stand at each number. */
         final int[][] at;
 
@@ -131,7 +131,7 @@ final class TrainGraph {
         private final long[] missed;
         private int @Nullable [][] worthIt;
 
-        Train(GuideTable.Group group, Stations stations) {
+        Train(GuideGroup group, Stations stations) {
             this.group = group;
             this.at = new int[count][];
             this.style = group.styles(setting);

@@ -132,7 +132,7 @@ final class TrainLeast {
     /** From the tip back to the stripper. */
     private long through(int n, int t, long[][] bare, long[][] wraps, Linear k, int leastClass) {
         TrainGraph.Train train = graphs.get(t).trains().get(n);
-        GuideTable.Group group = train.group;
+        GuideGroup group = train.group;
         long[] least = train.byRing(train.tips(k, leastClass));
         boolean[][] may = train.tipFollows();
         for (int i = bare.length - 1; i >= 0; i--) {

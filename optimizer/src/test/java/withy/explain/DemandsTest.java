@@ -180,7 +180,7 @@ class DemandsTest {
         var anyHand = Demands.without(inquiry, inquiry.query(), List.of(keeper, hand));
         assertEquals(1, anyHand.size());
         assertEquals(
-                inquiry.anyHand(inquiry.query().rulebook()),
+                inquiry.rulebooks().anyHand(inquiry.query().rulebook()),
                 anyHand.iterator().next().rulebook());
         assertFalse(inquiry.query().rulebook().equals(anyHand.iterator().next().rulebook()));
         assertEquals(plain.iterator().next().brief(), anyHand.iterator().next().brief());

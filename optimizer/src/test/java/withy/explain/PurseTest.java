@@ -179,11 +179,11 @@ class PurseTest {
     @Test
     void whatAnInquiryKeeps() {
         Inquiry inquiry = SHOP.inquiry(SHOP.brief());
-        Rulebook less = inquiry.without(Set.of("budget", "stock"));
-        assertSame(less, inquiry.without(Set.of("stock", "budget")));
+        Rulebook less = inquiry.rulebooks().without(Set.of("budget", "stock"));
+        assertSame(less, inquiry.rulebooks().without(Set.of("stock", "budget")));
         assertTrue(less.rules().stream()
                 .noneMatch(rule -> rule.code().equals("stock") || rule.code().equals("budget")));
-        assertSame(inquiry.anyHand(less), inquiry.anyHand(less));
+        assertSame(inquiry.rulebooks().anyHand(less), inquiry.rulebooks().anyHand(less));
         Brief cork = Changed.with(
                 SHOP.brief(), "look", new Brief.Look("", Set.of(withy.catalog.Material.CORK), Set.of(), List.of(), ""));
         Weighed one = SHOP.legal(SHOP.catalog(), cork).get(0);

@@ -49,11 +49,13 @@ class YieldingTest {
         Set<String> rules = rules(finding);
         Query forced = Query.of(brief, Rulebook.standard()).forcing(Set.of(part));
         Inquiry inquiry = shop.inquiry(brief);
-        assertNotNull(inquiry.best(forced.withRulebook(inquiry.without(rules))), "without " + rules);
+        assertNotNull(inquiry.best(forced.withRulebook(inquiry.rulebooks().without(rules))), "without " + rules);
         for (String kept : rules) {
             Set<String> others = new TreeSet<>(rules);
             others.remove(kept);
-            assertNull(inquiry.best(forced.withRulebook(inquiry.without(others))), kept + " need not give way");
+            assertNull(
+                    inquiry.best(forced.withRulebook(inquiry.rulebooks().without(others))),
+                    kept + " need not give way");
         }
     }
 

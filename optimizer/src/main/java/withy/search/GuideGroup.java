@@ -1,0 +1,242 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import withy.catalog.Guide;
+import withy.catalog.RingMaterial;
+import withy.catalog.TipTop;
+import withy.rod.Placed;
+import withy.rod.Setting;
+import withy.rod.Station;
+import withy.rules.Refusal;
+
+/**
+ * Guides and tip-tops of which one train can be made. Guides fall into rings (equal ring size, frame finish and ring material); which may follow
+ * which is told by ring.
+ */
+final class GuideGroup {
+    private final Ground ground;
+    final Guide[] guides;
+    final TipTop[] tipTops;
+    final long[] massMg;
+    final long[] costMilli;
+    final int[] durabilityClass;
+    /** Pieces there are of the guide; the largest number where more can be had in time. */
+    final int[] pieces;
+    /** Pieces there are of the guide of which there are fewest. */
+    final int fewestPieces;
+    /** Index of the guide's foot shape in {@link GuideTable#footShapes()}. */
+    final int[] footShape;
+
+    /** Index of the guide's ring, and of the tip-top's. */
+    final int[] ring;
+
+    final int[] tipRing;
+    final int rings;
+    final int tipRings;
+    private final Set<String> ids = new HashSet<>();
+    private final Guide[] guideOfRing;
+    private final TipTop[] tipOfRing;
+    private final boolean[][][] follows = new boolean[GuideTable.RUNNER + 1][][];
+    private final Map<Integer, int[]> standing = new HashMap<>();
+    private final Map<Integer, int[]> worthIt = new HashMap<>();
+    private final Map<Integer, long[]> styles = new HashMap<>();
+    private final Map<Integer, long[]> missed = new HashMap<>();
+    private final Map<String, int[]> tipsOn = new HashMap<>();
+    private boolean @Nullable [][] tipFollows;
+
+    GuideGroup(GuideTable table, Ground ground, List<Guide> members, List<TipTop> tips) {
+        this.ground = ground;
+        List<Guide> sorted = new ArrayList<>(members);
+        sorted.sort(Comparator.comparingDouble(guide -> -guide.ringSize()));
+        guides = sorted.toArray(Guide[]::new);
+        tipTops = tips.toArray(TipTop[]::new);
+        massMg = new long[guides.length];
+        costMilli = new long[guides.length];
+        durabilityClass = new int[guides.length];
+        pieces = new int[guides.length];
+        footShape = new int[guides.length];
+        ring = new int[guides.length];
+        tipRing = new int[tipTops.length];
+        Map<Ring, Guide> guideRings = new LinkedHashMap<>();
+        Map<Ring, TipTop> tipTopRings = new LinkedHashMap<>();
+        List<Ring> order = new ArrayList<>();
+        for (int g = 0; g < guides.length; g++) {
+            ids.add(guides[g].id());
+            massMg[g] = guides[g].massMg();
+            pieces[g] = table.pieces(guides[g]);
+            footShape[g] = table.shapeOf(guides[g]);
+            durabilityClass[g] = guides[g].facts().durabilityClass();
+            costMilli[g] = ground.tariff.partMilli(guides[g], 1) + ground.tariff.workMilli(guides[g]);
+            ring[g] = index(order, Ring.of(guides[g]));
+            guideRings.putIfAbsent(Ring.of(guides[g]), guides[g]);
+        }
+        fewestPieces = Arrays.stream(pieces).min().orElse(Integer.MAX_VALUE);
+        rings = order.size();
+        order.clear();
+        for (int t = 0; t < tipTops.length; t++) {
+            tipRing[t] = index(order, Ring.of(tipTops[t]));
+            tipTopRings.putIfAbsent(Ring.of(tipTops[t]), tipTops[t]);
+        }
+        tipRings = order.size();
+        guideOfRing = guideRings.values().toArray(Guide[]::new);
+        tipOfRing = tipTopRings.values().toArray(TipTop[]::new);
+    }
+
+    private static int index(List<Ring> order, Ring ring) {
+        int known = order.indexOf(ring);
+        if (known < 0) {
+            order.add(ring);
+            return order.size() - 1;
+        }
+        return known;
+    }
+
+    boolean has(String guideId) {
+        return ids.contains(guideId);
+    }
+
+    /** Guides that may stand at a number; asked of the rules once a question. */
+    int[] standing(Setting any, int number) {
+        int asked = Math.min(number, GuideTable.RUNNER);
+        return standing.computeIfAbsent(asked, key -> {
+            Refusal refusal = new Refusal();
+            int[] fitting = new int[guides.length];
+            int n = 0;
+            for (int g = 0; g < guides.length; g++) {
+                Station station = Station.guide(asked);
+                ground.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
+                if (!refusal.refused()) {
+                    fitting[n++] = g;
+                }
+            }
+            return Arrays.copyOf(fitting, n);
+        });
+    }
+
+    /**
+     * Guides that may stand at a number, but for those another that may stand there beats wherever weight is a burden: of the same ring, as light, cheap and
+     * strong, with no more thread, and as good to look at.
+     */
+    int[] worthIt(Setting any, int number) {
+        int asked = Math.min(number, GuideTable.RUNNER);
+        return worthIt.computeIfAbsent(any.guideCount() * 100 + asked, key -> {
+            int[] all = standing(any, number);
+            long[] style = styles(any);
+            long[] wished = missed(any.guideCount());
+            return Arrays.stream(all)
+                    .filter(g -> Arrays.stream(all).noneMatch(other -> beats(other, g, style, wished)))
+                    .toArray();
+        });
+    }
+
+    private boolean beats(int one, int other, long[] style, long[] wished) {
+        boolean asGood = asGood(one, other, style, wished);
+        return one != other && asGood && (one < other || !asGood(other, one, style, wished));
+    }
+
+    private boolean asGood(int one, int other, long[] style, long[] wished) {
+        return ring[one] == ring[other]
+                && massMg[one] <= massMg[other]
+                && costMilli[one] <= costMilli[other]
+                && durabilityClass[one] >= durabilityClass[other]
+                && guides[one].feet() <= guides[other].feet()
+                && guides[one].footLengthMm() <= guides[other].footLengthMm()
+                && style[one] >= style[other]
+                && wished[one] <= wished[other];
+    }
+
+    /** Whether a guide with ring j may stand at number + 1 where one with ring i stands at number. */
+    boolean[][] follows(Setting any, int number) {
+        int asked = Math.min(number, GuideTable.RUNNER);
+        boolean[][] may = follows[asked];
+        if (may == null) {
+            Refusal refusal = new Refusal();
+            may = new boolean[rings][rings];
+            for (int i = 0; i < rings; i++) {
+                for (int j = 0; j < rings; j++) {
+                    ground.rules.onGuides(any, guideOfRing[i], asked, guideOfRing[j], refusal.reset());
+                    may[i][j] = !refusal.refused();
+                }
+            }
+            follows[asked] = may;
+        }
+        return may;
+    }
+
+    /** Whether a tip-top with ring j may stand ahead of a guide with ring i. */
+    boolean[][] tipFollows(Setting any) {
+        boolean[][] may = tipFollows;
+        if (may == null) {
+            Refusal refusal = new Refusal();
+            may = new boolean[rings][tipRings];
+            for (int i = 0; i < rings; i++) {
+                for (int j = 0; j < tipRings; j++) {
+                    ground.rules.onTip(any, guideOfRing[i], tipOfRing[j], refusal.reset());
+                    may[i][j] = !refusal.refused();
+                }
+            }
+            tipFollows = may;
+        }
+        return may;
+    }
+
+    /** Tip-tops that fit a blank. */
+    int[] tipsOn(Setting setting) {
+        return tipsOn.computeIfAbsent(setting.blank().id(), id -> {
+            Refusal refusal = new Refusal();
+            double end = setting.blank().lengthMm();
+            int[] fitting = new int[tipTops.length];
+            int n = 0;
+            for (int t = 0; t < tipTops.length; t++) {
+                Placed placed = new Placed(Station.TIP_TOP, tipTops[t], end, tipTops[t].addedMm());
+                ground.rules.onPart(setting, placed, refusal.reset());
+                if (!refusal.refused()) {
+                    fitting[n++] = t;
+                }
+            }
+            return Arrays.copyOf(fitting, n);
+        });
+    }
+
+    /** Style points of each guide in a train of so many. */
+    long[] styles(Setting any) {
+        return styles.computeIfAbsent(any.guideCount(), count -> {
+            long[] style = new long[guides.length];
+            for (int g = 0; g < style.length; g++) {
+                style[g] = ground.style.part(any.blank(), any.layout().form(), Station.guide(1), guides[g], count);
+            }
+            return style;
+        });
+    }
+
+    /** Missed wishes of each guide in a train of so many. */
+    long[] missed(int count) {
+        return missed.computeIfAbsent(count, any -> {
+            long[] each = new long[guides.length];
+            for (int g = 0; g < each.length; g++) {
+                each[g] = ground.wishes.part(Station.guide(1), guides[g], count);
+            }
+            return each;
+        });
+    }
+
+    /** What a rule between guides may look at: guides that agree in it are asked for one another. */
+    private record Ring(double size, String finish, RingMaterial material) {
+        static Ring of(Guide guide) {
+            return new Ring(guide.ringSize(), guide.frameFinish(), guide.ringMaterial());
+        }
+
+        static Ring of(TipTop tip) {
+            return new Ring(tip.ringSize(), tip.frameFinish(), tip.ringMaterial());
+        }
+    }
+}
