@@ -70,14 +70,18 @@ public final class Curve {
             return new Point(mostMg / 1000.0, found, List.of(), "");
         }
         List<TradeOff> tradeOffs = TradeOffs.between(found.side(0), before.side(1), inquiry.units());
-        double from = before.rod().figures().weightG();
-        String saved = inquiry.units().massBetween(from, found.rod().figures().weightG());
-        boolean printsAlike = saved.equals(inquiry.units().massBetween(from, from));
+        if (Ledger.byAHair(tradeOffs)) {
+            String sentence = Ledger.lighter(inquiry, before, found, tradeOffs);
+            return new Point(mostMg / 1000.0, found, tradeOffs, sentence);
+        }
+        String saved = inquiry.units()
+                .massBetween(
+                        before.rod().figures().weightG(), found.rod().figures().weightG());
         List<TradeOff> others = tradeOffs.stream()
                 .filter(t -> t.objective() != Objective.WEIGHT)
                 .toList();
         String costs = Ledger.costs(inquiry, before, found, others);
-        String sentence = printsAlike ? Phrases.of("curve.hair", costs) : Phrases.of("curve.next", saved, costs);
+        String sentence = Phrases.of("curve.next", saved, costs);
         return new Point(mostMg / 1000.0, found, tradeOffs, sentence);
     }
 }

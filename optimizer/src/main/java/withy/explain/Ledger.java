@@ -98,10 +98,14 @@ public final class Ledger {
     }
 
     /** Of a lighter rod: where the weight saved would be told as nought, that is said first. */
-    private static String lighter(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
-        boolean hair = tradeOffs.stream().anyMatch(t -> t.objective() == Objective.WEIGHT && t.same());
-        List<String> first = hair ? List.of(Phrases.of("ledger.hair")) : List.of();
+    static String lighter(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
+        List<String> first = byAHair(tradeOffs) ? List.of(Phrases.of("ledger.hair")) : List.of();
         return costs(inquiry, build, found, tradeOffs, first);
+    }
+
+    /** True where the weight that a lighter rod saves would be told as nought. */
+    static boolean byAHair(List<TradeOff> tradeOffs) {
+        return tradeOffs.stream().anyMatch(t -> t.objective() == Objective.WEIGHT && t.same());
     }
 
     /** What is worse with it, what is better, in the customer's order. */

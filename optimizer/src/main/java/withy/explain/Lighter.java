@@ -56,7 +56,7 @@ public record Lighter(
                 : Phrases.of(
                         "lighter.lightest",
                         inquiry.units().mass(lightest.rod().figures().weightG()),
-                        Ledger.costs(inquiry, first, lightest, tradeOffs));
+                        Ledger.lighter(inquiry, first, lightest, tradeOffs));
         soFar.accept(new Lighter(first, lightest, tradeOffs, sentence, List.of(), List.of()));
         List<Point> curve = Curve.of(inquiry, first, lightest, told);
         soFar.accept(new Lighter(first, lightest, tradeOffs, sentence, List.of(), curve));

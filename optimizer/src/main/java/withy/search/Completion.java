@@ -103,8 +103,8 @@ final class Completion {
     }
 
     /** Threads that were not left out. */
-    int threads() {
-        return dressings.size();
+    List<Consumables> threads() {
+        return dressings.stream().map(dressing -> dressing.with).toList();
     }
 
     /** Takes a walk past every build there may be, thread by thread; false where it was given up. */

@@ -73,12 +73,12 @@ final class LayoutCeilings {
 
     /** False where two sums can't both be brought under their ceilings here. */
     private boolean pairsMayBeKept(TwoCeilings.Builds builds) {
-        TwoCeilings.Builds once = once(builds);
         Kind[] kinds = Kind.values();
         for (int i = 0; i < kinds.length; i++) {
             for (int j = i + 1; j < kinds.length; j++) {
                 if (Prices.bounded(task.bounds, kinds[i]) && Prices.bounded(task.bounds, kinds[j])) {
-                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j]).edge(once);
+                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j])
+                            .edge(builds, least(kinds[i], builds), least(kinds[j], builds));
                     if (edge != null && edge.rulesOut()) {
                         return false;
                     }
@@ -91,25 +91,10 @@ final class LayoutCeilings {
         return true;
     }
 
-    /** The same builds; which has least of a sum is asked once. */
-    private TwoCeilings.Builds once(TwoCeilings.Builds builds) {
-        return new TwoCeilings.Builds() {
-            @Override
-            public long least(Linear k, long limit) {
-                return builds.least(k, limit);
-            }
-
-            @Override
-            public @Nullable ObjectiveVector cheapest(long least) {
-                return builds.cheapest(least);
-            }
-
-            @Override
-            public @Nullable ObjectiveVector least(Kind kind) {
-                return leasts.computeIfAbsent(kind, one -> Optional.ofNullable(builds.least(one)))
-                        .orElse(null);
-            }
-        };
+    /** The build that has least of a sum, or null; asked once. */
+    private @Nullable ObjectiveVector least(Kind kind, TwoCeilings.Builds builds) {
+        return leasts.computeIfAbsent(kind, one -> Optional.ofNullable(builds.least(one)))
+                .orElse(null);
     }
 
     /** False where every build here costs more than so much under some prices. */

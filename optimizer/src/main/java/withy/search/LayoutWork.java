@@ -12,7 +12,7 @@ import withy.rod.Setting;
  */
 final class LayoutWork {
     /** Handles and builds met in one walk through a layout, at first and when no other may hold a better one. */
-    private static final long FIRST_STEPS = 20_000;
+    static final long FIRST_STEPS = 20_000;
 
     private static final long MOST_STEPS = 20_000_000;
 
@@ -20,13 +20,18 @@ final class LayoutWork {
     private final NodeBounds bounds;
     private final Watch watch;
     private final Search search;
+    private final long firstSteps;
     private final Slices slices = new Slices();
 
-    LayoutWork(Task task, NodeBounds bounds, Watch watch, Search search) {
+    /**
+     * @param firstSteps handles and builds met before a layout is put off
+     */
+    LayoutWork(Task task, NodeBounds bounds, Watch watch, Search search, long firstSteps) {
         this.task = task;
         this.bounds = bounds;
         this.watch = watch;
         this.search = search;
+        this.firstSteps = firstSteps;
     }
 
     /** What the search knows meanwhile. */
@@ -50,7 +55,7 @@ final class LayoutWork {
 
     /** Looks for the best build of a layout in few steps; a number what was not seen of it does not score below, or the largest where all was. */
     long first(Node node, Setting setting) {
-        return complete(node, setting, search.limit(), FIRST_STEPS);
+        return complete(node, setting, search.limit(), firstSteps);
     }
 
     /** Where the next slice of a layout that was put off ends. */

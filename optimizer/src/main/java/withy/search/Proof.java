@@ -47,6 +47,11 @@ final class Proof implements LayoutWork.Search {
     private final FirstLayout firstLayout;
 
     Proof(Task task, Watch watch) {
+        this(task, watch, LayoutWork.FIRST_STEPS);
+    }
+
+    /** With another number of handles and builds met before a layout is put off. */
+    Proof(Task task, Watch watch, long firstSteps) {
         this.task = task;
         this.watch = watch;
         this.prices = Prices.start(task.scoring);
@@ -54,7 +59,7 @@ final class Proof implements LayoutWork.Search {
         this.bounds = new NodeBounds(task);
         this.hopeless = new Hopeless(task, bounds, false);
         this.firstLayout = new FirstLayout(task, bounds);
-        this.layouts = new LayoutWork(task, bounds, watch, this);
+        this.layouts = new LayoutWork(task, bounds, watch, this, firstSteps);
     }
 
     Solution run() {

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Consumables;
@@ -39,13 +40,13 @@ final class Slices {
         /** What depends on the thread; more may be added. */
         final Map<Consumables, Dressing> dressings = new HashMap<>();
 
-        private int threads;
+        private List<Consumables> threads = List.of();
         private @Nullable LayoutCeilings ceilings;
 
-        /** Whether the ceilings can be kept with so many threads: each slice has all those of the one before. */
-        LayoutCeilings ceilings(Task task, int with) {
+        /** Whether the ceilings can be kept with these threads; with others it is found anew. */
+        LayoutCeilings ceilings(Task task, List<Consumables> with) {
             LayoutCeilings known = ceilings;
-            if (known == null || threads != with) {
+            if (known == null || !threads.equals(with)) {
                 known = new LayoutCeilings(task);
                 ceilings = known;
                 threads = with;

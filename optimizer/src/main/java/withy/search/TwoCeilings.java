@@ -57,11 +57,16 @@ final class TwoCeilings {
     /** How far over the two ceilings a build is. */
     private record Over(long one, long other) {}
 
-    /** The edge that passes the corner, or null where a build was met that keeps both ceilings or the way was too long. */
+    /**
+     * The edge that passes the corner, or null where a build was met that keeps both ceilings or the way was too long.
+     *
+     * @param leastOfOne the build that has least of the one sum, or null
+     * @param leastOfOther the build that has least of the other, or null
+     */
     @Nullable
-    Edge edge(Builds builds) {
-        Over left = over(builds.least(one));
-        Over right = over(builds.least(other));
+    Edge edge(Builds builds, @Nullable ObjectiveVector leastOfOne, @Nullable ObjectiveVector leastOfOther) {
+        Over left = over(leastOfOne);
+        Over right = over(leastOfOther);
         for (int look = 0; look < MOST_LOOKS && left != null && right != null; look++) {
             if (left.one > 0 || left.other <= 0 || right.one <= 0 || right.other > 0) {
                 return null;

@@ -145,7 +145,7 @@ class LighterTest {
                 lighter.first().vector().weightMg()
                         - lighter.lightest().vector().weightMg());
         String last = lighter.curve().get(lighter.curve().size() - 1).sentence();
-        assertTrue(last.startsWith("lighter by a hair: "), last);
+        assertTrue(last.startsWith("lighter by a hair, but "), last);
     }
 
     @Test

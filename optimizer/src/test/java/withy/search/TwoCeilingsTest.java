@@ -48,7 +48,12 @@ class TwoCeilingsTest {
     }
 
     private static TwoCeilings.@Nullable Edge edge(List<ObjectiveVector> builds) {
-        return new TwoCeilings(BOUNDS, Prices.Kind.WEIGHT, Prices.Kind.COST).edge(new Some(builds, new Linear[1]));
+        return edge(new Some(builds, new Linear[1]));
+    }
+
+    private static TwoCeilings.@Nullable Edge edge(TwoCeilings.Builds builds) {
+        return new TwoCeilings(BOUNDS, Prices.Kind.WEIGHT, Prices.Kind.COST)
+                .edge(builds, builds.least(Prices.Kind.WEIGHT), builds.least(Prices.Kind.COST));
     }
 
     /** What costs so much is not always met: then nothing is said. */
@@ -67,7 +72,7 @@ class TwoCeilingsTest {
                 return some.cheapest(least);
             }
         };
-        assertNull(new TwoCeilings(BOUNDS, Prices.Kind.WEIGHT, Prices.Kind.COST).edge(shy));
+        assertNull(edge(shy));
     }
 
     @Test
