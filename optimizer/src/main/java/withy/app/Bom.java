@@ -1,6 +1,7 @@
 package withy.app;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet.MaterialLine;
@@ -15,7 +16,7 @@ import withy.rod.Rod;
  * The parts and materials of one build as a list for a spreadsheet. It holds what the shop pays: it is not for the customer.
  *
  * @param currency ISO 4217 code of the prices
- * @param lines butt to tip, then what is used by amount
+ * @param lines the blank, butt to tip, then what is used by amount
  */
 public record Bom(String currency, List<Line> lines) {
     public Bom {
@@ -55,7 +56,9 @@ public record Bom(String currency, List<Line> lines) {
         Rod rod = Rod.measure(catalog, brief, choice);
         Costing costing = new Costing(catalog.rates());
         List<Line> lines = new ArrayList<>();
-        for (PartLine part : Sheets.parts(rod, costing)) {
+        for (PartLine part : Sheets.parts(rod, costing).stream()
+                .sorted(Comparator.comparingInt(each -> BuildSheet.turnAtBench(each.station())))
+                .toList()) {
             if (part.count() > 0) {
                 lines.add(line(
                         catalog,

@@ -1,7 +1,10 @@
 package withy.app;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import withy.rod.Station;
 
 /**
  * One build measured, priced, judged and compared: an entry of {@code builds}.
@@ -37,6 +40,9 @@ public record BuildSheet(
         List<String> warnings,
         @Nullable ProofLine proof) {
 
+    private static final Set<String> BY_AMOUNT =
+            Set.of(Station.THREAD.key(), Station.FINISH.key(), Station.ADHESIVE.key());
+
     public BuildSheet {
         parts = List.copyOf(parts);
         materials = List.copyOf(materials);
@@ -45,6 +51,20 @@ public record BuildSheet(
         tradeOffs = List.copyOf(tradeOffs);
         summaries = List.copyOf(summaries);
         warnings = List.copyOf(warnings);
+    }
+
+    /** Parts in the order they are taken to the bench: the blank, what goes on it from the butt up, then thread, finish and adhesive. */
+    public List<PartLine> atBench() {
+        return parts.stream()
+                .sorted(Comparator.comparingInt(part -> turnAtBench(part.station())))
+                .toList();
+    }
+
+    static int turnAtBench(String station) {
+        if (station.equals(Station.BLANK.key())) {
+            return 0;
+        }
+        return BY_AMOUNT.contains(station) ? 2 : 1;
     }
 
     /** The same compared with others, called by a name that tells it from them. */

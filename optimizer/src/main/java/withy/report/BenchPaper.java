@@ -1,8 +1,10 @@
 package withy.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.app.BenchSheet;
@@ -17,6 +19,7 @@ import withy.app.BuildSheet.MaterialLine;
 import withy.app.BuildSheet.PartLine;
 import withy.app.PickSheet;
 import withy.explain.Phrases;
+import withy.rod.Station;
 
 /** The sheet over the bench. */
 public final class BenchPaper {
@@ -57,12 +60,11 @@ public final class BenchPaper {
                 .collect(Collectors.joining(" · ")));
         page.kept(() -> page.svg(ruler()).line(Phrases.of("paper.ruler")));
         expected();
-        page.care(bench.cautions());
-        page.kept(this::handle)
-                .kept(this::guides)
-                .kept(this::materials)
-                .kept(this::mixes)
-                .kept(this::work);
+        List<String> there = cautions("caution.dust", "caution.epoxy", "caution.edges");
+        page.care(bench.cautions().stream()
+                .filter(caution -> !there.contains(caution))
+                .toList());
+        page.kept(() -> handle(there)).kept(this::guides).kept(this::mixes).kept(this::work);
         parts();
     }
 
@@ -87,8 +89,8 @@ public final class BenchPaper {
         return svg.append("</svg>").toString();
     }
 
-    private void handle() {
-        page.heading(Phrases.of("paper.handle")).care(cautions("caution.dust", "caution.epoxy", "caution.edges"));
+    private void handle(List<String> cautions) {
+        page.heading(Phrases.of("paper.handle")).care(cautions);
         page.line(Phrases.of(
                 "paper.foot",
                 reader.length(bench.outline().footMm()),
@@ -106,10 +108,10 @@ public final class BenchPaper {
         }
         page.table(
                 new Columns()
-                        .word("part", 10)
-                        .word("made", 22)
-                        .word("bin", 11)
-                        .word("fit", 33)
+                        .word("part", 14)
+                        .word("made", 21)
+                        .word("bin", 10)
+                        .word("fit", 31)
                         .number("from", 12)
                         .number("to", 12),
                 rows);
@@ -145,20 +147,6 @@ public final class BenchPaper {
                         .number("wrap", 13)
                         .number("turns", 9),
                 rows);
-    }
-
-    private void materials() {
-        page.heading(Phrases.of("paper.materials"));
-        List<List<String>> rows = new ArrayList<>();
-        for (MaterialLine line : bench.build().materials()) {
-            rows.add(List.of(
-                    Phrases.of("paper.what." + line.what()),
-                    line.name(),
-                    line.part() == null ? "" : bench.bins().getOrDefault(line.part(), ""),
-                    reader.amount(line.amount(), line.unit())));
-        }
-        page.table(
-                new Columns().word("what", 15).word("made", 45).word("bin", 20).number("amount", 20), rows);
     }
 
     private void mixes() {
@@ -240,13 +228,19 @@ public final class BenchPaper {
                 .table(new Columns().word("what", 50).number("expected", 27).number("measured", 23), rows));
     }
 
+    /** What is taken to the bench: pieces with what they should weigh, and how much of what is used by amount. */
     private void parts() {
         page.heading(Phrases.of("paper.parts"));
         Bags bags = new Bags(bench.made());
+        Map<String, MaterialLine> amounts = new LinkedHashMap<>();
+        bench.build().materials().forEach(line -> amounts.put(line.what(), line));
         List<List<String>> rows = new ArrayList<>();
-        for (PartLine part : bench.build().parts()) {
+        for (PartLine part : bench.build().atBench()) {
             Bag bag = bags.next(part.part());
             Double read = bag == null ? null : bag.weightG();
+            MaterialLine used =
+                    amounts.remove(part.station().equals(Station.SEAT_ARBORS.key()) ? "arbors" : part.station());
+            String expected = used == null ? reader.fine(part.weightG()) : amount(used);
             rows.add(List.of(
                     part.station().startsWith("guide-")
                             ? Phrases.of("bend.guide", part.station().substring("guide-".length()))
@@ -254,18 +248,33 @@ public final class BenchPaper {
                     part.name(),
                     bench.bins().getOrDefault(part.part(), ""),
                     part.part() + (bag == null ? "" : "#" + bag.number()),
-                    part.count() == 0 ? "–" : reader.fine(part.weightG()),
-                    part.count() == 0 ? "–" : read == null ? "______" : reader.fine(read)));
+                    expected,
+                    used != null ? "" : read == null ? "______" : reader.fine(read)));
+        }
+        for (MaterialLine used : amounts.values()) {
+            rows.add(List.of(
+                    Phrases.of("paper.what." + used.what()),
+                    used.name(),
+                    used.part() == null ? "" : bench.bins().getOrDefault(used.part(), ""),
+                    used.part() == null ? "" : used.part(),
+                    amount(used),
+                    ""));
         }
         page.table(
                 new Columns()
-                        .word("part", 10)
-                        .word("made", 26)
-                        .word("bin", 12)
-                        .word("id", 30)
+                        .word("part", 14)
+                        .word("made", 25)
+                        .word("bin", 11)
+                        .word("id", 28)
                         .number("expected", 11)
                         .number("measured", 11),
                 rows);
+    }
+
+    /** Pieces are told apart from grams. */
+    private String amount(MaterialLine used) {
+        String amount = reader.amount(used.amount(), used.unit());
+        return used.unit().equals("pieces") ? amount + "\u00a0×" : amount;
     }
 
     /** Those of some cautions that this rod gives cause for. */

@@ -73,7 +73,7 @@ public final class LabelPaper {
         bench.guides().forEach(line -> guides.put("guide-" + line.number(), line));
         Bags bags = new Bags(bench.made());
         List<List<String>> labels = new ArrayList<>();
-        for (PartLine part : bench.build().parts()) {
+        for (PartLine part : bench.build().atBench()) {
             if (part.count() > 0) {
                 labels.add(label(part, bags.next(part.part()), handle.get(part.station()), guides.get(part.station())));
             }
