@@ -213,12 +213,21 @@ public final class Fitter {
 
     /** Tip-top, glued on, with the short wrap that dresses its tube. */
     public Share tipTop(TipTop tipTop) {
+        ShareSum alone = sum().part(
+                        MassSum.point(tipTop.massMg() / 1000.0, setting.blank().lengthMm()), tipTop.massMg())
+                .cost(tariff.partMilli(tipTop, 1), work(tipTop));
+        return dressTube(alone, tipTop.tubeDepthMm()).share();
+    }
+
+    /** Glue, thread and finish of a tip-top; the same for all with a tube so deep. */
+    public Share tubeDressing(double tubeDepthMm) {
+        return dressTube(sum(), tubeDepthMm).share();
+    }
+
+    private ShareSum dressTube(ShareSum tipTop, double tubeDepthMm) {
         double tip = setting.blank().lengthMm();
-        return sum().part(MassSum.point(tipTop.massMg() / 1000.0, tip), tipTop.massMg())
-                .glue(glueG(setting.blank().tipOdMm(), tipTop.tubeDepthMm()), tip - tipTop.tubeDepthMm() / 2)
-                .wrap(wraps.tipTop(tip - tipTop.tubeDepthMm()))
-                .cost(tariff.partMilli(tipTop, 1), work(tipTop))
-                .share();
+        return tipTop.glue(glueG(setting.blank().tipOdMm(), tubeDepthMm), tip - tubeDepthMm / 2)
+                .wrap(wraps.tipTop(tip - tubeDepthMm));
     }
 
     /** Inscription ahead of the handle. */

@@ -77,6 +77,7 @@ final class Ground {
     final List<Adhesive> adhesives;
     final List<Decal> decals;
     final GuideTable guides;
+    final ThreadChoice threadChoice;
     final GripMatch gripMatch;
     final Hang hang;
     /** True where the handle's own rule is in force, which settles wishes for keeper and fore grip. */
@@ -146,6 +147,7 @@ final class Ground {
         this.adhesives = candidates.of(PartKind.ADHESIVE, Adhesive.class);
         this.decals = candidates.of(PartKind.DECAL, Decal.class);
         this.guides = new GuideTable(this);
+        this.threadChoice = new ThreadChoice(this);
         this.gripMatch = new GripMatch(rules, rearGrips, fullGrips, buttGrips);
         this.hang = new Hang(this);
         this.handleRule = ruled("handle");

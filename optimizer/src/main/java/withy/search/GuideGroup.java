@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.HandleForm;
+import withy.catalog.Blank;
 import withy.catalog.Guide;
+import withy.catalog.Part;
 import withy.catalog.RingMaterial;
 import withy.catalog.TipTop;
 import withy.rod.Placed;
@@ -28,6 +31,9 @@ final class GuideGroup {
     final TipTop[] tipTops;
     final long[] massMg;
     final long[] costMilli;
+    /** Of each tip-top. */
+    final long[] tipCostMilli;
+
     final int[] durabilityClass;
     /** Pieces there are of the guide; the largest number where more can be had in time. */
     final int[] pieces;
@@ -50,6 +56,8 @@ final class GuideGroup {
     private final Map<Integer, int[]> worthIt = new HashMap<>();
     private final Map<Integer, long[]> styles = new HashMap<>();
     private final Map<Integer, long[]> missed = new HashMap<>();
+    private final Map<Integer, long[]> tipStyles = new HashMap<>();
+    private final Map<Integer, long[]> tipMissed = new HashMap<>();
     private final Map<String, int[]> tipsOn = new HashMap<>();
     private boolean @Nullable [][] tipFollows;
 
@@ -66,6 +74,7 @@ final class GuideGroup {
         footShape = new int[guides.length];
         ring = new int[guides.length];
         tipRing = new int[tipTops.length];
+        tipCostMilli = new long[tipTops.length];
         Map<Ring, Guide> guideRings = new LinkedHashMap<>();
         Map<Ring, TipTop> tipTopRings = new LinkedHashMap<>();
         List<Ring> order = new ArrayList<>();
@@ -84,6 +93,7 @@ final class GuideGroup {
         order.clear();
         for (int t = 0; t < tipTops.length; t++) {
             tipRing[t] = index(order, Ring.of(tipTops[t]));
+            tipCostMilli[t] = ground.tariff.partMilli(tipTops[t], 1) + ground.tariff.workMilli(tipTops[t]);
             tipTopRings.putIfAbsent(Ring.of(tipTops[t]), tipTops[t]);
         }
         tipRings = order.size();
@@ -209,24 +219,36 @@ final class GuideGroup {
 
     /** Style points of each guide in a train of so many. */
     long[] styles(Setting any) {
-        return styles.computeIfAbsent(any.guideCount(), count -> {
-            long[] style = new long[guides.length];
-            for (int g = 0; g < style.length; g++) {
-                style[g] = ground.style.part(any.blank(), any.layout().form(), Station.guide(1), guides[g], count);
-            }
-            return style;
-        });
+        return styles.computeIfAbsent(any.guideCount(), count -> styles(any, Station.guide(1), guides));
+    }
+
+    /** Style points of each tip-top. */
+    long[] tipStyles(Setting any) {
+        return tipStyles.computeIfAbsent(any.guideCount(), count -> styles(any, Station.TIP_TOP, tipTops));
+    }
+
+    private long[] styles(Setting any, Station station, Part[] parts) {
+        Blank blank = any.blank();
+        HandleForm form = any.layout().form();
+        return Arrays.stream(parts)
+                .mapToLong(part -> ground.style.part(blank, form, station, part, any.guideCount()))
+                .toArray();
     }
 
     /** Missed wishes of each guide in a train of so many. */
     long[] missed(int count) {
-        return missed.computeIfAbsent(count, any -> {
-            long[] each = new long[guides.length];
-            for (int g = 0; g < each.length; g++) {
-                each[g] = ground.wishes.part(Station.guide(1), guides[g], count);
-            }
-            return each;
-        });
+        return missed.computeIfAbsent(count, any -> missed(count, Station.guide(1), guides));
+    }
+
+    /** Missed wishes of each tip-top. */
+    long[] tipMissed(int count) {
+        return tipMissed.computeIfAbsent(count, any -> missed(count, Station.TIP_TOP, tipTops));
+    }
+
+    private long[] missed(int count, Station station, Part[] parts) {
+        return Arrays.stream(parts)
+                .mapToLong(part -> ground.wishes.part(station, part, count))
+                .toArray();
     }
 
     /** What a rule between guides may look at: guides that agree in it are asked for one another. */

@@ -84,7 +84,7 @@ final class LayoutKernel implements Kernel {
 
     private Task.@Nullable Judged best(Setting setting, BlankShape shape, Stations stations, int least, long limit) {
         List<Completion.Candidate> with = new ArrayList<>();
-        for (WrapThread thread : ThreadChoice.on(task.ground, stations, setting.blank(), true)) {
+        for (WrapThread thread : task.ground.threadChoice.on(stations, setting.blank(), true)) {
             Consumables dressed = new Consumables(thread, task.ground.finishes.get(0), task.ground.adhesives.get(0));
             with.add(new Completion.Candidate(dressed, Long.MIN_VALUE));
         }

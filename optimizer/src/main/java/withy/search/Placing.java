@@ -28,24 +28,23 @@ final class Placing {
      * @param setting a setting with the guides there
      * @param threads those worth looking at
      * @param beaters for each thread the one that beats it, or itself
-     * @param graphs makes the trains with a thread
+     * @param graphs makes the trains with one of the threads
      */
     Placing(Ground ground, Setting setting, List<Consumables> threads, int[] beaters, Graphs graphs) {
         this.ground = ground;
         this.setting = setting;
         this.threads = threads;
         this.beaters = beaters;
-        List<TrainGraph> made = new ArrayList<>();
         for (int t = 0; t < beaters.length; t++) {
             if (beaters[t] == t) {
                 Consumables with = threads.get(t);
-                Fitter fitter = new Fitter(setting, with, ground.tariff);
                 unbeaten.add(with);
-                fitters.add(fitter);
-                made.add(graphs.of(fitter, with));
+                fitters.add(new Fitter(setting, with, ground.tariff));
             }
         }
-        this.trains = made.isEmpty() ? null : new TrainLeast(setting, fitters, made);
+        this.trains = unbeaten.isEmpty()
+                ? null
+                : new TrainLeast(setting, fitters, graphs.of(fitters.get(0), unbeaten.get(0)));
     }
 
     /** Makes the trains with one thread. */

@@ -1,7 +1,10 @@
 package withy.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Arbor;
@@ -34,8 +37,8 @@ final class SeatFloors {
     /** By class: seat and the cheapest hood, the same on every blank. */
     private final Map<Integer, long[]> parts = new HashMap<>();
 
-    /** Price of the arbors for one seat that takes so many rings. */
-    private final long[][] arborMoney;
+    /** By the number of rings a seat takes: the arbors no other is both lighter and cheaper than. */
+    private final Filling[][] fillings;
     /** Most that wished arbors are credited, as a number not above nought. */
     private final long wished;
 
@@ -46,18 +49,36 @@ final class SeatFloors {
         this.ground = shelf.ground;
         this.k = list.k;
         this.armMm = Setting.armMm(ground.brief);
-        this.arborMoney = new long[ArborRings.MOST + 1][ground.arbors.size()];
+        this.fillings = new Filling[ArborRings.MOST + 1][];
         for (int rings = 1; rings <= ArborRings.MOST; rings++) {
-            for (int i = 0; i < arborMoney[rings].length; i++) {
-                Arbor arbor = ground.arbors.get(i);
-                arborMoney[rings][i] = k.perMilli() * ground.tariff.partMilli(arbor, SeatGap.pieces(arbor, rings));
-            }
+            fillings[rings] = fillings(rings);
         }
         long credit = 0;
         for (Arbor arbor : ground.arbors) {
             credit = Math.min(credit, list.missed(arbor, Station.SEAT_ARBORS));
         }
         this.wished = credit;
+    }
+
+    /** Arbors for one seat: what they are made of and their price. */
+    private record Filling(double densityGMm3, long money) {}
+
+    private Filling[] fillings(int rings) {
+        List<Filling> all = new ArrayList<>();
+        for (Arbor arbor : ground.arbors) {
+            long money = k.perMilli() * ground.tariff.partMilli(arbor, SeatGap.pieces(arbor, rings));
+            all.add(new Filling(arbor.densityGMm3(), money));
+        }
+        all.sort(Comparator.comparingDouble(Filling::densityGMm3).thenComparingLong(Filling::money));
+        List<Filling> worthIt = new ArrayList<>();
+        long cheapest = Long.MAX_VALUE;
+        for (Filling one : all) {
+            if (one.money < cheapest) {
+                worthIt.add(one);
+                cheapest = one.money;
+            }
+        }
+        return worthIt.toArray(Filling[]::new);
     }
 
     /**
@@ -160,9 +181,9 @@ final class SeatFloors {
         double volume = Math.PI / 4 * (outer * outer - inner * inner) * rings * SeatGap.RING_MM;
         double glueMg = glueMg(seat.boreMm() + on.thinnest(front), rings * SeatGap.RING_MM);
         long least = TrainGraph.NONE;
-        for (int i = 0; i < arborMoney[rings].length; i++) {
-            double mg = Math.max(0, volume * ground.arbors.get(i).densityGMm3() * 1000 + glueMg - ROUNDING_MG);
-            least = Math.min(least, (long) (c * mg) + arborMoney[rings][i]);
+        for (Filling one : fillings[rings]) {
+            double mg = Math.max(0, volume * one.densityGMm3 * 1000 + glueMg - ROUNDING_MG);
+            least = Math.min(least, (long) (c * mg) + one.money);
         }
         return TrainGraph.none(least) ? TrainGraph.NONE / 4 : least + wished;
     }

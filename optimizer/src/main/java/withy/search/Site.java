@@ -193,7 +193,7 @@ final class Site {
         if (known == null) {
             known = new ArrayList<>();
             boolean mayHangBehind = ground.hang.mayBeBehind(shape);
-            for (WrapThread thread : ThreadChoice.on(ground, stations, shape.blank(), mayHangBehind)) {
+            for (WrapThread thread : ground.threadChoice.on(stations, shape.blank(), mayHangBehind)) {
                 for (Finish finish : ground.finishes) {
                     for (Adhesive adhesive : ground.adhesives) {
                         if (stations.allows(Station.FINISH, finish) && stations.allows(Station.ADHESIVE, adhesive)) {

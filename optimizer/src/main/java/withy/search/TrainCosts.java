@@ -41,7 +41,8 @@ final class TrainCosts {
     }
 
     private long floor(int train, long guides) {
-        return TrainGraph.sum(guides, TrainGraph.least(graph.trains().get(train).tips(k, leastClass)));
+        return TrainGraph.sum(
+                guides, TrainGraph.least(graph.trains().get(train).tips.costs(k, leastClass)));
     }
 
     /** Cost of the cheapest train; {@link TrainGraph#NONE} where there is none. */
@@ -146,8 +147,8 @@ final class TrainCosts {
             int count = at.length;
             this.cost = new long[count][];
             this.onward = new long[count][train.group.rings];
-            this.tips = train.tips(k, leastClass);
-            long[] least = train.byRing(tips);
+            this.tips = train.tips.costs(k, leastClass);
+            long[] least = train.tips.byRing(tips);
             this.cheapestTips = least;
             boolean[][] may = train.tipFollows();
             for (int i = count - 1; i >= 0; i--) {

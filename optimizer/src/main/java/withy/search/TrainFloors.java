@@ -88,7 +88,7 @@ final class TrainFloors {
                         .count()
                 == 1;
         List<WrapThread> of = with.stream().map(Consumables::thread).toList();
-        return one ? ThreadChoice.beaters(ground, site.shape().blank(), of) : own;
+        return one ? ground.threadChoice.beaters(site.shape().blank(), of) : own;
     }
 
     /** Guides as near the reel foot as any reel position brings them; null where none can stand. */

@@ -3,9 +3,7 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.TipTop;
 import withy.rod.Build;
 import withy.rod.Fitter;
 import withy.rod.Setting;
@@ -122,11 +120,10 @@ final class TrainGraph {
         /** Guides that may stand at each number. */
         final int[][] at;
 
-        final List<Option<TipTop>> tips = new ArrayList<>();
+        final TrainTips tips;
         /** True where there may be too few pieces of a guide. */
         final boolean mayRunShort;
 
-        private final int[] tipIndex;
         private final long[] style;
         private final long[] missed;
         private int @Nullable [][] worthIt;
@@ -139,19 +136,8 @@ final class TrainGraph {
             for (int i = 0; i < count; i++) {
                 at[i] = standing(i, stations);
             }
-            int[] fitting = guided() ? group.tipsOn(setting) : NOTHING;
-            int[] index = new int[fitting.length];
-            int n = 0;
-            double end = setting.blank().lengthMm();
-            for (int t : fitting) {
-                TipTop tip = group.tipTops[t];
-                if (stations.allows(Station.TIP_TOP, tip) && ends.stream().anyMatch(one -> one.has(tip))) {
-                    tips.add(
-                            Work.option(ground, setting, Station.TIP_TOP, tip, end, tip.addedMm(), fitter.tipTop(tip)));
-                    index[n++] = t;
-                }
-            }
-            tipIndex = Arrays.copyOf(index, n);
+            List<Ends.Group> ending = guided() ? ends : List.of();
+            tips = new TrainTips(ground, group, setting, fitter, stations, ending);
             mayRunShort = possible() && group.fewestPieces < count && runsShort();
         }
 
@@ -198,7 +184,7 @@ final class TrainGraph {
         }
 
         boolean possible() {
-            return !tips.isEmpty();
+            return tips.size() > 0;
         }
 
         /** False where nothing may stand at some number: then no tip-top is looked at. */
@@ -218,7 +204,7 @@ final class TrainGraph {
 
         /** Whether one of the tips may stand ahead of a guide. */
         boolean mayEnd(int guide, int tip) {
-            return group.tipFollows(setting)[group.ring[guide]][group.tipRing[tipIndex[tip]]];
+            return group.tipFollows(setting)[group.ring[guide]][tips.ring(tip)];
         }
 
         /** Adds the guide of an index at a number (counted from 0) to what else is there. */
@@ -230,34 +216,9 @@ final class TrainGraph {
             to.add(wrapsOn(i, group.footShape[g]), style[g], missed[g]);
         }
 
-        /** Cost of each tip-top; {@link #NONE} where it is of too low a class. */
-        long[] tips(Linear k, int leastClass) {
-            long[] costs = new long[tips.size()];
-            for (int t = 0; t < costs.length; t++) {
-                Option<TipTop> tip = tips.get(t);
-                boolean strong = Objects.requireNonNull(tip.part).facts().durabilityClass() >= leastClass;
-                costs[t] = strong ? tip.cost(k) : NONE;
-            }
-            return costs;
-        }
-
-        /** The cheapest tip-top of each ring. */
-        long[] byRing(long[] tips) {
-            long[] least = new long[group.tipRings];
-            Arrays.fill(least, NONE);
-            for (int t = 0; t < tips.length; t++) {
-                least[tipRing(t)] = Math.min(least[tipRing(t)], tips[t]);
-            }
-            return least;
-        }
-
-        /** Ring of a guide, and of a tip-top. */
+        /** Ring of a guide. */
         int ring(int guide) {
             return group.ring[guide];
-        }
-
-        int tipRing(int tip) {
-            return group.tipRing[tipIndex[tip]];
         }
 
         boolean[][] tipFollows() {

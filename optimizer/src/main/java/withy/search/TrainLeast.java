@@ -21,20 +21,22 @@ final class TrainLeast {
 
     private final Setting setting;
     private final List<Fitter> fitters;
-    private final List<TrainGraph> graphs;
+    private final TrainGraph graph;
     private final Share[][] shortest;
     private final Share[][] longest;
     private final int[][][] worthIt;
+    private final TubeDressings tubes;
 
     /**
      * @param setting where the guides stand
      * @param fitters one a thread
-     * @param graphs the trains with each thread
+     * @param graph the trains with some thread
      */
-    TrainLeast(Setting setting, List<Fitter> fitters, List<TrainGraph> graphs) {
+    TrainLeast(Setting setting, List<Fitter> fitters, TrainGraph graph) {
         this.setting = setting;
         this.fitters = fitters;
-        this.graphs = graphs;
+        this.graph = graph;
+        this.tubes = new TubeDressings(fitters, graph.trains());
         int count = setting.guideCount();
         this.shortest = new Share[fitters.size()][count];
         this.longest = new Share[fitters.size()][count];
@@ -44,7 +46,7 @@ final class TrainLeast {
                 longest[t][i] = fitters.get(t).guideWraps(FEET, LONGEST_MM, i + 1);
             }
         }
-        List<TrainGraph.Train> trains = graphs.get(0).trains();
+        List<TrainGraph.Train> trains = graph.trains();
         this.worthIt = new int[trains.size()][][];
         for (int n = 0; n < worthIt.length; n++) {
             worthIt[n] = trains.get(n).worthIt();
@@ -53,21 +55,26 @@ final class TrainLeast {
 
     /** The number of each thread; {@link TrainGraph#NONE} where no train is of the class. */
     long[] of(Linear k, int leastClass) {
-        long[] least = new long[graphs.size()];
+        long[] least = new long[fitters.size()];
         Arrays.fill(least, NONE);
         long[][][] wraps = wraps(k);
         long[][] fewest = fewest(wraps);
-        BareTrains bare = new BareTrains(graphs.get(0), k, leastClass);
+        long[][] tubeCosts = tubes.costs(k);
+        long[] fewestOnTube = TubeDressings.least(tubeCosts);
+        BareTrains bare = new BareTrains(graph, k, leastClass);
+        long[][] tips = new long[worthIt.length][];
         long[] floors = new long[worthIt.length];
         for (int n = 0; n < floors.length; n++) {
-            floors[n] = floor(n, bare.of(n), fewest, k, leastClass);
+            tips[n] = graph.trains().get(n).tips.bare(k, leastClass);
+            floors[n] = floor(n, tubes.dressed(n, tips[n], fewestOnTube), bare.of(n), fewest);
         }
         Ranked groups = new Ranked(floors);
         for (int r = 0; groups.has(r); r++) {
             int n = groups.at(r);
             for (int t = 0; t < least.length; t++) {
                 if (floors[n] < least[t]) {
-                    least[t] = Math.min(least[t], through(n, t, bare.of(n), wraps[t], k, leastClass));
+                    long[] dressed = tubes.dressed(n, tips[n], tubeCosts[t]);
+                    least[t] = Math.min(least[t], through(n, dressed, bare.of(n), wraps[t]));
                 }
             }
         }
@@ -88,10 +95,10 @@ final class TrainLeast {
         return fewest;
     }
 
-    /** A number no train of a group costs less than: every guide by itself the cheapest, whether or not they go together. */
-    private long floor(int n, long[][] bare, long[][] wraps, Linear k, int leastClass) {
-        TrainGraph.Train train = graphs.get(0).trains().get(n);
-        long sum = TrainGraph.least(train.tips(k, leastClass));
+    /** A number no train of a group costs less than with any thread: every guide by itself the cheapest, whether or not they go together. */
+    private long floor(int n, long[] tips, long[][] bare, long[][] wraps) {
+        TrainGraph.Train train = graph.trains().get(n);
+        long sum = TrainGraph.least(tips);
         for (int i = 0; i < bare.length && !TrainGraph.none(sum); i++) {
             long least = NONE;
             for (int j = 0; j < bare[i].length; j++) {
@@ -114,7 +121,7 @@ final class TrainLeast {
     /** Cost of the wraps of each shape of feet ({@link TrainGraph#feet()}) at each number, thread by thread. */
     private long[][][] wraps(Linear k) {
         double rounding = 2.0 * (Math.abs(k.perMg()) + k.perMgMm() + k.perMgMm2() + k.perMilli());
-        List<GuideTable.Feet> feet = graphs.get(0).feet();
+        List<GuideTable.Feet> feet = graph.feet();
         long[][][] wraps = new long[fitters.size()][setting.guideCount()][feet.size()];
         for (int t = 0; t < wraps.length; t++) {
             for (int i = 0; i < wraps[t].length; i++) {
@@ -130,10 +137,10 @@ final class TrainLeast {
     }
 
     /** From the tip back to the stripper. */
-    private long through(int n, int t, long[][] bare, long[][] wraps, Linear k, int leastClass) {
-        TrainGraph.Train train = graphs.get(t).trains().get(n);
+    private long through(int n, long[] tips, long[][] bare, long[][] wraps) {
+        TrainGraph.Train train = graph.trains().get(n);
         GuideGroup group = train.group;
-        long[] least = train.byRing(train.tips(k, leastClass));
+        long[] least = train.tips.byRing(tips);
         boolean[][] may = train.tipFollows();
         for (int i = bare.length - 1; i >= 0; i--) {
             long[] through = new long[group.rings];
