@@ -12,6 +12,7 @@ import withy.app.BenchSheet.Fit;
 import withy.app.BenchSheet.GuideLine;
 import withy.app.BenchSheet.HandleLine;
 import withy.app.BenchSheet.Mix;
+import withy.app.BenchSheet.WideGap;
 import withy.brief.Brief;
 import withy.catalog.Adhesive;
 import withy.catalog.ButtCap;
@@ -24,6 +25,7 @@ import withy.catalog.TipTop;
 import withy.explain.Phrases;
 import withy.machine.WrapTable;
 import withy.mechanics.ArborRings;
+import withy.mechanics.GuideSpacing;
 import withy.rod.BalanceTolerance;
 import withy.rod.Build;
 import withy.rod.GripFit;
@@ -71,6 +73,7 @@ public final class BenchDesk {
                 desk.handle(),
                 desk.tipRingMm(),
                 desk.guides(),
+                desk.wideGaps(),
                 desk.bins(sheet),
                 desk.mixes(),
                 rod.setting().blank().lureMinG(),
@@ -212,6 +215,17 @@ public final class BenchDesk {
             }
         }
         return lines;
+    }
+
+    private List<WideGap> wideGaps() {
+        List<WideGap> gaps = new ArrayList<>();
+        for (int number = 1; number < rod.setting().guideCount(); number++) {
+            double times = Sheets.rounded(rod.setting().growth(number), 2);
+            if (times > GuideSpacing.LARGEST_RATIO) {
+                gaps.add(new WideGap(number, times));
+            }
+        }
+        return gaps;
     }
 
     private @Nullable Double fromFerrule(double x) {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param handle handle and ends, from the butt
  * @param tipRingMm centre of the tip-top's ring, or null without a tip-top
  * @param guides stripper first
+ * @param wideGaps gaps between guides that outgrow the usual, as a guide keeps clear of a joint
  * @param bins where each part lies, by id; a part without a bin is left out
  * @param mixes what is mixed of two parts
  * @param lureMinG lightest lure the blank is rated for
@@ -33,6 +34,7 @@ public record BenchSheet(
         List<HandleLine> handle,
         @Nullable Double tipRingMm,
         List<GuideLine> guides,
+        List<WideGap> wideGaps,
         Map<String, String> bins,
         List<Mix> mixes,
         double lureMinG,
@@ -44,10 +46,19 @@ public record BenchSheet(
     public BenchSheet {
         handle = List.copyOf(handle);
         guides = List.copyOf(guides);
+        wideGaps = List.copyOf(wideGaps);
         bins = Collections.unmodifiableMap(new TreeMap<>(bins));
         mixes = List.copyOf(mixes);
         cautions = List.copyOf(cautions);
     }
+
+    /**
+     * A gap between guides that outgrows the usual.
+     *
+     * @param guide the guide behind it
+     * @param times its length in that of the next one toward the tip
+     */
+    public record WideGap(int guide, double times) {}
 
     /**
      * One part of handle or ends.

@@ -113,12 +113,19 @@ public final class Setting {
     /** Largest of the gaps between guides, each in the next one toward the tip; 1 where there is one gap. */
     public double steepestGrowth() {
         double steepest = 1;
-        for (int i = 0; i + 1 < guideMm.length; i++) {
-            double next =
-                    (i + 2 < guideMm.length ? guideMm[i + 2] : shape.blank().lengthMm()) - guideMm[i + 1];
-            steepest = Math.max(steepest, (guideMm[i + 1] - guideMm[i]) / next);
+        for (int number = 1; number < guideMm.length; number++) {
+            steepest = Math.max(steepest, growth(number));
         }
         return steepest;
+    }
+
+    /** The gap ahead of a guide in the next one toward the tip; the last guide has none. */
+    public double growth(int number) {
+        double next = (number + 1 < guideMm.length
+                        ? guideMm[number + 1]
+                        : shape.blank().lengthMm())
+                - guideMm[number];
+        return (guideMm[number] - guideMm[number - 1]) / next;
     }
 
     /** True where this count of guides can be spaced evenly (growth 1.05 to 1.25, clear of ferrules). */

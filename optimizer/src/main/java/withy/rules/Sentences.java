@@ -21,6 +21,8 @@ import withy.units.UnitSystem;
 
 /** Words a verdict in one sentence a customer understands, from the message file; numbers look the same everywhere. */
 public final class Sentences {
+    private static final int RATIO_DECIMALS = 2;
+
     private static final String FILE = "/withy/messages_en.properties";
     private static final SortedMap<String, String> MESSAGES = read();
 
@@ -66,8 +68,8 @@ public final class Sentences {
                 .replace("{measured} {unit}", amount(measured, verdict))
                 .replace("{limit} {unit}", amount(limit, verdict))
                 .replace("{miss} {unit}", amount(miss, verdict))
-                .replace("{measured}", number(measured, verdict.unit()))
-                .replace("{limit}", number(limit, verdict.unit()))
+                .replace("{measured}", number(measured, verdict))
+                .replace("{limit}", number(limit, verdict))
                 .replace("{part}", name(verdict.parts(), 0))
                 .replace("{other}", name(verdict.parts(), 1));
     }
@@ -115,6 +117,12 @@ public final class Sentences {
             return printed.substring(0, printed.indexOf(' '));
         }
         return trimmed(value, decimals(unit));
+    }
+
+    /** Of ratios two decimals, unless that would hide a difference from the limit. */
+    private String number(double value, Verdict verdict) {
+        boolean hidden = trimmed(verdict.measured(), RATIO_DECIMALS).equals(trimmed(verdict.limit(), RATIO_DECIMALS));
+        return verdict.unit() == Unit.RATIO && !hidden ? trimmed(value, RATIO_DECIMALS) : number(value, verdict.unit());
     }
 
     private static String trimmed(double value, int decimals) {

@@ -255,7 +255,7 @@ final class SecondRules {
         breaks(!rod.spaced, "guide-train.spacing");
         for (int i = 0; i + 1 < rod.guideX.length; i++) {
             double next = i + 2 < rod.guideX.length ? rod.guideX[i + 2] : rod.blank.lengthMm();
-            warns(milli((rod.guideX[i + 1] - rod.guideX[i]) / (next - rod.guideX[i + 1])) > 1250, "guide-train.growth");
+            warns(milli((rod.guideX[i + 1] - rod.guideX[i]) / (next - rod.guideX[i + 1])) > 1500, "guide-train.growth");
         }
         breaks(rod.part("thread", Part.class) == null, "guide-train.thread");
         breaks(rod.part("finish", Part.class) == null, "guide-train.finish");

@@ -138,9 +138,9 @@ final class Written {
             String group = said.group(i + 1);
             String number = percent && slots.get(i).matches("measured|limit") ? hundredth(group) : group;
             right = switch (slots.get(i)) {
-                case "measured" -> rounded(number, verdict, verdict.measured());
-                case "limit" -> rounded(number, verdict, verdict.limit());
-                case "miss" -> rounded(number, verdict, Math.abs(verdict.measured() - verdict.limit()));
+                case "measured" -> rounded(number, verdict, verdict.measured(), percent);
+                case "limit" -> rounded(number, verdict, verdict.limit(), percent);
+                case "miss" -> rounded(number, verdict, Math.abs(verdict.measured() - verdict.limit()), percent);
                 default -> true;
             };
         }
@@ -154,7 +154,7 @@ final class Written {
     }
 
     /** True where a number is a value to as many places as its unit is told with; money is told in whole units of the currency with two places. */
-    private static boolean rounded(String number, Verdict verdict, double value) {
+    private static boolean rounded(String number, Verdict verdict, double value, boolean percent) {
         if (number.isEmpty() || Double.isNaN(value)) {
             return number.isEmpty() && Double.isNaN(value);
         }
@@ -162,7 +162,8 @@ final class Written {
         double half = switch (verdict.unit()) {
             case MM, GAUGE, MINOR -> 0.005;
             case KG -> Math.abs(verdict.measured() - verdict.limit()) > 0.11 ? 0.05 : 0.0005;
-            case G, RATIO -> 0.0005;
+            case RATIO -> !percent && Math.abs(verdict.measured() - verdict.limit()) > 0.011 ? 0.005 : 0.0005;
+            case G -> 0.0005;
             case RING_SIZE -> 0.05;
             case COUNT, CLASS -> 0.5;
         };

@@ -105,6 +105,18 @@ class BenchPaperTest {
         assertEquals(places.stream().sorted().toList(), places, table);
     }
 
+    /** A guide that keeps clear of a joint looks like a slip of the spacing: the sheet says that it is none. */
+    @Test
+    void aGapThatGrewBesideAJointIsToldAsMeant() throws IOException {
+        Rod moved = Fixtures.legal().brief("reel.lipDiameterMm", 48.0).rod();
+        double gap = moved.setting().guideMm(2) - moved.setting().guideMm(1);
+        double next = moved.setting().guideMm(3) - moved.setting().guideMm(2);
+        assertTrue(gap / next > 1.3, gap + " " + next);
+        String told = Phrases.of("paper.guides.gap", 1, 2, String.format(Locale.ROOT, "%.2f", gap / next));
+        assertTrue(text(moved).replaceAll("\\s+", " ").contains(told), told);
+        assertFalse(text(Fixtures.legal().rod()).contains("so that a guide keeps clear"));
+    }
+
     @Test
     void everyDimensionOnPaperIsTheRods() throws IOException {
         Rod rod = Fixtures.legal().rod();
