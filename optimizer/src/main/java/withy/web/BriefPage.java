@@ -81,6 +81,9 @@ final class BriefPage {
 
     /** Builds are counted where somebody waits for it: the page asks once it is shown, and without script a button does. */
     private BriefView.CountView count(Asked asked, ObjectNode typed, boolean builds) {
+        if (!builds && asked.brief() == null) {
+            return new BriefView.CountView(List.of(), false); // told at its field
+        }
         Counting counting = new Counting(pages.bench());
         return builds ? counting.builds(asked, typed) : counting.blanks(asked);
     }

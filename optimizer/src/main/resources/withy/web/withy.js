@@ -130,7 +130,7 @@
   });
 
   var talk = document.querySelector("form[data-count]");
-  if (talk) {
+  if (talk && !talk.parentElement.querySelector(".tofault")) {
     count(talk);
   }
   rest();

@@ -197,6 +197,8 @@ class TalkTest {
         assertTrue(browser.text("#lure-usual-fault").contains("lots"));
         assertTrue(browser.text("#length-fault").contains("900 to 6000 mm"));
         assertEquals(2, browser.all(".tofault").size());
+        browser.settled();
+        assertFalse(browser.text("#count").contains("allowed is"), "told once, at its field");
         browser.click(".tofault");
         browser.until(() ->
                 "lure-usual".equals(browser.driver.switchTo().activeElement().getAttribute("id")));
