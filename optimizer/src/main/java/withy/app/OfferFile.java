@@ -102,6 +102,7 @@ public final class OfferFile {
         for (Choice choice : offer.builds()) {
             LocalDate.parse(choice.ready());
             Currency.getInstance(choice.currency());
+            choice.against().forEach(other -> offer.build(other.rank()));
             MachineSheet.Outline outline = choice.outline();
             if (outline.blank().size() < 2 || outline.toMm() <= outline.fromMm()) {
                 throw new IllegalArgumentException("no rod");

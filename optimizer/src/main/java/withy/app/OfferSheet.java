@@ -36,6 +36,18 @@ public record OfferSheet(
     }
 
     /**
+     * The build of a number.
+     *
+     * @throws IllegalArgumentException where there is none
+     */
+    public Choice build(int rank) {
+        return builds.stream()
+                .filter(choice -> choice.rank() == rank)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no build " + rank));
+    }
+
+    /**
      * One build to choose.
      *
      * @param rank number on the offer

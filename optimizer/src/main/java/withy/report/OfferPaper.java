@@ -69,7 +69,7 @@ public final class OfferPaper {
                 .map(part -> Map.entry(Phrases.sentence(part.station()), part.name()))
                 .toList());
         page.line(ready(choice));
-        choice.against().forEach(other -> page.line(against(other, choice.currency())));
+        choice.against().forEach(other -> page.line(against(choice, other)));
     }
 
     private String ready(Choice choice) {
@@ -78,9 +78,9 @@ public final class OfferPaper {
                 : Phrases.of("paper.offer.waits", day(choice.ready()), choice.waitFor(), choice.waitDays());
     }
 
-    private String against(Against other, String currency) {
-        String gains = differences(other, true, currency);
-        String gives = differences(other, false, currency);
+    private String against(Choice choice, Against other) {
+        String gains = differences(choice, other, true);
+        String gives = differences(choice, other, false);
         if (gains.isEmpty() && gives.isEmpty()) {
             return Phrases.of("paper.offer.alike", other.rank());
         }
@@ -88,17 +88,18 @@ public final class OfferPaper {
         return Phrases.of(key, other.rank(), gains, gives);
     }
 
-    private String differences(Against other, boolean better, String currency) {
+    private String differences(Choice choice, Against other, boolean better) {
         return Phrases.list(other.differences().stream()
                 .filter(one -> one.better() == better)
-                .map(one -> words(one, currency))
+                .map(one -> words(one, choice, other.rank()))
                 .toList());
     }
 
-    private String words(Difference one, String currency) {
+    private String words(Difference one, Choice choice, int otherRank) {
         String size = switch (one.objective()) {
-            case WEIGHT -> reader.mass(one.size());
-            case PRICE -> reader.money(Math.round(one.size()), currency);
+            case WEIGHT ->
+                reader.massBetween(choice.weightG(), offer.build(otherRank).weightG());
+            case PRICE -> reader.money(Math.round(one.size()), choice.currency());
             case SWING_WEIGHT -> reader.number(one.size(), 0);
             case DURABILITY, BALANCE, STYLE -> "";
         };

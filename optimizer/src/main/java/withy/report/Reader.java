@@ -52,6 +52,11 @@ public record Reader(QuantityText units, Locale locale) {
         return decimals(Markup.unbroken(units.mass(grams)));
     }
 
+    /** How much two masses differ as they are printed. */
+    String massBetween(double grams, double otherGrams) {
+        return decimals(Markup.unbroken(units.massBetween(grams, otherGrams)));
+    }
+
     /** A small part's weight. */
     String fine(double grams) {
         return decimals(Markup.unbroken(units.fineMass(grams)));

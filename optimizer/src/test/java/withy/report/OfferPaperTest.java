@@ -2,6 +2,7 @@ package withy.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -112,6 +113,27 @@ class OfferPaperTest {
         assertTrue(text.contains("dearer"), text);
     }
 
+    /** Who subtracts one printed weight from the other gets the difference that is told, however the two were rounded. */
+    @Test
+    void weightsDifferByWhatTheyDifferOnTheSheet() throws IOException {
+        int roundedApart = 0;
+        for (int hundredth = 0; hundredth < 10; hundredth++) {
+            Fixtures shop = shop().part("blank", "facts.weightG", 62 + hundredth / 100.0);
+            OfferSheet offer = offer(shop.part("heavy-grip", "facts.weightG", 30.05), "", 0);
+            double light = offer.builds().get(0).weightG();
+            double heavy = offer.builds().get(1).weightG();
+            String told = String.format(Locale.ROOT, "%.1f", tenths(heavy) / 10.0 - tenths(light) / 10.0);
+            String text = text(offer, Locale.UK);
+            assertTrue(text.contains("Against number 2 it is " + told + " g lighter"), told + " in " + text);
+            roundedApart += tenths(heavy - light) == tenths(heavy) - tenths(light) ? 0 : 1;
+        }
+        assertTrue(roundedApart > 0, "both ways of rounding came out alike");
+    }
+
+    private static long tenths(double grams) {
+        return Math.round(grams * 10);
+    }
+
     @Test
     void saysWhoAndWhatItIsForAsTheBriefDoes() throws Exception {
         Fixtures shop = shop().brief("customer", "Idris Penhale").brief("name", "Grayling in a weir pool");
@@ -122,6 +144,14 @@ class OfferPaperTest {
                 OfferFile.json(offer(shop, "", 40)).replaceFirst("\"name\" *: *\"Grayling in a weir pool\",", "");
         assertEquals("", OfferFile.read(older).name());
         assertEquals("Idris Penhale", OfferFile.read(older).customer());
+    }
+
+    @Test
+    void anOfferThatComparesWithABuildItDoesNotHaveIsRefused() {
+        String changed = OfferFile.json(offer(shop(), "", 40))
+                .replaceFirst("(?s)(\"against\" *: *\\[.*?\"rank\" *: *)\\d", "$19");
+        assertTrue(changed.matches("(?s).*\"rank\" *: *9.*"), changed);
+        assertThrows(OfferFile.Unreadable.class, () -> OfferFile.read(changed));
     }
 
     @Test
