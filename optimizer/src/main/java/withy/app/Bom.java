@@ -1,7 +1,6 @@
 package withy.app;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet.MaterialLine;
@@ -56,9 +55,7 @@ public record Bom(String currency, List<Line> lines) {
         Rod rod = Rod.measure(catalog, brief, choice);
         Costing costing = new Costing(catalog.rates());
         List<Line> lines = new ArrayList<>();
-        for (PartLine part : Sheets.parts(rod, costing).stream()
-                .sorted(Comparator.comparingInt(each -> BuildSheet.turnAtBench(each.station())))
-                .toList()) {
+        for (PartLine part : BuildSheet.atBench(Sheets.parts(rod, costing))) {
             if (part.count() > 0) {
                 lines.add(line(
                         catalog,

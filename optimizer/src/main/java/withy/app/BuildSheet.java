@@ -55,12 +55,16 @@ public record BuildSheet(
 
     /** Parts in the order they are taken to the bench: the blank, what goes on it from the butt up, then thread, finish and adhesive. */
     public List<PartLine> atBench() {
+        return atBench(parts);
+    }
+
+    static List<PartLine> atBench(List<PartLine> parts) {
         return parts.stream()
                 .sorted(Comparator.comparingInt(part -> turnAtBench(part.station())))
                 .toList();
     }
 
-    static int turnAtBench(String station) {
+    private static int turnAtBench(String station) {
         if (station.equals(Station.BLANK.key())) {
             return 0;
         }

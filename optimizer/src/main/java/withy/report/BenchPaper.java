@@ -1,25 +1,19 @@
 package withy.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.app.BenchSheet;
-import withy.app.BenchSheet.Bag;
 import withy.app.BenchSheet.GuideLine;
 import withy.app.BenchSheet.HandleLine;
 import withy.app.BenchSheet.Made;
 import withy.app.BenchSheet.Mix;
 import withy.app.BuildSheet.FigureLines;
 import withy.app.BuildSheet.LabourLine;
-import withy.app.BuildSheet.MaterialLine;
-import withy.app.BuildSheet.PartLine;
 import withy.app.PickSheet;
 import withy.explain.Phrases;
-import withy.rod.Station;
 
 /** The sheet over the bench. */
 public final class BenchPaper {
@@ -65,7 +59,7 @@ public final class BenchPaper {
                 .filter(caution -> !there.contains(caution))
                 .toList());
         page.kept(() -> handle(there)).kept(this::guides).kept(this::mixes).kept(this::work);
-        parts();
+        new BenchParts(bench, reader).write(page);
     }
 
     private void job() {
@@ -229,55 +223,6 @@ public final class BenchPaper {
                 balance == null ? BLANK : reader.length(balance)));
         page.kept(() -> page.heading(Phrases.of("paper.expected"))
                 .table(new Columns().word("what", 50).number("expected", 27).number("measured", 23), rows));
-    }
-
-    /** What is taken to the bench: pieces with what they should weigh, and how much of what is used by amount. */
-    private void parts() {
-        page.heading(Phrases.of("paper.parts"));
-        Bags bags = new Bags(bench.made());
-        Map<String, MaterialLine> amounts = new LinkedHashMap<>();
-        bench.build().materials().forEach(line -> amounts.put(line.what(), line));
-        List<List<String>> rows = new ArrayList<>();
-        for (PartLine part : bench.build().atBench()) {
-            Bag bag = bags.next(part.part());
-            Double read = bag == null ? null : bag.weightG();
-            MaterialLine used =
-                    amounts.remove(part.station().equals(Station.SEAT_ARBORS.key()) ? "arbors" : part.station());
-            String expected = used == null ? reader.fine(part.weightG()) : amount(used);
-            rows.add(List.of(
-                    part.station().startsWith("guide-")
-                            ? Phrases.of("bend.guide", part.station().substring("guide-".length()))
-                            : Phrases.of("station." + part.station()),
-                    part.name(),
-                    bench.bins().getOrDefault(part.part(), ""),
-                    part.part() + (bag == null ? "" : "#" + bag.number()),
-                    expected,
-                    used != null ? "" : read == null ? "______" : reader.fine(read)));
-        }
-        for (MaterialLine used : amounts.values()) {
-            rows.add(List.of(
-                    Phrases.of("paper.what." + used.what()),
-                    used.name(),
-                    used.part() == null ? "" : bench.bins().getOrDefault(used.part(), ""),
-                    used.part() == null ? "" : used.part(),
-                    amount(used),
-                    ""));
-        }
-        page.table(
-                new Columns()
-                        .word("part", 14)
-                        .word("made", 25)
-                        .word("bin", 11)
-                        .word("id", 28)
-                        .number("expected", 11)
-                        .number("measured", 11),
-                rows);
-    }
-
-    /** Pieces are told apart from grams. */
-    private String amount(MaterialLine used) {
-        String amount = reader.amount(used.amount(), used.unit());
-        return used.unit().equals("pieces") ? amount + "\u00a0×" : amount;
     }
 
     /** Those of some cautions that this rod gives cause for. */

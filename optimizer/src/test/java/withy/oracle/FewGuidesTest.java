@@ -18,8 +18,6 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import withy.brief.Brief;
-import withy.brief.BriefContext;
-import withy.brief.BriefReader;
 import withy.catalog.Catalog;
 import withy.catalog.CatalogReader;
 import withy.catalog.Part;
@@ -27,6 +25,7 @@ import withy.catalog.PartFacts;
 import withy.catalog.PartKind;
 import withy.catalog.sample.SampleCatalogs;
 import withy.fixture.Changed;
+import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
@@ -93,9 +92,7 @@ class FewGuidesTest {
         }
         Catalog few = wide.changed(facts, "three of each guide");
         for (String scenario : List.of("quay-squid-nice-wishes", "sea-trout-travel")) {
-            Path file = home.resolve("scenarios").resolve(scenario).resolve("brief.json");
-            Brief brief = BriefReader.read(file, new BriefContext(few.rates(), few.asOf()))
-                    .orThrow();
+            Brief brief = Scenarios.brief(scenario, few);
             AtomicLong steps = new AtomicLong();
             Watch watch = new Watch(() -> steps.incrementAndGet() > MOST_STEPS, (build, objectives, score) -> {});
             Solution solution = new Search(few).solve(Query.of(brief, Rulebook.standard()), watch);

@@ -226,7 +226,7 @@ final class RodCases {
                 .add("spare", Cases.Kind.WARNED, f -> byClearance(f.layout("guideCount", 9.0)))
                 .not("spare", Cases::legal)
                 .flag("spacing", Cases::legal, f -> f.layout("guideCount", 15))
-                // on a spool of 46 mm the second guide would stand on the joint, and the stripper cannot follow it
+                // on a spool of 45.5 mm the second guide would stand on the joint, and the stripper cannot follow it
                 .soft("growth", brief("reel.lipDiameterMm"), 40, 45.72, 45.5)
                 .number("stripper-ring", part("guide-20", "ringIdMm"), 16.2, 13.5, 13.4)
                 .not("stripper-ring", Fixtures::casting)

@@ -3,7 +3,6 @@ package withy.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,11 +11,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import withy.brief.Brief;
 import withy.brief.BriefContext;
 import withy.brief.BriefOverrides;
-import withy.brief.BriefReader;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.catalog.sample.SampleCatalogs;
+import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
@@ -30,8 +29,7 @@ class ArborChoiceTest {
     void anArborThatMustBeInIsLookedAt(String scenario) throws Exception {
         Catalog catalog = SampleCatalogs.bench();
         BriefContext context = new BriefContext(catalog.rates(), catalog.asOf());
-        Path file = Path.of(System.getProperty("withy.home", "..")).resolve("scenarios/" + scenario + "/brief.json");
-        Brief brief = BriefReader.read(file, context).orThrow();
+        Brief brief = Scenarios.brief(scenario, catalog);
         int possible = 0;
         for (Part arbor : catalog.all(PartKind.ARBOR)) {
             BriefOverrides with =

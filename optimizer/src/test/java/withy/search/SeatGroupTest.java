@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -14,14 +13,13 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import withy.brief.BriefContext;
-import withy.brief.BriefReader;
 import withy.catalog.Arbor;
 import withy.catalog.Catalog;
 import withy.catalog.Hood;
 import withy.catalog.Part;
 import withy.catalog.ReelSeat;
 import withy.catalog.sample.SampleCatalogs;
+import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
@@ -62,9 +60,7 @@ class SeatGroupTest {
         Catalog catalog = thinWalled(SampleCatalogs.bench());
         return Stream.of("kayak-estuary", "tiny-stream-ultralight", "beach-surf")
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
-                    Path brief = Path.of(System.getProperty("withy.home"), "scenarios", name, "brief.json");
-                    BriefContext context = new BriefContext(catalog.rates(), catalog.asOf());
-                    check(catalog, Query.of(BriefReader.read(brief, context).brief(), Rulebook.standard()));
+                    check(catalog, Query.of(Scenarios.brief(name, catalog), Rulebook.standard()));
                 }));
     }
 

@@ -2,19 +2,16 @@ package withy.search;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import withy.brief.Brief;
 import withy.brief.Brief.HandleForm;
-import withy.brief.BriefContext;
-import withy.brief.BriefReader;
 import withy.catalog.Catalog;
 import withy.catalog.sample.SampleCatalogs;
+import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
@@ -25,7 +22,6 @@ import withy.rules.Rulebook;
 
 /** No thread's train costs less than is said of it before it is worked: told for every thread, whichever comes first, by the exact trains. */
 class TrainLeastTest {
-    private static final Path SCENARIOS = Path.of(System.getProperty("withy.home"), "scenarios");
     private static final int PRICES = 40;
     private static final int MOST_SITES = 3;
 
@@ -42,10 +38,7 @@ class TrainLeastTest {
                         "beach-surf")
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
                     Catalog catalog = SampleCatalogs.wide();
-                    BriefContext shop = new BriefContext(catalog.rates(), catalog.asOf());
-                    Brief brief = BriefReader.read(SCENARIOS.resolve(name).resolve("brief.json"), shop)
-                            .orThrow();
-                    Task task = SmallShop.task(catalog, Query.of(brief, Rulebook.standard()));
+                    Task task = SmallShop.task(catalog, Query.of(Scenarios.brief(name, catalog), Rulebook.standard()));
                     Random random = new Random(name.hashCode());
                     task.ground.sites().stream()
                             .filter(site -> !site.ends().isEmpty())
