@@ -93,11 +93,11 @@ public final class BenchPage implements LocalPage {
         server.post("/jobs", jobs::begin);
         server.get("/jobs/{job}", jobs::one);
         server.post("/jobs/{job}", new JobActs(pages, jobs)::act);
-        ScalePage scale = new ScalePage(pages);
+        StockPage stock = new StockPage(pages);
+        ScalePage scale = new ScalePage(pages, stock);
         server.get("/weigh", scale::all);
         server.get("/jobs/{job}/scale", scale::job);
         server.post("/weigh", scale::weigh);
-        StockPage stock = new StockPage(pages);
         server.get("/stock", stock::all);
         server.get("/stock/{part}", stock::one);
         server.post("/stock/{part}", stock::book);

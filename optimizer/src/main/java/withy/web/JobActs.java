@@ -4,16 +4,21 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.ScaleReading;
+import withy.rod.Station;
 import withy.units.LengthUnit;
 import withy.units.Quantities;
 import withy.web.ShopView.Stand;
 
 /** What is done with a job. What is odd, or can't be undone, is asked back first. */
 final class JobActs {
+    /** A rod's weight as it may be typed. */
+    private static final String RIGHT_WEIGHT = "100.2 g";
+
     private final Pages pages;
     private final JobsPage jobs;
 
@@ -29,6 +34,15 @@ final class JobActs {
     /** The next thing that was done, unless another window did something since. */
     void act(Context ctx) {
         long job = Pages.job(ctx);
+        try {
+            act(ctx, job);
+        } catch (Slip.Fault fault) {
+            ctx.status(422);
+            jobs.one(ctx, job, Slip.of(ctx, fault));
+        }
+    }
+
+    private void act(Context ctx, long job) {
         boolean asked = !Sure.told(ctx)
                 && switch (Pages.told(ctx, "do")) {
                     case "weighed" -> ask(ctx, job, "scale.sure", doubt(ctx, job));
@@ -57,7 +71,11 @@ final class JobActs {
     private boolean ask(Context ctx, long job, String key, @Nullable String question) {
         if (question != null) {
             List<String> kept = List.of("do", "revision", "weight", "balance");
-            Sure.ask(pages, ctx, key, "jobs", question, "/jobs/" + job, kept);
+            String ticks = ctx.formParams("station").stream()
+                    .filter(station -> Station.parse(station) != null)
+                    .map(station -> "station=" + station)
+                    .collect(Collectors.joining("&"));
+            Sure.ask(pages, ctx, key, "jobs", question, "/jobs/" + job + (ticks.isEmpty() ? "" : "?" + ticks), kept);
         }
         return question != null;
     }
@@ -80,7 +98,7 @@ final class JobActs {
 
     private @Nullable String doubt(Context ctx, long job) {
         JobAnswer.Foretold foretold = desk().show(job).predicted();
-        long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
+        long mg = weight(ctx);
         return foretold == null
                 ? null
                 : ScaleReading.doubt(
@@ -93,7 +111,7 @@ final class JobActs {
             case "accept" -> desk().accept(job, JobsPage.number(Pages.told(ctx, "rank")));
             case "glue" -> desk().glue(job, glued(ctx));
             case "built" -> desk().built(job);
-            case "weighed" -> desk().weighed(job, ScaleReading.milligrams(Pages.told(ctx, "weight")), balance(ctx));
+            case "weighed" -> desk().weighed(job, weight(ctx), balance(ctx));
             case "close" -> desk().close(job);
             case "cancel" -> desk().cancel(job, "");
             default -> throw new Refusal(422, Words.say("change.unknown", what));
@@ -103,15 +121,22 @@ final class JobActs {
     private static Set<String> glued(Context ctx) {
         Set<String> stations = new TreeSet<>(ctx.formParams("station"));
         if (stations.isEmpty()) {
-            throw new Refusal(422, Words.say("jobs.noStation"));
+            throw new Slip.Fault("station", Words.say("jobs.noStation"));
         }
         return stations;
     }
 
+    private static long weight(Context ctx) {
+        return Slip.read(ctx, "weight", RIGHT_WEIGHT, ScaleReading::milligrams);
+    }
+
     private static @Nullable Double balance(Context ctx) {
-        String told = Pages.told(ctx, "balance");
-        return told.isBlank()
+        return Pages.told(ctx, "balance").isBlank()
                 ? null
-                : Quantities.length(told, LengthUnit.MILLIMETRE).mm();
+                : Slip.read(
+                        ctx,
+                        "balance",
+                        "",
+                        told -> Quantities.length(told, LengthUnit.MILLIMETRE).mm());
     }
 }

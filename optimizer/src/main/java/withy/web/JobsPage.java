@@ -108,7 +108,12 @@ final class JobsPage {
     }
 
     void one(Context ctx) {
-        pages.html(ctx, "job", view(desk().show(Pages.job(ctx))));
+        one(ctx, Pages.job(ctx), Slip.ticked(ctx, "station"));
+    }
+
+    /** A job with what was typed about it and can't be booked. */
+    void one(Context ctx, long job, Slip slip) {
+        pages.html(ctx, "job", view(desk().show(job), slip));
     }
 
     static void unchanged(JobAnswer now, String revision) {
@@ -117,7 +122,7 @@ final class JobsPage {
         }
     }
 
-    private JobView view(JobAnswer job) {
+    private JobView view(JobAnswer job, Slip slip) {
         var units = pages.bench().units();
         List<JobAnswer.OfferLine> offers = job.offers();
         JobAnswer.OfferLine last = offers.isEmpty() ? null : offers.get(offers.size() - 1);
@@ -161,7 +166,8 @@ final class JobsPage {
                 job.history().stream()
                         .map(e -> e.day() + "  " + JobText.event(e))
                         .toList(),
-                job.state().equals("accepted"));
+                job.state().equals("accepted"),
+                slip);
     }
 
     List<Stand> stations(JobAnswer job) {

@@ -19,6 +19,7 @@ import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.shop.Piece;
 import withy.shop.Shop;
+import withy.shop.ShopFault;
 import withy.web.ShopView.JobLine;
 import withy.web.ShopView.PieceLine;
 import withy.web.ShopView.ScaleView;
@@ -28,16 +29,27 @@ final class ScalePage {
     /** Parts shown of those found. */
     private static final int MOST_FOUND = 30;
 
+    /** Fields of the form. */
+    private static final String WEIGHT = "weight";
+
+    private static final String NEXT = "next";
+
     private static final Pattern PIECE = Pattern.compile("(.+)#(\\d{1,6})");
 
     private final Pages pages;
+    private final StockPage stock;
 
-    ScalePage(Pages pages) {
+    ScalePage(Pages pages, StockPage stock) {
         this.pages = pages;
+        this.stock = stock;
     }
 
     /** Whose pieces are to be weighed, any part by a few letters of its name, and how far lists were off so far. */
     void all(Context ctx) {
+        all(ctx, Pages.asked(ctx, "piece"), Slip.NONE);
+    }
+
+    private void all(Context ctx, String asked, Slip slip) {
         Workshop workshop = pages.bench().workshop();
         List<JobLine> jobs = JobsAnswer.of(workshop).jobs().stream()
                 .filter(line -> line.state().equals("accepted"))
@@ -54,7 +66,6 @@ final class ScalePage {
                 .toList();
         String query = Pages.asked(ctx, "q");
         List<Part> found = query.isEmpty() ? List.of() : found(query);
-        String asked = Pages.asked(ctx, "piece");
         String chosen = asked.isEmpty() && (found.size() == 1 || isPiece(query)) ? only(found, query) : asked;
         int shown = Math.min(MOST_FOUND, found.size());
         pages.html(
@@ -75,7 +86,8 @@ final class ScalePage {
                                 .map(part -> line(part, null, null))
                                 .toList(),
                         found.size() - shown,
-                        booked(Pages.asked(ctx, "weighed"))));
+                        booked(Pages.asked(ctx, "weighed")),
+                        slip));
     }
 
     private static String only(List<Part> found, String query) {
@@ -146,7 +158,11 @@ final class ScalePage {
 
     /** The pieces of one job; those first that leave its weight most open. */
     void job(Context ctx) {
-        JobAnswer job = new JobDesk(pages.bench().workshop()).show(Pages.job(ctx));
+        job(ctx, Pages.job(ctx), ctx.queryParam("piece"), Slip.NONE);
+    }
+
+    private void job(Context ctx, long number, @Nullable String asked, Slip slip) {
+        JobAnswer job = new JobDesk(pages.bench().workshop()).show(number);
         List<PieceLine> pieces = job.pieces().stream()
                 .filter(piece -> piece.state().equals("shelf") || piece.state().equals("used"))
                 .sorted(Comparator.comparingDouble(this::toleranceG)
@@ -155,7 +171,6 @@ final class ScalePage {
                         .thenComparing(Piece::number))
                 .map(this::line)
                 .toList();
-        String asked = ctx.queryParam("piece");
         pages.html(
                 ctx,
                 "scale",
@@ -172,7 +187,8 @@ final class ScalePage {
                         "",
                         List.of(),
                         0,
-                        ""));
+                        "",
+                        slip));
     }
 
     private double toleranceG(Piece piece) {
@@ -235,15 +251,43 @@ final class ScalePage {
         Matcher numbered = PIECE.matcher(told);
         Part part = named(numbered.matches() ? numbered.group(1) : told);
         Integer number = numbered.matches() ? Integer.valueOf(numbered.group(2)) : null;
-        long mg = ScaleReading.milligrams(Pages.told(ctx, "weight"));
+        try {
+            weigh(ctx, part, number);
+        } catch (Slip.Fault fault) {
+            ctx.status(422);
+            String piece = part.id() + (number == null ? "" : "#" + number);
+            again(ctx, part, piece, Slip.of(ctx, fault));
+        }
+    }
+
+    /** The page it was typed on, with what was typed. */
+    private void again(Context ctx, Part part, String piece, Slip slip) {
+        String job = ofJob(ctx);
+        if (!job.isEmpty()) {
+            job(ctx, Long.parseLong(job), piece, slip);
+        } else if (Pages.told(ctx, NEXT).equals("any")) {
+            all(ctx, piece, slip);
+        } else {
+            stock.one(ctx, part, slip);
+        }
+    }
+
+    private static String ofJob(Context ctx) {
         String job = Pages.told(ctx, "job");
-        String back = job.matches("[1-9]\\d{0,8}") ? "/jobs/" + job + "/scale" : "";
+        return job.matches("[1-9]\\d{0,8}") ? job : "";
+    }
+
+    private void weigh(Context ctx, Part part, @Nullable Integer number) {
+        String right = pages.bench().units().fineMass(part.facts().weightG());
+        long mg = Slip.read(ctx, WEIGHT, right, ScaleReading::milligrams);
+        String job = ofJob(ctx);
+        String back = job.isEmpty() ? "" : "/jobs/" + job + "/scale";
         String doubt = ScaleReading.doubt(part, mg, pages.bench().units());
-        boolean next = Pages.told(ctx, "next").equals("any");
+        boolean next = Pages.told(ctx, NEXT).equals("any");
         if (doubt != null && !Sure.told(ctx)) {
             String piece = "?piece=" + part.id() + (number == null ? "" : "%23" + number);
             String again = !back.isEmpty() ? back + piece : next ? "/weigh" + piece : "/stock/" + part.id();
-            Sure.ask(pages, ctx, "scale.sure", "weigh", doubt, again, List.of("piece", "weight", "job", "next"));
+            Sure.ask(pages, ctx, "scale.sure", "weigh", doubt, again, List.of("piece", WEIGHT, "job", NEXT));
             return;
         }
         pages.once(ctx, () -> {
@@ -251,6 +295,8 @@ final class ScalePage {
                 Piece piece = shop.scale().weigh(part.id(), number, mg).piece();
                 String there = next ? "/weigh?weighed=" + part.id() + "%23" + piece.number() : "/stock/" + part.id();
                 return back.isEmpty() ? there : back;
+            } catch (ShopFault fault) {
+                throw Slip.of(fault, WEIGHT, part);
             }
         });
     }

@@ -35,6 +35,7 @@ public final class ShopView {
      * @param warnings what to look at
      * @param history what was done
      * @param scalable true where its pieces can be weighed
+     * @param slip what was typed and can't be booked
      */
     public record JobView(
             Frame frame,
@@ -51,7 +52,8 @@ public final class ShopView {
             List<Lost> missing,
             List<String> warnings,
             List<String> history,
-            boolean scalable) {
+            boolean scalable,
+            Slip slip) {
         public JobView {
             offers = List.copyOf(offers);
             stations = List.copyOf(stations);
@@ -86,6 +88,7 @@ public final class ShopView {
      * @param found parts of that name, each as if it were a piece
      * @param more how many were left out
      * @param weighed what was weighed last, or empty
+     * @param slip what was typed and can't be booked
      */
     public record ScaleView(
             Frame frame,
@@ -100,7 +103,8 @@ public final class ShopView {
             String query,
             List<PieceLine> found,
             int more,
-            String weighed) {
+            String weighed,
+            Slip slip) {
         public ScaleView {
             found = List.copyOf(found);
             pieces = List.copyOf(pieces);
@@ -147,7 +151,8 @@ public final class ShopView {
             String price,
             String due,
             List<String> pieces,
-            List<String> ledger) {
+            List<String> ledger,
+            Slip slip) {
         public PartView {
             pieces = List.copyOf(pieces);
             ledger = List.copyOf(ledger);

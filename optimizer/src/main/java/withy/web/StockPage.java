@@ -1,6 +1,7 @@
 package withy.web;
 
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import withy.app.StockAnswer;
@@ -8,7 +9,9 @@ import withy.app.Workshop;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.explain.Phrases;
+import withy.shop.Movement;
 import withy.shop.Shop;
+import withy.shop.ShopFault;
 import withy.shop.Stock;
 import withy.units.Dates;
 import withy.web.BriefView.Option;
@@ -20,6 +23,11 @@ import withy.web.ShopView.StockView;
 final class StockPage {
     private static final int MOST_LINES = 60;
     private static final int MOST_LEDGER = 12;
+
+    /** Fields of the form. */
+    private static final String PIECES = "pieces";
+
+    private static final String DUE = "due";
 
     private final Pages pages;
 
@@ -68,7 +76,11 @@ final class StockPage {
     }
 
     void one(Context ctx) {
-        Part part = pages.part(ctx);
+        one(ctx, pages.part(ctx), Slip.NONE);
+    }
+
+    /** A part with what was typed about it and can't be booked. */
+    void one(Context ctx, Part part, Slip slip) {
         Workshop workshop = pages.bench().workshop();
         StockAnswer answer = StockAnswer.one(workshop, part.id());
         Part known = pages.bench().memory().of(workshop).catalog().find(part.id());
@@ -88,9 +100,32 @@ final class StockPage {
                         answer.pieces().stream().map(this::piece).toList(),
                         answer.movements().stream()
                                 .limit(MOST_LEDGER)
-                                .map(m ->
-                                        m.day() + "  " + m.reason() + (m.note().isEmpty() ? "" : ": " + m.note()))
-                                .toList()));
+                                .map(StockPage::moved)
+                                .toList(),
+                        slip));
+    }
+
+    /** A line of the ledger: what happened, how many went where, for which job, and the note. */
+    private static String moved(Movement line) {
+        List<String> told = new ArrayList<>();
+        add(told, "moved.shelf", line.shelf());
+        add(told, "moved.promised", line.promised());
+        add(told, "moved.ordered", line.ordered());
+        Long job = line.job();
+        if (job != null) {
+            told.add(Words.say("piece.job", job));
+        }
+        if (!line.note().isEmpty()) {
+            told.add(line.note());
+        }
+        String what = line.day() + "  " + Phrases.of("text.stock.reason." + line.reason());
+        return told.isEmpty() ? what : what + ": " + String.join(", ", told);
+    }
+
+    private static void add(List<String> told, String key, int pieces) {
+        if (pieces != 0) {
+            told.add(Words.say(key, (pieces > 0 ? "+" : "−") + Math.abs(pieces)));
+        }
     }
 
     private String piece(withy.shop.Piece piece) {
@@ -104,31 +139,57 @@ final class StockPage {
     void book(Context ctx) {
         Part part = pages.part(ctx);
         String what = Pages.told(ctx, "do");
-        pages.once(ctx, () -> {
-            try (Shop shop = pages.bench().workshop().open()) {
-                booked(ctx, shop.stock(), part, what);
-            }
-            return (what.equals("out") ? "/out/" : "/stock/") + part.id();
-        });
+        try {
+            pages.once(ctx, () -> {
+                booked(ctx, part, what);
+                return (what.equals("out") ? "/out/" : "/stock/") + part.id();
+            });
+        } catch (Slip.Fault fault) {
+            ctx.status(422);
+            one(ctx, part, Slip.of(ctx, fault));
+        }
     }
 
-    private static void booked(Context ctx, Stock stock, Part part, String what) {
-        String id = part.id();
+    private void booked(Context ctx, Part part, String what) {
+        LocalDate day = pages.bench().workshop().day();
+        LocalDate due = what.equals("order") ? due(ctx, day) : day;
+        int pieces = what.equals("out") ? 0 : number(ctx, what.equals("count") ? 0 : 1);
+        try (Shop shop = pages.bench().workshop().open()) {
+            booked(shop.stock(), part.id(), what, pieces, due);
+        } catch (ShopFault fault) {
+            throw Slip.of(fault, PIECES, part);
+        }
+    }
+
+    private static void booked(Stock stock, String part, String what, int pieces, LocalDate due) {
         switch (what) {
-            case "out" -> stock.count(id, 0, Words.say("stock.out.note"));
-            case "count" -> stock.count(id, number(ctx), "");
-            case "receive" -> stock.receive(id, number(ctx), "");
-            case "broken" -> stock.broken(id, number(ctx), "");
-            case "order" -> stock.order(id, number(ctx), Dates.date(Pages.told(ctx, "due")), "");
+            case "out" -> stock.count(part, 0, Words.say("stock.out.note"));
+            case "count" -> stock.count(part, pieces, "");
+            case "receive" -> stock.receive(part, pieces, "");
+            case "broken" -> stock.broken(part, pieces, "");
+            case "order" -> stock.order(part, pieces, due, "");
             default -> throw new Refusal(422, Words.say("change.unknown", what));
         }
     }
 
-    private static int number(Context ctx) {
-        String told = Pages.told(ctx, "pieces").strip();
-        if (!told.matches("\\d{1,5}")) {
-            throw new Refusal(422, Words.say("page.number", told));
+    /** What is ordered comes today or later. */
+    private static LocalDate due(Context ctx, LocalDate today) {
+        LocalDate due = Slip.read(ctx, DUE, today.toString(), Dates::date);
+        if (due.isBefore(today)) {
+            throw new Slip.Fault(DUE, Words.say("slip.past", due, today));
         }
-        return Integer.parseInt(told);
+        return due;
+    }
+
+    private static int number(Context ctx, int least) {
+        String told = Slip.read(ctx, PIECES, "3", String::strip);
+        if (!told.matches("\\d{1,5}")) {
+            throw new Slip.Fault(PIECES, Words.say("slip.pieces", told));
+        }
+        int pieces = Integer.parseInt(told);
+        if (pieces < least) {
+            throw new Slip.Fault(PIECES, Words.say("slip.nought"));
+        }
+        return pieces;
     }
 }
