@@ -56,7 +56,7 @@ final class Why {
 
     private static void work(Job job, Inquiry inquiry, Set<String> part, Found first, @Nullable Found lightest) {
         switch (job) {
-            case REASON -> WhyNot.reason(inquiry, part);
+            case REASON -> WhyNot.soonest(inquiry, part);
             case FLIPS -> WhyNot.of(inquiry, part);
             case LEDGER -> Ledger.of(inquiry, first);
             default -> Curve.of(inquiry, first, lightest == null ? first : lightest, point -> {});

@@ -63,6 +63,31 @@ final class Refused {
                 rules(breaches));
     }
 
+    /** What brief and parts alone say, where that is what is told first: it needs no search. Null where it is not. */
+    @Nullable
+    Finding atOnce(@Nullable Found first) {
+        List<Own> own = crowd().isEmpty() ? Outright.own(inquiry, parts) : List.of();
+        List<Breach> breaches = own.stream().map(Own::breach).toList();
+        Breach main = breaches.stream()
+                .filter(breach -> !breach.verdict().rule().equals(STOCK) && names(breach))
+                .findFirst()
+                .orElse(null);
+        if (main == null) {
+            return null;
+        }
+        List<Breach> also = breaches.stream().filter(b -> b != main).toList();
+        List<Conflict.Asked> forcing = forcing(main, own, Set.of());
+        return finding(
+                Outcome.BREAKS_RULE,
+                broken(first, main, forcing),
+                first,
+                null,
+                main,
+                also,
+                forcing,
+                rules(breaches));
+    }
+
     /** What is told first: what a rule has against the parts themselves before what it has against others, the shelf last. */
     private Breach main(List<Breach> breaches) {
         List<Breach> ruled =

@@ -30,10 +30,20 @@ public final class WhyNot {
         return of(inquiry, parts, reason -> {});
     }
 
-    /** The same; the reason is told as soon as it is known, before what would have to change is looked for. */
+    /**
+     * The same; the reason is told as soon as it is known, before what would have to change is looked for. Of parts that the brief alone refuses only that is told
+     * then: what else stands in their way comes with the answer.
+     */
     public static Finding of(Inquiry inquiry, Set<String> parts, Consumer<Finding> reason) {
-        Finding finding = reason(inquiry, parts);
-        reason.accept(finding);
+        Finding soon = atOnce(inquiry, parts);
+        Finding finding;
+        if (soon != null) {
+            reason.accept(soon);
+            finding = reason(inquiry, parts);
+        } else {
+            finding = reason(inquiry, parts);
+            reason.accept(finding);
+        }
         return switch (finding.outcome()) {
             case CHOSEN, EQUAL -> finding;
             case DOMINATED, LOSES -> finding.with(Flips.of(inquiry, finding));
@@ -48,6 +58,17 @@ public final class WhyNot {
         return first == null || opponent == null || first.build().holds(parts)
                 ? List.of()
                 : TradeOffs.between(opponent.side(0), first.side(1), inquiry.units());
+    }
+
+    /** What {@link #of} tells first: the outcome and the sentence of the whole answer. */
+    public static Finding soonest(Inquiry inquiry, Set<String> parts) {
+        Finding soon = atOnce(inquiry, parts);
+        return soon == null ? reason(inquiry, parts) : soon;
+    }
+
+    /** What brief and parts alone say against them; null where they say nothing. */
+    private static @Nullable Finding atOnce(Inquiry inquiry, Set<String> parts) {
+        return new Refused(new PartsIn(inquiry, new TreeSet<>(parts))).atOnce(inquiry.first());
     }
 
     /** The same without looking for what would have to change. */

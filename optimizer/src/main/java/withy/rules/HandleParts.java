@@ -33,9 +33,6 @@ import withy.rod.Station;
  * </pre>
  */
 final class HandleParts implements Rule {
-    /** Least bare blank of a split handle, mm (handbook, rule 13). */
-    static final double BARE_MM = 30;
-
     private final boolean anyHand;
 
     HandleParts() {
@@ -147,7 +144,7 @@ final class HandleParts implements Rule {
         bench.atLeast(
                 "bare-blank",
                 bare,
-                BARE_MM,
+                Seams.BARE_MM,
                 Unit.MM,
                 buttGrip.part().id(),
                 rearGrip.part().id());

@@ -19,6 +19,8 @@ import withy.rod.Station;
  * </pre>
  */
 public record Seams(Rulebook rules) {
+    /** Least bare blank between the grips of a split handle, mm (handbook, rule 13). */
+    public static final double BARE_MM = 30;
 
     /** Rear face of a grip. */
     public static Face rearOf(Station station, Grip grip) {

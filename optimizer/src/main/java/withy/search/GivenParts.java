@@ -23,9 +23,9 @@ final class GivenParts {
         this.shelf = shelf;
     }
 
-    /** False where one of them, or what must stand beside it, goes nowhere on a blank. */
+    /** False where one of them, or what must stand beside it, goes nowhere on a blank, or there is no room for a handle. */
     boolean mayStand(BlankShape shape) {
-        if (shelf.seats.length == 0 || shelf.rears.length == 0) {
+        if (shelf.seats.length == 0 || shelf.rears.length == 0 || !shelf.room.somewhere()) {
             return false;
         }
         for (Station station : shelf.stations.given().keySet()) {
@@ -36,9 +36,12 @@ final class GivenParts {
         return true;
     }
 
-    /** False where a check that is given goes nowhere with the reel foot at one place. */
+    /** False where there is no room for a handle with the reel foot at one place, or a check that is given goes nowhere then. */
     boolean mayStand(Setting setting) {
         int foot = setting.footMm();
+        if (!shelf.room.at(foot)) {
+            return false;
+        }
         for (Station station : shelf.stations.given().keySet()) {
             if (isCheck(station) && !goes(station, setting.shape(), foot, foot)) {
                 return false;

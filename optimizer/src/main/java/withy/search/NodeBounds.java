@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import withy.brief.Brief.HandleForm;
 import withy.rod.Layout;
@@ -86,7 +87,7 @@ final class NodeBounds {
                 return true;
             }
             for (int foot : ground.feet) {
-                for (Stand stand : node.site().stands(handleAt(node, foot, form))) {
+                for (Stand stand : stands(node, foot, form)) {
                     if (stand.seatFits()) {
                         return true;
                     }
@@ -96,9 +97,13 @@ final class NodeBounds {
         return false;
     }
 
-    private Setting handleAt(Node node, int foot, HandleForm form) {
+    /** The handle's side of a layout; none where there is no room for one. */
+    private List<Stand> stands(Node node, int foot, HandleForm form) {
+        if (!node.site().shelf(form).room.at(foot)) {
+            return List.of();
+        }
         Layout layout = new Layout(node.shape().blank().id(), foot, form, Station.MOST_GUIDES);
-        return Setting.of(ground.catalog, ground.brief, node.shape(), layout);
+        return node.site().stands(Setting.of(ground.catalog, ground.brief, node.shape(), layout));
     }
 
     /** False where no handle goes on a blank wherever the reel stands. */
@@ -109,7 +114,7 @@ final class NodeBounds {
         // furthest from the butt there is room for any grips
         for (int f = ground.feet.size() - 1; f >= 0; f--) {
             for (HandleForm form : HandleForm.values()) {
-                for (Stand stand : node.site().stands(handleAt(node, ground.feet.get(f), form))) {
+                for (Stand stand : stands(node, ground.feet.get(f), form)) {
                     if (stand.holds(k, node.leastClass())) {
                         return true;
                     }
@@ -173,7 +178,10 @@ final class NodeBounds {
         return least;
     }
 
-    private static long handle(Node node, HandleForm form, Linear k) {
+    private long handle(Node node, HandleForm form, Linear k) {
+        if (!node.site().shelf(form).room.somewhere()) {
+            return TrainGraph.NONE;
+        }
         PriceList list = node.site().shelf(form).priced(k);
         BlankPrices prices = node.stage() == Node.Stage.LISTED ? list.onAny() : list.on(node.shape());
         return prices.handle(node.leastClass());

@@ -62,6 +62,8 @@ final class Shelf {
     final OneSeat oneSeat;
     /** What is told of parts that are given. */
     final GivenParts given;
+    /** Where the reel foot may stand by the lengths of what lies here. */
+    final Room room;
 
     private final Map<Station, int[]> checksFor = new HashMap<>();
     private final Map<String, BitSet> caps = new HashMap<>();
@@ -87,9 +89,15 @@ final class Shelf {
         // a full handle has no place for a butt grip that is asked for
         boolean buttGripGiven = stations.givenAt(Station.BUTT_GRIP) != null;
         List<Grip> full = buttGripGiven ? List.of() : ground.fullGrips;
-        this.rears = cuts(Station.REAR_GRIP, split ? ground.rearGrips : full, refusal);
-        this.butts = cuts(Station.BUTT_GRIP, split ? ground.buttGrips : List.of(), refusal);
-        this.fores = cuts(Station.FORE_GRIP, ground.foreGrips, refusal);
+        Mates mates = Mates.of(
+                this,
+                cuts(Station.REAR_GRIP, split ? ground.rearGrips : full, refusal),
+                cuts(Station.BUTT_GRIP, split ? ground.buttGrips : List.of(), refusal),
+                cuts(Station.FORE_GRIP, ground.foreGrips, refusal),
+                mustHaveForeGrip());
+        this.rears = mates.rears();
+        this.butts = mates.butts();
+        this.fores = mates.fores();
         this.seats = ground.seats.stream()
                 .filter(seat -> stations.allows(Station.SEAT, seat))
                 .filter(seat ->
@@ -122,6 +130,7 @@ final class Shelf {
         this.checkPlaces = new CheckPlaces(this);
         this.oneSeat = new OneSeat(this);
         this.given = new GivenParts(this);
+        this.room = new Room(this);
     }
 
     private Cut[] cuts(Station station, List<Grip> grips, Refusal refusal) {

@@ -207,13 +207,15 @@ final class Site {
         return known;
     }
 
-    /** Every layout. */
+    /** Every layout that leaves room for a handle. */
     List<Layout> layouts() {
         List<Layout> layouts = new ArrayList<>();
         for (int count : counts()) {
             for (int foot : ground.feet) {
                 for (HandleForm form : HandleForm.values()) {
-                    layouts.add(new Layout(shape.blank().id(), foot, form, count));
+                    if (shelf(form).room.at(foot)) {
+                        layouts.add(new Layout(shape.blank().id(), foot, form, count));
+                    }
                 }
             }
         }

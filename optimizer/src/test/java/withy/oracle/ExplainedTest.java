@@ -148,6 +148,7 @@ class ExplainedTest {
     private static void whyNot(String told, SmallShop.Case shop, String id) {
         Finding finding = WhyNot.of(inquiry(shop.catalog(), shop.query().brief()), Set.of(id));
         SEEN.add(finding.outcome());
+        soonest(told, shop, id, finding);
         grounds(told, shop, finding);
         List<Legal> all = new Enumeration(shop.catalog(), shop.query(), true).legal();
         List<Legal> with = new Enumeration(shop.catalog(), shop.query().forcing(Set.of(id)), true).legal();
@@ -158,6 +159,17 @@ class ExplainedTest {
         for (Flip flip : finding.flips()) {
             flip(told + ", " + flip, shop, id, finding, flip);
         }
+    }
+
+    /** What is told first is a part of the whole answer. */
+    private static void soonest(String told, SmallShop.Case shop, String id, Finding finding) {
+        Finding soonest = WhyNot.soonest(inquiry(shop.catalog(), shop.query().brief()), Set.of(id));
+        assertEquals(finding.outcome(), soonest.outcome(), told);
+        assertEquals(finding.sentence(), soonest.sentence(), told);
+        assertEquals(finding.breach(), soonest.breach(), told);
+        assertEquals(finding.forcedBy(), soonest.forcedBy(), told);
+        assertTrue(finding.alsoBroken().containsAll(soonest.alsoBroken()), told);
+        assertTrue(finding.grounds().containsAll(soonest.grounds()), told);
     }
 
     private static SmallShop.Case refusing(SmallShop.Case shop, Part part) {
