@@ -1,5 +1,7 @@
 package withy.explain;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Reel;
@@ -22,5 +24,13 @@ final class AnyReel {
             }
         }
         return one.withRulebook(inquiry.rulebooks().anyReel(one.rulebook()));
+    }
+
+    /** Those with one reel before the others. */
+    static List<Query> likeliestFirst(Set<Query> questions, @Nullable Reel likely) {
+        return questions.stream()
+                .sorted(Comparator.comparing(
+                        (Query question) -> !question.brief().reel().equals(likely)))
+                .toList();
     }
 }

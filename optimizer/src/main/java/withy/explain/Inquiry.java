@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
+import withy.brief.Brief.Reel;
 import withy.brief.Objective;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
@@ -52,6 +53,8 @@ public final class Inquiry {
     private final Rulebooks rulebooks = new Rulebooks();
     private volatile boolean open;
     private volatile @Nullable Setting last;
+    /** With which something was possible. */
+    private @Nullable Reel lastReel;
 
     /**
      * @param catalog the shop
@@ -162,7 +165,16 @@ public final class Inquiry {
     /** True where some build answers one of several questions. Where no handle goes on with any of their reels, none of them is asked. */
     boolean possible(Set<Query> questions) {
         Query loose = questions.size() > 1 ? AnyReel.of(this, questions) : null;
-        return (loose == null || mayHold(loose)) && questions.stream().anyMatch(this::possible);
+        if (loose != null && !mayHold(loose)) {
+            return false;
+        }
+        for (Query question : AnyReel.likeliestFirst(questions, lastReel)) {
+            if (possible(question)) {
+                lastReel = question.brief().reel();
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean mayHold(Query query) {

@@ -78,14 +78,7 @@ final class Refused {
         List<Breach> also = breaches.stream().filter(b -> b != main).toList();
         List<Conflict.Asked> forcing = forcing(main, own, Set.of());
         return finding(
-                Outcome.BREAKS_RULE,
-                broken(first, main, forcing),
-                first,
-                null,
-                main,
-                also,
-                forcing,
-                rules(breaches));
+                Outcome.BREAKS_RULE, broken(first, main, forcing), first, null, main, also, forcing, rules(breaches));
     }
 
     /** What is told first: what a rule has against the parts themselves before what it has against others, the shelf last. */

@@ -9,11 +9,16 @@ import withy.objectives.Solver.Watch;
 final class HandleAnywhere {
     private final Task task;
     private final Watch watch;
+    private final Lately lately;
     private final NodeBounds bounds;
 
-    HandleAnywhere(Task task, Watch watch) {
+    /**
+     * @param lately blanks to be looked at first; the one that ends it is told to it
+     */
+    HandleAnywhere(Task task, Watch watch, Lately lately) {
         this.task = task;
         this.watch = watch;
+        this.lately = lately;
         this.bounds = new NodeBounds(task);
     }
 
@@ -22,8 +27,12 @@ final class HandleAnywhere {
         if (!task.ground.complete()) {
             return true;
         }
-        for (Site site : task.ground.sites()) {
-            if (watch.interrupted().getAsBoolean() || mayHold(site)) {
+        for (Site site : lately.likeliestFirst(task.ground.sites())) {
+            if (watch.interrupted().getAsBoolean()) {
+                return true;
+            }
+            if (mayHold(site)) {
+                lately.held(site.shape().blank().id());
                 return true;
             }
         }

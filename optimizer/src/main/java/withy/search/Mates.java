@@ -28,7 +28,8 @@ record Mates(Cut[] rears, Cut[] butts, Cut[] fores) {
         for (Cut fore : fores) {
             behindFores.or(beside(shelf, fore));
         }
-        Cut[] mated = kept(rears, rear -> beforeButts.get(rear.index()) && (!mustHaveFore || behindFores.get(rear.index())));
+        Cut[] mated =
+                kept(rears, rear -> beforeButts.get(rear.index()) && (!mustHaveFore || behindFores.get(rear.index())));
         BitSet standing = new BitSet();
         BitSet before = new BitSet();
         for (Cut rear : mated) {

@@ -1,6 +1,8 @@
 package withy.search;
 
+import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
@@ -44,6 +46,7 @@ final class Proof implements LayoutWork.Search {
     private boolean firstWillDo;
 
     private Hopeless hopeless;
+    private UnaryOperator<List<Site>> inOrder = UnaryOperator.identity();
     private final FirstLayout firstLayout;
 
     Proof(Task task, Watch watch) {
@@ -97,7 +100,8 @@ final class Proof implements LayoutWork.Search {
     }
 
     /** Some legal build, or the proof that there is none: layout after layout of one blank after another, until one is found. */
-    Solution any() {
+    Solution any(Lately lately) {
+        inOrder = lately::likeliestFirst;
         open = new PriorityQueue<>(Node.DEEPEST_FIRST);
         ceilingsBite = true;
         firstWillDo = true;
@@ -150,7 +154,7 @@ final class Proof implements LayoutWork.Search {
     /** False where it was interrupted on the way. */
     private boolean openSites() {
         int looked = 0;
-        for (Site site : task.ground.sites()) {
+        for (Site site : inOrder.apply(task.ground.sites())) {
             if (++looked % SITES_UNWATCHED == 0 && watch.interrupted().getAsBoolean()) {
                 return false;
             }

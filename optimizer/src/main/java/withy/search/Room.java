@@ -35,7 +35,8 @@ final class Room {
                     + least(shelf.butts, Cut::lengthMm);
             this.longestMm = Double.MAX_VALUE;
         } else {
-            this.shortestMm = shelf.shallowestMm + least(shelf.rears, cut -> cut.grip().shortestMm());
+            this.shortestMm =
+                    shelf.shallowestMm + least(shelf.rears, cut -> cut.grip().shortestMm());
             this.longestMm = shelf.deepestMm
                     + shelf.widestCheckMm
                     - least(shelf.rears, cut -> -cut.grip().lengthMm());

@@ -1,6 +1,5 @@
 package withy.search;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,11 +25,8 @@ import withy.search.planning.EngineSettings;
  * exactly. What cannot be proven (a rule outside the chain) is handed to the engine with the bound that was reached. May be used by several threads; each question is worked by the thread that asks it.
  */
 public final class Search implements Solver {
-    /** Builds kept in mind from earlier questions. */
-    private static final int MOST_RECENT = 12;
-
     private final Catalog catalog;
-    private final ArrayDeque<Build> recent = new ArrayDeque<>();
+    private final Lately lately = new Lately();
     private final Map<String, BlankShape> shapes = new LinkedHashMap<>();
     private final Map<Look, Style> styles = new LinkedHashMap<>();
 
@@ -88,7 +84,9 @@ public final class Search implements Solver {
 
     @Override
     public boolean mayHold(Query query, Watch watch) {
-        return asked(query, task -> new HandleAnywhere(task, watch).mayHold());
+        return asked(
+                query,
+                task -> recall(task, forced(query)) != null || new HandleAnywhere(task, watch, lately).mayHold());
     }
 
     private Solution any(Task task, Watch watch) {
@@ -96,7 +94,7 @@ public final class Search implements Solver {
         if (known != null) {
             return new Solution(known.build(), known.vector(), known.score(), Long.MIN_VALUE, false, 0);
         }
-        Solution solution = new Proof(task, watch).any();
+        Solution solution = new Proof(task, watch).any(lately);
         remember(solution);
         return solution;
     }
@@ -133,7 +131,7 @@ public final class Search implements Solver {
      */
     private Task.@Nullable Judged recall(Task task, Set<String> forced) {
         Task.Judged best = null;
-        for (Build build : recent()) {
+        for (Build build : lately.builds()) {
             if (openTo(task, forced, build) && catalog.find(build.layout().blankId()) instanceof Blank blank) {
                 Task.Measured measured = task.measure(build, shape(blank));
                 if (measured.legal() && (best == null || measured.score() < best.score())) {
@@ -159,18 +157,10 @@ public final class Search implements Solver {
         return open && used.containsAll(forced) && task.ground.candidates.offers(used);
     }
 
-    private synchronized List<Build> recent() {
-        return List.copyOf(recent);
-    }
-
-    private synchronized void remember(Solution solution) {
+    private void remember(Solution solution) {
         Build build = solution.build();
         if (build != null) {
-            recent.remove(build);
-            recent.addFirst(build);
-            if (recent.size() > MOST_RECENT) {
-                recent.removeLast();
-            }
+            lately.found(build);
         }
     }
 

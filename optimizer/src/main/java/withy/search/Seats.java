@@ -69,7 +69,7 @@ final class Seats {
         List<SeatGroup.Filling> fillings = null;
         for (SeatSet bare : hooded(seat, from)) {
             List<SeatGroup.Filling> filled = fillings == null ? fillings(bare) : fillings;
-            if (filled.isEmpty() && ROOM.contains(refusal.check())) {
+            if (filled.isEmpty() && noRoom()) {
                 return List.of();
             }
             boolean goes = fillings == null
@@ -106,9 +106,19 @@ final class Seats {
         return all;
     }
 
-    /** What may fill the gap of a seat with its hood; no rule asks of both together, so the same with any other that goes on. */
+    /**
+     * What may fill the gap of a seat with its hood, nothing first; no rule asks of both together, so the same with any other that goes on. None where there is no
+     * room between seat and blank, which the last refusal then says.
+     */
     private List<SeatGroup.Filling> fillings(SeatSet bare) {
         List<SeatGroup.Filling> fillings = new ArrayList<>();
+        if (goes(bare)) {
+            if (stations.optional(Station.SEAT_ARBORS)) {
+                fillings.add(new SeatGroup.Filling(null, Share.NONE, 0, 0));
+            }
+        } else if (noRoom()) {
+            return fillings;
+        }
         for (Arbor arbor : shelf.arbors) {
             SeatSet set = new SeatSet(bare.seat(), bare.hood(), arbor, bare.fromMm());
             if (goes(set)) {
@@ -117,10 +127,12 @@ final class Seats {
                         new SeatGroup.Filling(arbor, fitter.arbors(set), style, missed(Station.SEAT_ARBORS, arbor)));
             }
         }
-        if (goes(bare) && stations.optional(Station.SEAT_ARBORS)) {
-            fillings.add(0, new SeatGroup.Filling(null, Share.NONE, 0, 0));
-        }
         return fillings;
+    }
+
+    /** True where the last refusal says that there is no room between seat and blank. */
+    private boolean noRoom() {
+        return ROOM.contains(refusal.check());
     }
 
     private boolean goes(SeatSet set) {

@@ -1,0 +1,57 @@
+package withy.search;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import withy.rod.Build;
+
+/**
+ * What earlier questions came to. Questions asked one after another are often alike, so what answered one may answer the next. For several threads.
+ */
+final class Lately {
+    /** Builds kept in mind. */
+    private static final int MOST_BUILDS = 12;
+
+    /** Blanks kept in mind. */
+    private static final int MOST_BLANKS = 4;
+
+    private final ArrayDeque<Build> builds = new ArrayDeque<>();
+    private final ArrayDeque<String> blanks = new ArrayDeque<>();
+
+    /** Builds found, the last one first. */
+    synchronized List<Build> builds() {
+        return List.copyOf(builds);
+    }
+
+    /** A build was found. */
+    synchronized void found(Build build) {
+        first(build, builds, MOST_BUILDS);
+    }
+
+    /** A handle went on a blank. */
+    synchronized void held(String blankId) {
+        first(blankId, blanks, MOST_BLANKS);
+    }
+
+    private static <T> void first(T one, ArrayDeque<T> of, int most) {
+        of.remove(one);
+        of.addFirst(one);
+        if (of.size() > most) {
+            of.removeLast();
+        }
+    }
+
+    /** Those first whose blanks had a handle, else in their order. */
+    synchronized List<Site> likeliestFirst(List<Site> sites) {
+        Set<String> likely = new HashSet<>(blanks);
+        List<Site> ordered = new ArrayList<>();
+        List<Site> others = new ArrayList<>();
+        for (Site site : sites) {
+            (likely.contains(site.shape().blank().id()) ? ordered : others).add(site);
+        }
+        ordered.addAll(others);
+        return ordered;
+    }
+}
