@@ -3,11 +3,16 @@ package withy.app;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
@@ -23,13 +28,21 @@ import withy.units.QuantityText;
  * What else there is around an offer: the best builds under other priorities, none of them worse in everything than another. A sample, and said
  * to be one: each objective favoured, then each pair, from the brief's own priorities.
  *
- * @param lines offered builds first, then the others by weight
+ * @param lines offered builds first, then the others a few at a time as they were found, these by weight
  * @param asked how many priorities were tried
  * @param interrupted true where it was stopped before its end
  */
 public record Around(List<Line> lines, int asked, boolean interrupted) {
     /** How much a favoured objective counts beside the sum of the brief's own priorities. */
     private static final double FAVOUR = 2;
+
+    /** Pairs of objectives after which what was found is told. */
+    private static final int FEW = 5;
+
+    private static final Comparator<Offers.Weighed> BY_RANK_AND_WEIGHT = Comparator.comparingInt((Offers.Weighed one) ->
+                    one.side().rank() == 0 ? Integer.MAX_VALUE : one.side().rank())
+            .thenComparingDouble(one -> one.sheet().figures().weightG())
+            .thenComparingLong(one -> one.sheet().figures().priceMinor());
 
     public Around {
         lines = List.copyOf(lines);
@@ -47,7 +60,7 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
     /**
      * Around the builds of an answer.
      *
-     * @param soFar told of those builds alone before others are looked for, and again when each objective was favoured by itself
+     * @param soFar told of those builds alone before others are looked for, then a few at a time; no line comes to stand above one that was told
      */
     public static Around of(
             Catalog catalog,
@@ -65,30 +78,90 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
             Offers.Weighed weighed = offers.own(sheet.rank(), build);
             all.put(weighed.side().objectives(), weighed);
         }
-        Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
-        soFar.accept(new Around(lines(all), 0, false));
-        List<Map<Objective, Double>> ways = ways(brief);
-        for (int way = 0; way < ways.size(); way++) {
-            if (way == Objective.values().length) {
-                soFar.accept(new Around(lines(all), way, false));
+        soFar.accept(new Around(lines(List.of(all)), 0, false));
+        return new Ways(offers, chooser, query, progress, all, soFar).all(ways(brief));
+    }
+
+    /** The ways in their order, as many at once as there are processors but one, which is left to whatever else is asked. What is found is told a few ways at a time, each time below what was told. */
+    private static final class Ways {
+        private final Offers offers;
+        private final Chooser chooser;
+        private final Query query;
+        private final Progress progress;
+        private final Consumer<Around> soFar;
+        private final List<Map<ObjectiveVector, Offers.Weighed>> told = new ArrayList<>();
+        private final Map<Integer, Solution> solved = new HashMap<>();
+        private final AtomicInteger next = new AtomicInteger();
+        private int settled;
+
+        Ways(
+                Offers offers,
+                Chooser chooser,
+                Query query,
+                Progress progress,
+                Map<ObjectiveVector, Offers.Weighed> offered,
+                Consumer<Around> soFar) {
+            this.offers = offers;
+            this.chooser = chooser;
+            this.query = query;
+            this.progress = progress;
+            this.soFar = soFar;
+            told.add(offered);
+            told.add(new LinkedHashMap<>());
+        }
+
+        Around all(List<Map<Objective, Double>> ways) {
+            int hands = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+            IntStream.range(0, Math.min(hands, ways.size())).parallel().forEach(any -> some(ways));
+            for (int way = settled; way < ways.size(); way++) {
+                // where it was stopped some ways before these were not looked at
+                take(solved.get(way));
             }
-            Map<Objective, Double> priorities = ways.get(way);
-            if (!progress.stopped()) {
-                Solution solution = chooser.solve(query.withPriorities(priorities), watch);
-                Build build = solution.build();
-                ObjectiveVector found = solution.objectives();
-                if (build != null && found != null) {
-                    all.computeIfAbsent(found, any -> offers.own(build));
+            return new Around(lines(told), ways.size(), progress.stopped());
+        }
+
+        private void some(List<Map<Objective, Double>> ways) {
+            Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
+            for (int way = next.getAndIncrement(); way < ways.size(); way = next.getAndIncrement()) {
+                if (!progress.stopped()) {
+                    found(way, chooser.solve(query.withPriorities(ways.get(way)), watch), ways.size());
                 }
             }
         }
-        return new Around(lines(all), ways.size(), progress.stopped());
+
+        private void take(@Nullable Solution one) {
+            Build build = one == null ? null : one.build();
+            ObjectiveVector vector = one == null ? null : one.objectives();
+            if (build != null && vector != null && told.stream().noneMatch(before -> before.containsKey(vector))) {
+                told.get(told.size() - 1).put(vector, offers.own(build));
+            }
+        }
+
+        private synchronized void found(int way, Solution solution, int ways) {
+            solved.put(way, solution);
+            for (Solution one = solved.get(settled); one != null; one = solved.get(settled)) {
+                take(one);
+                settled++;
+                boolean favouredAll = settled >= Objective.values().length;
+                if (favouredAll && settled < ways && (settled - Objective.values().length) % FEW == 0) {
+                    soFar.accept(new Around(lines(told), settled, false));
+                    told.add(new LinkedHashMap<>());
+                }
+            }
+        }
     }
 
-    /** Those that no other is better than in everything; where a few words are the same for two of them, what is seen to differ is told besides. */
-    private static List<Line> lines(Map<ObjectiveVector, Offers.Weighed> all) {
-        List<Offers.Weighed> shown = all.values().stream()
-                .filter(one -> one.side().rank() > 0 || undominated(one, all.keySet()))
+    /**
+     * Those that no other is better than in everything; where a few words are the same for two of them, what is seen to differ is told besides.
+     *
+     * @param told what was told one after another
+     */
+    private static List<Line> lines(List<Map<ObjectiveVector, Offers.Weighed>> told) {
+        Set<ObjectiveVector> all =
+                told.stream().flatMap(some -> some.keySet().stream()).collect(Collectors.toSet());
+        List<Offers.Weighed> shown = told.stream()
+                .flatMap(some -> some.values().stream().sorted(BY_RANK_AND_WEIGHT))
+                .filter(one -> one.side().rank() > 0 || undominated(one, all))
                 .toList();
         List<String> names =
                 BuildNames.of(shown.stream().map(Offers.Weighed::side).toList());
@@ -97,9 +170,6 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
             Offers.Weighed one = shown.get(i);
             lines.add(new Line(one.side().rank(), names.get(i), one.sheet().figures()));
         }
-        lines.sort(Comparator.comparingInt((Line line) -> line.rank() == 0 ? Integer.MAX_VALUE : line.rank())
-                .thenComparingDouble(line -> line.figures().weightG())
-                .thenComparingLong(line -> line.figures().priceMinor()));
         return lines;
     }
 

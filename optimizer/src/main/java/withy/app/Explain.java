@@ -204,17 +204,33 @@ public final class Explain {
 
     /** The drawer of one station: of a build of the builder's own, or of the best for the brief; null where there is none. */
     public static @Nullable DrawerAnswer drawer(Inquiry inquiry, @Nullable Build own, Station station) {
+        return drawer(inquiry, own, station, soFar -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param soFar told of blanks as they are found, best first, each time with all that were told before
+     */
+    public static @Nullable DrawerAnswer drawer(
+            Inquiry inquiry, @Nullable Build own, Station station, Consumer<DrawerAnswer> soFar) {
         Found build = own == null ? inquiry.first() : inquiry.measured(own);
         if (build == null) {
             return null;
         }
-        Drawer drawer = Drawer.of(inquiry, build, station);
+        if (station.equals(Station.BLANK)) {
+            BlanksInTurn.find(inquiry, build, drawer -> soFar.accept(drawer(inquiry, drawer)));
+        }
+        return drawer(inquiry, Drawer.of(inquiry, build, station));
+    }
+
+    private static DrawerAnswer drawer(Inquiry inquiry, Drawer drawer) {
         return new DrawerAnswer(
                 Answer.SCHEMA,
                 inquiry.catalog().hash(),
                 BriefWriter.write(inquiry.brief()),
-                station.key(),
-                Objects.requireNonNull(Reasons.build(build)),
+                drawer.station().key(),
+                Objects.requireNonNull(Reasons.build(drawer.build())),
                 drawer.lines().stream().map(Explain::drawerLine).toList(),
                 inquiry.stopped());
     }

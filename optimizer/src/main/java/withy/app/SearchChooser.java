@@ -45,6 +45,11 @@ public final class SearchChooser implements Chooser {
     }
 
     @Override
+    public boolean mayHold(Query query, Watch watch) {
+        return search.mayHold(query, watch);
+    }
+
+    @Override
     public List<Proposal> offer(Query query, Watch watch) {
         return Offer.three(search, query, watch);
     }

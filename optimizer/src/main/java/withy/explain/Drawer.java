@@ -2,6 +2,7 @@ package withy.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Part;
 import withy.explain.Swaps.Swap;
@@ -47,7 +48,21 @@ public record Drawer(Station station, Found build, List<Line> lines) {
     /** Opens the drawer of a station, filled or empty. */
     public static Drawer of(Inquiry inquiry, Found build, Station station) {
         Swaps swaps = new Swaps(inquiry, build.build(), station);
-        List<Swap> all = new ArrayList<>(swaps.all());
+        return of(inquiry, build, station, swaps, swaps.all());
+    }
+
+    /** Only what the brief alone refuses of it, and these parts of it. */
+    public static Drawer of(Inquiry inquiry, Found build, Station station, Set<String> looked) {
+        Swaps swaps = new Swaps(inquiry, build.build(), station);
+        String now = build.build().partAt(station);
+        List<Part> parts = swaps.parts().stream()
+                .filter(part -> !part.id().equals(now) && (looked.contains(part.id()) || swaps.own(part) != null))
+                .toList();
+        return of(inquiry, build, station, swaps, swaps.of(parts));
+    }
+
+    private static Drawer of(Inquiry inquiry, Found build, Station station, Swaps swaps, List<Swap> others) {
+        List<Swap> all = new ArrayList<>(others);
         Part now = build.rod().partAt(station);
         all.add(new Swap(now, build, Breach.first(build.rod(), inquiry.units())));
         all.sort(swaps.order());

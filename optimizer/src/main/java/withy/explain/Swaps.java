@@ -118,7 +118,9 @@ final class Swaps {
         return swap.found();
     }
 
-    private @Nullable Breach own(Part part) {
+    /** What the brief alone refuses a part for, or null. */
+    @Nullable
+    Breach own(Part part) {
         Protocol protocol = new Protocol();
         Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, protocol);
         for (Verdict verdict : protocol.verdicts(Rulebook.standard())) {

@@ -34,8 +34,10 @@ final class AroundPage {
             return;
         }
         Look look = Look.of(ctx);
+        // worked out beside the other rods, so that it is there when they are
+        WhyAnswer beside = why(asked, new Look(look.patienceS(), 0, Look.WHOLE));
         SoFar<Around> around = pages.bench().answers().around(asked, answer.builds(), look);
-        WhyAnswer why = around.whole() ? why(asked, look) : null;
+        WhyAnswer why = !around.whole() ? null : beside == null ? why(asked, look) : beside;
         pages.html(ctx, "around", view(step, asked, around, why));
     }
 

@@ -4,12 +4,10 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.ScaleReading;
-import withy.rod.Station;
 import withy.units.LengthUnit;
 import withy.units.Quantities;
 import withy.web.ShopView.Stand;
@@ -71,11 +69,8 @@ final class JobActs {
     private boolean ask(Context ctx, long job, String key, @Nullable String question) {
         if (question != null) {
             List<String> kept = List.of("do", "revision", "weight", "balance");
-            String ticks = ctx.formParams("station").stream()
-                    .filter(station -> Station.parse(station) != null)
-                    .map(station -> "station=" + station)
-                    .collect(Collectors.joining("&"));
-            Sure.ask(pages, ctx, key, "jobs", question, "/jobs/" + job + (ticks.isEmpty() ? "" : "?" + ticks), kept);
+            String back = Slip.address(ctx, "/jobs/" + job, List.of("station", "weight", "balance"));
+            Sure.ask(pages, ctx, key, "jobs", question, back, kept);
         }
         return question != null;
     }

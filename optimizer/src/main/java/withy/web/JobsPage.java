@@ -108,7 +108,7 @@ final class JobsPage {
     }
 
     void one(Context ctx) {
-        one(ctx, Pages.job(ctx), Slip.ticked(ctx, "station"));
+        one(ctx, Pages.job(ctx), Slip.back(ctx));
     }
 
     /** A job with what was typed about it and can't be booked. */

@@ -7,6 +7,8 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import withy.app.PartIds;
+import withy.catalog.Catalog;
 import withy.catalog.Part;
 
 /** What every page is made with: templates, the door, the steps so far, the shop. */
@@ -94,9 +96,11 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
 
     /** A part of the lists that an address names. */
     Part part(Context ctx) {
-        Part part = bench.workshop().lists().find(ctx.pathParam("part"));
+        String told = ctx.pathParam("part");
+        Catalog lists = bench.workshop().lists();
+        Part part = lists.find(told);
         if (part == null) {
-            throw new Refusal(404, Words.say("why.unknown", ctx.pathParam("part")));
+            throw new Refusal(404, Words.say("why.unknown", told), PartIds.maybe(told, lists));
         }
         return part;
     }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.app.Chooser;
-import withy.objectives.Solver;
 import withy.rod.Station;
 import withy.search.Proposal;
 
@@ -18,18 +17,27 @@ final class Remembering implements Chooser {
     /** Questions kept in mind; an answer is a few kilobytes. */
     private static final int MOST_QUESTIONS = 500;
 
-    private final Chooser asked;
-    private final Map<Solver.Query, Solver.Solution> proven = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
+    /** The same for offers. */
+    private static final int MOST_OFFERS = 64;
 
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Solver.Query, Solver.Solution> eldest) {
-            return size() > MOST_QUESTIONS;
-        }
-    };
+    private final Chooser asked;
+    private final Map<Query, Solution> proven = lately(MOST_QUESTIONS);
+    private final Map<Query, List<Proposal>> offers = lately(MOST_OFFERS);
 
     Remembering(Chooser asked) {
         this.asked = asked;
+    }
+
+    /** Holds so many, and lets go of what was not asked for longest. */
+    private static <V> Map<Query, V> lately(int most) {
+        return new LinkedHashMap<>(16, 0.75f, true) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Query, V> eldest) {
+                return size() > most;
+            }
+        };
     }
 
     @Override
@@ -51,10 +59,29 @@ final class Remembering implements Chooser {
 
     @Override
     public List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> best) {
-        return asked.offer(query, watch, one -> {
+        List<Proposal> known;
+        synchronized (offers) {
+            known = offers.get(query);
+        }
+        if (known != null) {
+            known.stream().findFirst().ifPresent(best);
+            return known;
+        }
+        List<Proposal> all = asked.offer(query, watch, one -> {
             kept(query, new Solution(one.build(), one.objectives(), one.score(), one.bound(), one.proven(), 0));
             best.accept(one);
         });
+        if (!watch.interrupted().getAsBoolean()) {
+            synchronized (offers) {
+                offers.put(query, all);
+            }
+        }
+        return all;
+    }
+
+    @Override
+    public boolean mayHold(Query query, Watch watch) {
+        return asked.mayHold(query, watch);
     }
 
     @Override

@@ -58,11 +58,11 @@ final class ScalePage {
         WeighAnswer weighed = WeighAnswer.all(workshop);
         List<String> drift = weighed.drift().stream()
                 .map(d -> Words.say(
-                        "scale.drift",
+                        d.meanPercent() < 0 ? "scale.drift.lighter" : "scale.drift.heavier",
                         d.maker(),
                         d.kind(),
                         d.pieces(),
-                        String.format(Locale.ROOT, "%+.1f", d.meanPercent())))
+                        String.format(Locale.ROOT, "%.1f", Math.abs(d.meanPercent()))))
                 .toList();
         String query = Pages.asked(ctx, "q");
         List<Part> found = query.isEmpty() ? List.of() : found(query);

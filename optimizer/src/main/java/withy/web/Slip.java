@@ -1,6 +1,8 @@
 package withy.web;
 
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,9 +48,19 @@ public record Slip(String field, String words, Map<String, List<String>> typed) 
         return new Slip(fault.field, String.valueOf(fault.getMessage()), plain(ctx.formParamMap()));
     }
 
-    /** A page whose ticks are told by its address. */
-    static Slip ticked(Context ctx, String name) {
-        return new Slip("", "", Map.of(name, ctx.queryParams(name)));
+    /** A page that is come back to: what was ticked and typed stands in its address. */
+    static Slip back(Context ctx) {
+        return new Slip("", "", plain(ctx.queryParamMap()));
+    }
+
+    /** An address with what was ticked and typed, so that a question in between loses nothing. */
+    static String address(Context ctx, String path, List<String> fields) {
+        String told = fields.stream()
+                .flatMap(field -> ctx.formParams(field).stream()
+                        .filter(value -> !value.isBlank())
+                        .map(value -> field + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8)))
+                .collect(Collectors.joining("&"));
+        return told.isEmpty() ? path : path + "?" + told;
     }
 
     private static Map<String, List<String>> plain(Map<String, List<String>> form) {

@@ -46,51 +46,51 @@ final class WhyPage {
         if (station == null || sheet == null) {
             throw new Refusal(404, Words.say("page.none"));
         }
-        Build build = BuildReader.written(sheet, asked.catalog());
         pages.html(ctx, "drawer", view(step, asked, sheet, station, Look.of(ctx)));
     }
 
     private DrawerView view(Step step, Asked asked, BuildSheet sheet, Station station, Look look) {
         List<Line> fits = new ArrayList<>();
         List<Line> refused = new ArrayList<>();
-        String now = "";
         Build build = BuildReader.written(sheet, asked.catalog());
-        DrawerAnswer drawer = opened(asked, sheet.rank(), build, station, look);
-        if (drawer == null) {
-            now = Objects.requireNonNullElse(build.partAt(station), "");
-            if (!now.isEmpty()) {
+        String now = Objects.requireNonNullElse(build.partAt(station), "");
+        SoFar<DrawerAnswer> soFar = opened(asked, sheet.rank(), build, station, look);
+        if (soFar == null) {
+            // the best stays first; where another goes is not known yet
+            if (!now.isEmpty() && sheet.rank() == 1) {
                 fits.add(new Line(now, pages.bench().workshop().name(now), true, ""));
             }
         } else {
-            for (DrawerAnswer.DrawerLine line : drawer.parts()) {
-                now = line.here() ? line.part() : now;
+            for (DrawerAnswer.DrawerLine line : soFar.answer().parts()) {
                 (line.breaks() == null ? fits : refused)
                         .add(new Line(line.part(), line.name(), line.here(), Phrases.sentence(line.sentence())));
             }
         }
+        boolean whole = soFar != null && soFar.whole();
         String heading = Words.say("drawer.head", Phrases.sentence(Phrases.station(station.key())), sheet.rank());
         Frame frame = pages.frame(heading, "brief", step);
         return new DrawerView(
-                drawer == null ? frame.waiting() : frame,
+                whole ? frame : frame.waiting(),
                 heading,
                 Words.say("drawer.of", sheet.name()),
                 now,
                 fits,
                 refused,
-                More.of(drawer != null, "drawer.coming", 0),
-                drawer != null && drawer.interrupted());
+                More.of(whole, "drawer.coming", soFar == null ? 0 : soFar.stage()),
+                soFar != null && soFar.answer().interrupted());
     }
 
-    /** What lies in a drawer, or null while that is looked through. */
-    private @Nullable DrawerAnswer opened(Asked asked, int rank, Build build, Station station, Look look) {
+    /** What lies in a drawer, as far as it is looked through, or null where nothing is. */
+    private @Nullable SoFar<DrawerAnswer> opened(Asked asked, int rank, Build build, Station station, Look look) {
         try {
             return pages.bench()
                     .answers()
-                    .explained(
+                    .explaining(
                             "drawer " + rank + " " + station.key(),
                             asked,
                             look,
-                            (inquiry, progress) -> Objects.requireNonNull(Explain.drawer(inquiry, build, station)));
+                            (inquiry, progress, told) ->
+                                    Objects.requireNonNull(Explain.drawer(inquiry, build, station, told)));
         } catch (Soon.NotYet e) {
             return null;
         }

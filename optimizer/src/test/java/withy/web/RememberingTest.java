@@ -1,6 +1,7 @@
 package withy.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.util.List;
@@ -31,7 +32,13 @@ class RememberingTest {
 
         @Override
         public List<Proposal> offer(Query query, Watch watch) {
+            asked.incrementAndGet();
             return List.of();
+        }
+
+        @Override
+        public boolean mayHold(Query query, Watch watch) {
+            return false;
         }
 
         @Override
@@ -69,5 +76,20 @@ class RememberingTest {
         remembering.solve(plain(), Watch.NONE);
         remembering.solve(plain(), Watch.NONE);
         assertEquals(2, asked.get());
+    }
+
+    @Test
+    void anOfferIsLookedForOnceUnlessItWasCutShort() {
+        Watch stopped = new Watch(() -> true, (build, objectives, score) -> {});
+        remembering.offer(plain(), stopped);
+        assertEquals(1, asked.get());
+        List<Proposal> offer = remembering.offer(plain(), Watch.NONE);
+        assertSame(offer, remembering.offer(plain(), Watch.NONE));
+        assertEquals(2, asked.get());
+    }
+
+    @Test
+    void whetherAnyHandleGoesOnIsTheSearchToTell() {
+        assertFalse(remembering.mayHold(plain(), Watch.NONE));
     }
 }

@@ -151,4 +151,21 @@ class SlipTest {
                 page.form(other, "once", "16", "revision", revision, "do", "weighed", "weight", "", "balance", "");
         assertTrue(fault(empty, "weight", "").contains("Nothing is typed here yet."), empty.body());
     }
+
+    @Test
+    void aPartThatIsNoneIsToldWithWhatMayBeMeant() throws Exception {
+        Reply none = page.get("/stock/marrick-tideway-r-61");
+        assertEquals(404, none.status());
+        assertTrue(
+                none.body().contains("Maybe &#34;marrick-tideway-r-16&#34; was meant.")
+                        || none.body().contains("Maybe \"marrick-tideway-r-16\" was meant."),
+                none.body());
+    }
+
+    @Test
+    void theScaleTellsWhichWayListsAreOff() throws Exception {
+        page.form("/weigh", "once", "17", "piece", "quernstone-plain-16", "weight", "20 g", "next", "any");
+        String body = page.get("/weigh").body();
+        assertTrue(body.matches("(?s).*Quernstone, reel seat: \\d+\\.\\d % (lighter|heavier) than listed.*"), body);
+    }
 }
