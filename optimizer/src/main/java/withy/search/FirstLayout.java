@@ -1,9 +1,14 @@
 package withy.search;
 
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.HandleForm;
 import withy.rod.Layout;
 import withy.rod.Setting;
 
@@ -12,8 +17,11 @@ import withy.rod.Setting;
  * may hang too far ahead, so that hundreds of layouts seem better than they are.
  */
 final class FirstLayout {
-    /** Layouts looked at. */
+    /** Handles looked at on a blank. */
     private static final int MOST_TRIED = 6;
+
+    /** Of them of one form: where the shortest do not go on, longer ones of the other form may. */
+    private static final int MOST_OF_FORM = 3;
 
     private final Task task;
     private final NodeBounds bounds;
@@ -48,9 +56,8 @@ final class FirstLayout {
         for (Layout layout : blank.site().layouts()) {
             floors.put(layout, bounds.of(looked, layout, k));
         }
-        begun = floors.entrySet().stream()
-                .sorted(Map.Entry.comparingByValue())
-                .map(entry -> task.setting(blank.shape(), entry.getKey()))
+        begun = handles(floors).stream()
+                .map(layout -> task.setting(blank.shape(), layout))
                 .flatMap(Optional::stream)
                 .limit(MOST_TRIED)
                 .map(setting -> handled(blank, setting, k, limit))
@@ -58,6 +65,19 @@ final class FirstLayout {
                 .findFirst()
                 .orElse(null);
         return begun;
+    }
+
+    /** Layouts in the order of their floors, one of each reel place and form, so many of a form. */
+    private static List<Layout> handles(Map<Layout, Long> floors) {
+        Map<HandleForm, Set<Integer>> feet = new EnumMap<>(HandleForm.class);
+        return floors.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .filter(layout -> {
+                    Set<Integer> of = feet.computeIfAbsent(layout.form(), form -> new HashSet<>());
+                    return of.size() < MOST_OF_FORM && of.add(layout.reelFootMm());
+                })
+                .toList();
     }
 
     private Node handled(Node blank, Setting setting, Linear k, long limit) {

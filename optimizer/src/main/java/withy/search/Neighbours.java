@@ -5,8 +5,10 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Grip;
 import withy.catalog.ReelSeat;
@@ -28,6 +30,7 @@ final class Neighbours {
     private final Refusal refusal = new Refusal();
     private final Map<Object, Pairs> pairs = new HashMap<>();
     private @Nullable List<BitSet> buttSets;
+    private @Nullable List<BitSet> capSets;
 
     Neighbours(Shelf shelf) {
         this.shelf = shelf;
@@ -71,6 +74,20 @@ final class Neighbours {
             may.set(ground.caps.size(), shelf.stations.optional(Station.BUTT_CAP) && bare);
             return may;
         });
+    }
+
+    /** The sets that {@link #caps} gives for the grips of the shelf that may stand at the butt end, each once. */
+    List<BitSet> capSets() {
+        List<BitSet> known = capSets;
+        if (known == null) {
+            Set<BitSet> sets = new LinkedHashSet<>();
+            for (Cut last : shelf.split ? shelf.butts : shelf.rears) {
+                sets.add(caps(last.grip()));
+            }
+            known = List.copyOf(sets);
+            capSets = known;
+        }
+        return known;
     }
 
     /** The sets that {@link #butts} gives for the rear grips of the shelf, each once. */

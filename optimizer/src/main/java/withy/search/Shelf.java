@@ -227,6 +227,22 @@ final class Shelf {
         });
     }
 
+    /** False where nothing closes the butt end of a blank, wherever the reel stands: no cap of a group that goes on goes beside a grip there, and no grip goes without. */
+    boolean mayClose(BlankShape shape, Ends.Group ends) {
+        BitSet on = capsOn(shape);
+        for (BitSet may : neighbours.capSets()) {
+            if (may.get(ground.caps.size()) && ends.withoutCap()) {
+                return true;
+            }
+            for (int c = on.nextSetBit(0); c >= 0; c = on.nextSetBit(c + 1)) {
+                if (may.get(c) && ends.has(ground.caps.get(c))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** What joins rear grips to a seat, the same for every set with such a rear face. */
     Joins joins(SeatSet set) {
         return joins.computeIfAbsent(set.rearFaceMm(), any -> new Joins(this, set));

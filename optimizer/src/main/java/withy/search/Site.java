@@ -79,14 +79,16 @@ final class Site {
         return known;
     }
 
-    /** Caps and tip-tops that go together, and some of those go on; none where no pair makes a rod of the length wanted. */
+    /**
+     * Caps and tip-tops that go together, and some of those go on; none where no pair makes a rod of the length wanted or nothing closes the butt end.
+     */
     List<Ends.Group> ends() {
         List<Ends.Group> known = ends;
         if (known == null) {
             known = new Ends(ground, ground.anySetting(shape)).groups();
             known = known.size() == 1
-                    ? known
-                    : known.stream().filter(this::tipped).toList();
+                    ? known.stream().filter(this::mayClose).toList()
+                    : known.stream().filter(this::mayClose).filter(this::tipped).toList();
             ends = known;
         }
         return known;
@@ -134,6 +136,11 @@ final class Site {
     boolean mayJoinSeat() {
         return shelf(HandleForm.SPLIT).oneSeat.mayJoin(shape)
                 || shelf(HandleForm.FULL).oneSeat.mayJoin(shape);
+    }
+
+    private boolean mayClose(Ends.Group of) {
+        return shelf(HandleForm.SPLIT).mayClose(shape, of)
+                || shelf(HandleForm.FULL).mayClose(shape, of);
     }
 
     private boolean tipped(Ends.Group of) {
