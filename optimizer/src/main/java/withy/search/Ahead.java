@@ -28,6 +28,7 @@ final class Ahead {
     private final Ranked endRanks;
     private final long keeperFloor;
     private final long endFloor;
+    private final boolean mayEndBare;
     private final Map<Long, EndChecks> endChecks = new HashMap<>();
     private final Map<Long, Boolean> someEnd = new HashMap<>();
     private final Map<Long, Fitting<Check>> rings = new HashMap<>();
@@ -40,6 +41,7 @@ final class Ahead {
         this.foreCheckRanks = prices.foreChecks();
         this.endRanks = prices.endChecks();
         this.keeperFloor = prices.list.keeperFloor;
+        this.mayEndBare = stand.stations.optional(Station.WINDING_CHECK);
         this.endFloor = Math.min(0, endRanks.least()) + keeperFloor;
     }
 
@@ -200,7 +202,7 @@ final class Ahead {
 
     /** False where a check that is given goes on at the front end of no fore grip that it may end, whatever its length. */
     private boolean someEnd(double fromMm) {
-        if (stand.stations.optional(Station.WINDING_CHECK)) {
+        if (mayEndBare) {
             return true;
         }
         return someEnd.computeIfAbsent(Stand.key(fromMm), any -> {
@@ -215,8 +217,7 @@ final class Ahead {
 
     /** False where a check that is given does not go on at the front end of a fore grip. */
     private boolean mayEnd(double frontMm) {
-        return stand.stations.optional(Station.WINDING_CHECK)
-                || !endChecks(frontMm, TrainGraph.NONE).isEmpty();
+        return mayEndBare || !endChecks(frontMm, TrainGraph.NONE).isEmpty();
     }
 
     private void end(
@@ -229,7 +230,7 @@ final class Ahead {
             Asked asked,
             Visitor visitor) {
         long before = foreCheck.cost + foreGrip.cost;
-        if (stand.stations.optional(Station.WINDING_CHECK)) {
+        if (mayEndBare) {
             Option<Check> none = new Option<>(null, frontMm, 0, Share.NONE, 0, 0);
             end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, behind, asked, visitor);
         }

@@ -102,6 +102,22 @@ final class Completion {
         return least;
     }
 
+    /** True where some build with a thread that was not left out costs less than a limit, under whatever prices; the first found ends it. */
+    boolean any(Linear prices, long limit) {
+        k = prices;
+        priced = List.of();
+        Handle handle = stand.priced(k);
+        BareTrains bare = dressings.isEmpty() ? null : dressings.get(0).bare(k);
+        for (Dressing dressing : dressings) {
+            long rest = dressing.price(k, bare);
+            if (!TrainGraph.none(rest)
+                    && handle.any(stand.dress(dressing.with), dressing.leastClass, Math.min(limit, NONE) - rest)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Threads that were not left out. */
     List<Consumables> threads() {
         return dressings.stream().map(dressing -> dressing.with).toList();

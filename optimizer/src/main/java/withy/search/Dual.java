@@ -150,6 +150,11 @@ final class Dual {
             }
 
             @Override
+            public boolean any(Linear k, long most) {
+                return completion.any(k, most + 1);
+            }
+
+            @Override
             public @Nullable ObjectiveVector cheapest(long least) {
                 Task.Measured met = TrainGraph.none(least) ? null : Dual.this.cheapest(least);
                 return met == null ? null : met.vector();

@@ -15,6 +15,9 @@ import withy.rod.Fitter;
 final class Handle {
     private static final long NONE = TrainGraph.NONE;
 
+    /** Below whatever anything costs. */
+    private static final long NOTHING_MORE = Long.MIN_VALUE / 2;
+
     final Stand stand;
     final Linear k;
     final Behind behind;
@@ -56,17 +59,32 @@ final class Handle {
         if (known != null && (known.cost < known.under || known.under >= under)) {
             return known.cost;
         }
-        long found = leastNow(dress, leastClass, under);
+        long found = leastNow(dress, leastClass, under, false);
         of.put(leastClass, new Least(found, under));
         return found;
     }
 
-    /** The same without the thread of the ends: no dressed handle costs less where weight ahead of the seat is a burden ({@link Ground#burdens}). */
-    long leastUndressed(int leastClass, long under) {
-        return leastNow(null, leastClass, under);
+    /** True where some handle dressed with one thread, seat and hood of at least one class, costs less than a limit; the first found ends it. */
+    boolean any(Fitter dress, int leastClass, long under) {
+        long limit = Math.min(under, NONE);
+        Least known = least.getOrDefault(dress, Map.of()).get(leastClass);
+        if (known != null && (known.cost < known.under || known.under >= limit)) {
+            return known.cost < limit;
+        }
+        return leastNow(dress, leastClass, limit, true) < limit;
     }
 
-    private long leastNow(@Nullable Fitter dress, int leastClass, long under) {
+    /** The same without the thread of the ends: no dressed handle costs less where weight ahead of the seat is a burden ({@link Ground#burdens}). */
+    long leastUndressed(int leastClass, long under) {
+        return leastNow(null, leastClass, under, false);
+    }
+
+    /**
+     * The cheapest.
+     *
+     * @param anyWillDo true where the first below the limit ends it
+     */
+    private long leastNow(@Nullable Fitter dress, int leastClass, long under, boolean anyWillDo) {
         if (none()) {
             return NONE;
         }
@@ -79,10 +97,13 @@ final class Handle {
                 }
                 long back = behind.best(group, all(), best - seat - aheadFloor);
                 if (!TrainGraph.none(back)) {
-                    Cheapest least = new Cheapest(dress, group, back, best - seat);
+                    Cheapest least = new Cheapest(dress, group, back, best - seat, anyWillDo);
                     ahead.ways(group.set(), least, least);
                     if (least.found) {
                         best = seat + least.best;
+                        if (anyWillDo) {
+                            return best;
+                        }
                     }
                 }
             }
@@ -144,14 +165,20 @@ final class Handle {
         private final SeatGroup seat;
         private final long back;
         private long best;
+        private final boolean anyWillDo;
         private boolean found;
 
         /** With the cheapest way behind the seat beside any grips. */
-        Cheapest(@Nullable Fitter dress, SeatGroup seat, long back, long under) {
+        Cheapest(@Nullable Fitter dress, SeatGroup seat, long back, long under, boolean anyWillDo) {
             this.dress = dress;
             this.seat = seat;
             this.back = back;
             this.best = under;
+            this.anyWillDo = anyWillDo;
+        }
+
+        private boolean ended() {
+            return found && anyWillDo;
         }
 
         @Override
@@ -161,12 +188,12 @@ final class Handle {
 
         @Override
         public long under() {
-            return best - back;
+            return ended() ? NOTHING_MORE : best - back;
         }
 
         @Override
         public long behind(BitSet beside, long ahead) {
-            return behind.best(seat, beside, best - ahead);
+            return ended() ? NONE : behind.best(seat, beside, best - ahead);
         }
 
         @Override
@@ -176,7 +203,7 @@ final class Handle {
 
         @Override
         public long under(long rest) {
-            return best - rest;
+            return ended() ? NOTHING_MORE : best - rest;
         }
 
         @Override

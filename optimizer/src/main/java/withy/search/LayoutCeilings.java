@@ -61,13 +61,13 @@ final class LayoutCeilings {
         ObjectiveVector v = met.vector();
         for (Kind kind : Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
-                    && !mayCost(builds, Prices.only(kind), Prices.ceiling(task.bounds, kind))) {
+                    && !builds.any(Prices.only(kind), Prices.ceiling(task.bounds, kind))) {
                 return false;
             }
         }
         long ceiling = task.bounds.outsideMgMm();
-        boolean balanced = (met.aheadMgMm() <= ceiling || mayCost(builds, ahead(), ceiling))
-                && (met.behindMgMm() <= ceiling || mayCost(builds, behind(), ceiling));
+        boolean balanced = (met.aheadMgMm() <= ceiling || builds.any(ahead(), ceiling))
+                && (met.behindMgMm() <= ceiling || builds.any(behind(), ceiling));
         return balanced && pairsMayBeKept(builds);
     }
 
@@ -95,11 +95,6 @@ final class LayoutCeilings {
     private @Nullable ObjectiveVector least(Kind kind, TwoCeilings.Builds builds) {
         return leasts.computeIfAbsent(kind, one -> Optional.ofNullable(builds.least(one)))
                 .orElse(null);
-    }
-
-    /** False where every build here costs more than so much under some prices. */
-    private static boolean mayCost(TwoCeilings.Builds builds, Linear k, long most) {
-        return builds.least(k, most + 1) <= most;
     }
 
     /** Prices under which a build costs its moment ahead of the zone's far edge. */

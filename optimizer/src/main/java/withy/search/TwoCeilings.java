@@ -44,6 +44,11 @@ final class TwoCeilings {
         /** Least cost of a build where it is below a limit; else some number that is not below the limit and not above it. */
         long least(Linear k, long limit);
 
+        /** True where some build costs at most so much. */
+        default boolean any(Linear k, long most) {
+            return least(k, most + 1) <= most;
+        }
+
         /** The build that costs as little as was last told, or null. */
         @Nullable
         ObjectiveVector cheapest(long least);

@@ -42,7 +42,8 @@ class ButtEndClosesTest {
         int open = 0;
         int held = 0;
         for (int shop = 0; shop < SHOPS; shop++) {
-            Rulebook rules = shop % 2 == 0 ? Rulebook.standard() : Rulebook.standard().without("handle");
+            Rulebook rules =
+                    shop % 2 == 0 ? Rulebook.standard() : Rulebook.standard().without("handle");
             Query query = Query.of(Scenarios.brief(scenario, catalog), rules);
             Ground ground = SmallShop.task(catalog, query.refusing(allCapsBut(catalog, random))).ground;
             for (HandleForm form : HandleForm.values()) {
@@ -76,7 +77,10 @@ class ButtEndClosesTest {
         Linear k = new Linear(1000, 0, 0, 1, 0, 0, 0);
         for (int foot : ground.feet) {
             Setting setting = Setting.of(
-                    ground.catalog, ground.brief, shape, new Layout(shape.blank().id(), foot, shelf.form, 8));
+                    ground.catalog,
+                    ground.brief,
+                    shape,
+                    new Layout(shape.blank().id(), foot, shelf.form, 8));
             Consumables with = new Consumables(ground.threads.get(0), ground.finishes.get(0), ground.adhesives.get(0));
             Stand stand = new Stand(shelf, ANY, setting, new Fitter(setting, with, ground.tariff), ends);
             if (SomeHandle.on(stand.priced(k), 1)) {
