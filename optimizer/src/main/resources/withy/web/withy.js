@@ -135,6 +135,19 @@
   }
   rest();
 
+  /* What is ticked but not sent yet outlives a reload, until the job is written anew. */
+  var ticks = document.querySelector("form.checklist");
+  if (ticks) {
+    var job = "ticked " + location.pathname + " " + ticks.elements.revision.value;
+    var boxes = Array.from(ticks.querySelectorAll("input[type=checkbox]"));
+    var before = (sessionStorage.getItem(job) || "").split(" ");
+    boxes.forEach(function (box) { box.checked = box.checked || before.indexOf(box.value) >= 0; });
+    ticks.addEventListener("change", function () {
+      sessionStorage.setItem(job, boxes.filter(function (box) { return box.checked; })
+        .map(function (box) { return box.value; }).join(" "));
+    });
+  }
+
   /* A place on the page that is gone to is no other page: what was typed stays. */
   window.addEventListener("popstate", function () {
     if (location.pathname + location.search !== shown) {

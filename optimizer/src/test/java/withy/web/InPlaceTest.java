@@ -46,6 +46,24 @@ class InPlaceTest {
         }
     }
 
+    @Test
+    void whatIsTickedOutlivesAReloadUntilItIsSent() throws Exception {
+        Browser browser = Browser.shared();
+        try (ShopFolder shop = new ShopFolder(scratch, "bench")) {
+            browser.open(shop.address().toString());
+            browser.open(shop.at("/brief?start=brook"));
+            browser.click("button.main").arrive("/builds/", "");
+            browser.click("form.takeform button[value='1']").arrive("/jobs/1", "");
+            browser.click(".checklist li:nth-child(1) input").click(".checklist li:nth-child(3) input");
+            browser.driver.navigate().refresh();
+            browser.arrive("/jobs/1", "");
+            assertEquals(2, browser.all(".checklist input:checked").size());
+            browser.follow("button[value=glue]");
+            assertEquals(2, browser.all(".checklist .done").size());
+            assertEquals(0, browser.all(".checklist input:checked").size());
+        }
+    }
+
     /** Where the best build is told, px from the top. */
     private static long top(Browser browser) {
         return ((Number) browser.driver.executeScript(
