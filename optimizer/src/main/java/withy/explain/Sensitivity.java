@@ -183,8 +183,14 @@ public record Sensitivity(List<Double> shares, @Nullable Swap swap, List<Binding
 
     private static Binding binding(Inquiry inquiry, Found first, Demand demand, Found best) {
         List<TradeOff> tradeOffs = TradeOffs.between(best.side(0), first.side(1), inquiry.units());
-        String costs = Ledger.costs(inquiry, first, best, tradeOffs);
-        String sentence = Phrases.of("sensitivity.binds", demand.words(), costs);
+        List<TradeOff> noticeable =
+                tradeOffs.stream().filter(TradeOff::noticeable).toList();
+        boolean noticed = !noticeable.isEmpty()
+                || !Missed.of(best.rod(), first.rod()).isEmpty()
+                || !Missed.of(first.rod(), best.rod()).isEmpty();
+        String sentence = noticed
+                ? Phrases.of("sensitivity.binds", demand.words(), Ledger.costs(inquiry, first, best, noticeable))
+                : Phrases.of("sensitivity.binds.hardly", demand.words());
         return new Binding(Conflict.Asked.of(demand), best, tradeOffs, sentence);
     }
 }

@@ -46,9 +46,9 @@ public record QuantityText(UnitSystem system) {
         return pick(number(grams, 2) + " g", number(grams / MassUnit.OUNCE.grams(), 3) + " oz");
     }
 
-    /** A lure weight: "14.2 g", "1/2 oz" to the nearest 1/32 oz. */
+    /** A lure weight: "14.2 g", "10 g", "1/2 oz" to the nearest 1/32 oz. */
     public String lureMass(double grams) {
-        return pick(number(grams, 1) + " g", fraction(grams / MassUnit.OUNCE.grams(), 32) + " oz");
+        return pick(trimmed(grams, 1) + " g", fraction(grams / MassUnit.OUNCE.grams(), 32) + " oz");
     }
 
     /** A line strength or a drag: "4.5 kg", "10.0 lb". */

@@ -258,7 +258,7 @@ class FlipsTest {
                 List.of(heavier.loses(), heavier.wins()));
         assertEquals("g", heavier.unit());
         assertTrue(heavier.sentence().startsWith("if the heaviest lure were ")
-                && heavier.sentence().endsWith(" instead of 14.0 g"));
+                && heavier.sentence().endsWith(" instead of 14 g"));
         Flip finer = flip(flips(three, brief, "fine"), "lure.usual");
         List<Double> down = new ArrayList<>();
         for (double g = 8; g >= 1; g -= 0.5) {

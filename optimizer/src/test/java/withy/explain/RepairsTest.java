@@ -101,7 +101,7 @@ class RepairsTest {
                 sentence(b -> b.packedMaxMm() == null || b.packedMaxMm() >= 1237));
         assertEquals("durability class 2 instead of 3", sentence(b -> b.durabilityClass() <= 2));
         assertEquals("corrosion class 1 instead of 2", sentence(b -> b.corrosionClass() <= 1));
-        assertEquals("lures up to 11.0 g only", sentence(b -> b.lure().heaviestG() <= 11.2));
+        assertEquals("lures up to 11 g only", sentence(b -> b.lure().heaviestG() <= 11.2));
         assertEquals("a usual lure of 9.5 g", sentence(b -> b.lure().usualG() >= 9.1));
         assertEquals("a main line of 5.0 kg", sentence(b -> b.line().strengthKg() <= 5.0));
         assertEquals("a leader of 4.9 kg", sentence(b -> b.leader().strengthKg() <= 4.95));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -144,5 +145,19 @@ class SensitivityTest {
         assertTrue(binding.sentence().contains("lighter"), binding.sentence());
         assertEquals(List.of(1.0), firm.shares());
         assertNull(firm.swap());
+        for (TradeOffs.TradeOff tradeOff : binding.tradeOffs()) {
+            boolean told = binding.sentence().contains(tradeOff.plain());
+            assertEquals(tradeOff.noticeable(), told, tradeOff + " in: " + binding.sentence());
+        }
+        Map<Objective, Double> coarse = new EnumMap<>(tight.steps());
+        coarse.replaceAll((objective, step) -> 1e6);
+        Inquiry blunt = SHOP.inquiry(Changed.with(tight, "steps", coarse));
+        assertEquals(
+                List.of("without the wish for at most " + blunt.money(most - 1)
+                        + " to pay the best rod would be another, but differ by nothing a hand or a purse would notice"),
+                Sensitivity.of(blunt, List.of(first(blunt))).binding().stream()
+                        .filter(one -> one.wish().field().equals("budgetMinor"))
+                        .map(Sensitivity.Binding::sentence)
+                        .toList());
     }
 }
