@@ -73,7 +73,7 @@ public final class BenchDesk {
                 desk.handle(),
                 desk.tipRingMm(),
                 desk.guides(),
-                desk.wideGaps(),
+                desk.widestGap(),
                 desk.bins(sheet),
                 desk.mixes(),
                 rod.setting().blank().lureMinG(),
@@ -217,15 +217,15 @@ public final class BenchDesk {
         return lines;
     }
 
-    private List<WideGap> wideGaps() {
-        List<WideGap> gaps = new ArrayList<>();
+    private @Nullable WideGap widestGap() {
+        WideGap widest = null;
         for (int number = 1; number < rod.setting().guideCount(); number++) {
             double times = Sheets.rounded(rod.setting().growth(number), 2);
-            if (times > GuideSpacing.LARGEST_RATIO) {
-                gaps.add(new WideGap(number, times));
+            if (times > (widest == null ? GuideSpacing.LARGEST_RATIO : widest.times())) {
+                widest = new WideGap(number, times);
             }
         }
-        return gaps;
+        return widest;
     }
 
     private @Nullable Double fromFerrule(double x) {

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param handle handle and ends, from the butt
  * @param tipRingMm centre of the tip-top's ring, or null without a tip-top
  * @param guides stripper first
- * @param wideGaps gaps between guides that outgrow the usual, as a guide keeps clear of a joint
+ * @param widestGap the gap between guides that outgrows the next one most, where that is more than usual, as a guide keeps clear of a joint; else null
  * @param bins where each part lies, by id; a part without a bin is left out
  * @param mixes what is mixed of two parts
  * @param lureMinG lightest lure the blank is rated for
@@ -34,7 +34,7 @@ public record BenchSheet(
         List<HandleLine> handle,
         @Nullable Double tipRingMm,
         List<GuideLine> guides,
-        List<WideGap> wideGaps,
+        @Nullable WideGap widestGap,
         Map<String, String> bins,
         List<Mix> mixes,
         double lureMinG,
@@ -46,7 +46,6 @@ public record BenchSheet(
     public BenchSheet {
         handle = List.copyOf(handle);
         guides = List.copyOf(guides);
-        wideGaps = List.copyOf(wideGaps);
         bins = Collections.unmodifiableMap(new TreeMap<>(bins));
         mixes = List.copyOf(mixes);
         cautions = List.copyOf(cautions);

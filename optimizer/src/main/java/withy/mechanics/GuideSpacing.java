@@ -124,34 +124,20 @@ public record GuideSpacing(int count, double firstMm, double ratio) {
     }
 
     /**
-     * The same, with the guides beside a moved one following it, the less the further away they stand, so that no gap takes the whole move: between
-     * two guides that stay or were moved, and the tip-top, each is shifted by its number. Where that would bring one near a ferrule, only those that
-     * have to move.
+     * The same, with the guides beside a moved one following it, so that no gap takes the whole move ({@link EvenGaps}); the tip-top stays. Where that would
+     * bring one near a ferrule or the next, only those that have to move.
+     *
+     * @param tipMm the tip-top's ring from the butt
      */
-    public static Optional<double[]> clearAndEven(double[] xMm, double footHalfMm, List<Zone> ferrules) {
+    public static Optional<double[]> clearAndEven(double[] xMm, double tipMm, double footHalfMm, List<Zone> ferrules) {
         Optional<double[]> clear = clearOfFerrules(xMm, footHalfMm, ferrules);
-        return clear.map(moved -> {
-            double[] spread = spread(xMm, moved);
-            return clearOfFerrules(spread, footHalfMm, ferrules)
-                    .filter(still -> Arrays.equals(still, spread))
-                    .orElse(moved);
-        });
-    }
-
-    private static double[] spread(double[] xMm, double[] moved) {
-        double[] spread = moved.clone();
-        int rear = 0;
-        for (int i = 1; i <= xMm.length; i++) {
-            double shift = i == xMm.length ? 0.0 : moved[i] - xMm[i];
-            if (shift != 0.0 || i == xMm.length) {
-                double rearShift = moved[rear] - xMm[rear];
-                for (int between = rear + 1; between < i; between++) {
-                    spread[between] += rearShift + (shift - rearShift) * (between - rear) / (i - rear);
-                }
-                rear = i;
-            }
-        }
-        return spread;
+        return clear.map(moved -> Arrays.equals(moved, xMm)
+                ? moved
+                : EvenGaps.of(xMm, moved, tipMm)
+                        .filter(even -> clearOfFerrules(even, footHalfMm, ferrules)
+                                .filter(still -> Arrays.equals(still, even))
+                                .isPresent())
+                        .orElse(moved));
     }
 
     private static double nearestFree(double x, double keepOff, List<Zone> ferrules) {

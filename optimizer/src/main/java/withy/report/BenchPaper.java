@@ -113,9 +113,10 @@ public final class BenchPaper {
 
     private void guides() {
         page.heading(Phrases.of("paper.guides")).line(Phrases.of("paper.guides.from"));
-        bench.wideGaps()
-                .forEach(gap -> page.line(
-                        Phrases.of("paper.guides.gap", gap.guide(), gap.guide() + 1, reader.number(gap.times(), 2))));
+        BenchSheet.WideGap gap = bench.widestGap();
+        if (gap != null) {
+            page.line(Phrases.of("paper.guides.gap", gap.guide(), gap.guide() + 1, reader.number(gap.times(), 2)));
+        }
         List<List<String>> rows = new ArrayList<>();
         for (GuideLine guide : bench.guides()) {
             String turns = reader.number(guide.turns(), 0);

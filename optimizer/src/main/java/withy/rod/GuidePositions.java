@@ -41,7 +41,7 @@ record GuidePositions(double[] xMm, boolean even) {
         List<GuideSpacing.Zone> ferrules = shape.joints().stream()
                 .map(j -> new GuideSpacing.Zone(j.fromMm(), j.toMm()))
                 .toList();
-        Optional<double[]> clear = GuideSpacing.clearAndEven(x, HALF_FOOT_MM, ferrules);
+        Optional<double[]> clear = GuideSpacing.clearAndEven(x, tip, HALF_FOOT_MM, ferrules);
         return clear.map(moved -> new GuidePositions(moved, true)).orElseGet(() -> new GuidePositions(x, false));
     }
 }

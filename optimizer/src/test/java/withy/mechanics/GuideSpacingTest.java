@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -117,42 +120,97 @@ class GuideSpacingTest {
         assertEquals(0, GuideSpacing.mostGuides(-5, 75, 20));
     }
 
-    /** By hand: the second guide is moved by 60; the two ahead of it follow by two thirds and one third, the stripper and the tip-top stay. */
+    /** Nothing else does as well: wherever the others stand instead, ratios of neighbouring gaps change more, in the sum of squares of their logarithms. */
     @Test
-    void theGuidesBesideAMovedOneFollowIt() {
-        List<GuideSpacing.Zone> ferrule = List.of(new GuideSpacing.Zone(1000, 1070));
+    void theGuidesBesideAMovedOneFollowItAsEvenlyAsCanBe() {
+        Random random = new Random(20261128);
+        int followed = 0;
+        for (int i = 0; i < 200; i++) {
+            double tip = 1800 + 900 * random.nextDouble();
+            int count = 5 + random.nextInt(5);
+            Optional<GuideSpacing> spacing = GuideSpacing.reach(tip - 780, count, 90, 110);
+            if (spacing.isEmpty()) {
+                continue;
+            }
+            double[] x = rising(tip, spacing.get().fromTipMm());
+            List<GuideSpacing.Zone> ferrules = new ArrayList<>();
+            for (int joint = 1; joint <= 1 + i % 3; joint++) {
+                double at = tip * joint / (2 + i % 3);
+                ferrules.add(new GuideSpacing.Zone(at - 25, at + 25));
+            }
+            double[] moved = GuideSpacing.clearOfFerrules(x, 15, ferrules).orElse(x);
+            double[] even = GuideSpacing.clearAndEven(x, tip, 15, ferrules).orElse(x);
+            if (Arrays.equals(even, moved)) {
+                continue;
+            }
+            followed++;
+            double least = change(x, even, tip);
+            assertTrue(least < change(x, moved, tip));
+            for (int k = 0; k < count; k++) {
+                boolean stays = k == 0 || moved[k] != x[k];
+                assertTrue(!stays || even[k] == moved[k], "guide " + (k + 1) + " of " + Arrays.toString(even));
+                for (double by : stays ? new double[0] : new double[] {-0.2, -0.001, 0.001, 0.2}) {
+                    double[] other = even.clone();
+                    other[k] += by;
+                    assertTrue(change(x, other, tip) > least, "guide " + (k + 1) + " of " + Arrays.toString(even));
+                }
+            }
+        }
+        assertTrue(followed > 60, "only " + followed + " had to follow");
         double[] x = {700, 1040, 1300, 1600};
-        assertArrayEquals(
-                new double[] {700, 1100, 1340, 1620},
-                GuideSpacing.clearAndEven(x, 10.0, ferrule).orElseThrow(),
-                1e-9);
-        assertArrayEquals(x, GuideSpacing.clearAndEven(x, 10.0, List.of()).orElseThrow(), 0.0);
+        assertArrayEquals(x, GuideSpacing.clearAndEven(x, 1750, 10.0, List.of()).orElseThrow(), 0.0);
     }
 
-    /** Between two moved guides each follows the nearer one more: 1040 goes 60 ahead, 1640 goes 30 back, what stands between them 30 and 0. */
+    private static double[] rising(double tip, double[] fromTip) {
+        double[] x = fromTip.clone();
+        for (int i = 0; i < x.length; i++) {
+            x[i] = tip - fromTip[x.length - 1 - i];
+        }
+        return x;
+    }
+
+    private static double change(double[] before, double[] after, double tip) {
+        double sum = 0;
+        for (int i = 0; i + 1 < before.length; i++) {
+            double change = Math.log(ratio(after, i, tip)) - Math.log(ratio(before, i, tip));
+            sum += change * change;
+        }
+        return sum;
+    }
+
+    private static double ratio(double[] x, int i, double tip) {
+        double next = i + 2 == x.length ? tip : x[i + 2];
+        return (x[i + 1] - x[i]) / (next - x[i + 1]);
+    }
+
+    /** By hand: of three equal gaps the guide between the first two is moved by half a gap; the other stands where the ratios 3:x and x:y change alike. */
     @Test
-    void betweenTwoMovedGuidesTheOthersFollowBoth() {
-        List<GuideSpacing.Zone> ferrules =
-                List.of(new GuideSpacing.Zone(1000, 1070), new GuideSpacing.Zone(1640, 1700));
-        assertArrayEquals(
-                new double[] {700, 1100, 1270, 1430, 1610, 1890},
-                GuideSpacing.clearAndEven(new double[] {700, 1040, 1240, 1430, 1640, 1905}, 10.0, ferrules)
-                        .orElseThrow(),
-                1e-9);
+    void oneOfThreeGapsIsMoved() {
+        List<GuideSpacing.Zone> ferrule = List.of(new GuideSpacing.Zone(970, 1010));
+        double[] even = GuideSpacing.clearAndEven(new double[] {900, 1000, 1100}, 1200, 20.0, ferrule)
+                .orElseThrow();
+        assertArrayEquals(new double[] {900, 1050, even[2]}, even, 1e-9);
+        double gap = even[2] - 1050;
+        double last = 150 - gap;
+        double byHand = Math.log(150 / gap) * (1 / gap) - Math.log(gap / last) * (1 / gap + 1 / last);
+        assertEquals(0, byHand, 1e-9);
     }
 
     /** Where following would bring a guide to the next ferrule, only the one that has to move does. */
     @Test
     void noGuideFollowsIntoAFerrule() {
-        List<GuideSpacing.Zone> ferrules =
-                List.of(new GuideSpacing.Zone(1000, 1070), new GuideSpacing.Zone(1340, 1400));
         double[] x = {700, 1040, 1300, 1600};
+        double follows = GuideSpacing.clearAndEven(x, 1850, 10.0, List.of(new GuideSpacing.Zone(1000, 1070)))
+                .orElseThrow()[2];
+        assertTrue(follows > 1310, "" + follows);
+        List<GuideSpacing.Zone> ferrules =
+                List.of(new GuideSpacing.Zone(1000, 1070), new GuideSpacing.Zone(follows - 5 + 30, follows + 5 + 30));
         assertArrayEquals(
                 new double[] {700, 1100, 1300, 1600},
-                GuideSpacing.clearAndEven(x, 10.0, ferrules).orElseThrow(),
+                GuideSpacing.clearAndEven(x, 1850, 10.0, ferrules).orElseThrow(),
                 1e-9);
-        assertTrue(
-                GuideSpacing.clearAndEven(new double[] {1036, 1040}, 10.0, List.of(new GuideSpacing.Zone(1000, 1070)))
-                        .isEmpty());
+        assertTrue(GuideSpacing.clearAndEven(
+                        new double[] {1036, 1040}, 1850, 10.0, List.of(new GuideSpacing.Zone(1000, 1070)))
+                .isEmpty());
     }
 }

@@ -3,7 +3,7 @@ package withy.oracle;
 import withy.brief.Brief;
 import withy.catalog.RodType;
 
-/** Guide positions a second time: geometric growth from the tip, found by halving; moved off the ferrules, the others following. */
+/** Guide positions a second time: geometric growth from the tip, found by halving; moved off the ferrules, the others following as evenly as can be. */
 final class SecondSpacing {
     private static final double[][] LIP_TO_STRIPPER = {
         {40, 415}, {45, 475}, {49.5, 530}, {57, 625}, {67, 775}, {78, 900}
@@ -104,32 +104,118 @@ final class SecondSpacing {
                 return false;
             }
         }
-        double[] followed = new double[x.length];
+        boolean still = true;
+        for (int i = 0; i < x.length; i++) {
+            still &= moved[i] == x[i];
+        }
+        double[] followed = still ? moved : followed(x, moved, rod.blank.lengthMm());
         boolean good = true;
         for (int i = 0; i < x.length; i++) {
-            followed[i] = x[i] + follow(moved, i);
             good &= !touches(rod, followed[i]) && (i == 0 || followed[i] - followed[i - 1] >= 30);
         }
         System.arraycopy(good ? followed : moved, 0, x, 0, x.length);
         return true;
     }
 
-    /** By how much ring i goes with the moved ones: weighed by how many rings away the next ones are that stay or were moved; the tip-top stays. */
-    private double follow(double[] moved, int i) {
-        int rear = i;
-        while (rear > 0 && moved[rear] == x[rear]) {
-            rear--;
+    /**
+     * Where the free rings stand so that the ratios of neighbouring gaps change least, in the sum of squares of their logarithms: Newton's method on the places
+     * themselves, with slopes by differences.
+     */
+    private static double[] followed(double[] x, double[] moved, double tip) {
+        int n = x.length;
+        int[] free = java.util.stream.IntStream.range(1, n)
+                .filter(i -> moved[i] == x[i])
+                .toArray();
+        double[] at = moved.clone();
+        for (int step = 0; step < 40; step++) {
+            double[] slope = slopes(x, at, tip);
+            double[][] rows = new double[free.length][free.length + 1];
+            for (int c = 0; c < free.length; c++) {
+                double small = 1e-4;
+                double[] other = at.clone();
+                other[free[c]] += small;
+                double[] more = slopes(x, other, tip);
+                other[free[c]] -= 2 * small;
+                double[] less = slopes(x, other, tip);
+                for (int r = 0; r < free.length; r++) {
+                    rows[r][c] = (more[free[r]] - less[free[r]]) / (2 * small);
+                }
+            }
+            for (int r = 0; r < free.length; r++) {
+                rows[r][free.length] = -slope[free[r]];
+            }
+            double[] by = eliminated(rows);
+            double[] next = at.clone();
+            double share = 1;
+            do {
+                for (int r = 0; r < free.length; r++) {
+                    next[free[r]] = at[free[r]] + share * by[r];
+                }
+                share /= 2;
+            } while (share > 1e-6 && !(changed(x, next, tip) <= changed(x, at, tip)));
+            at = next;
         }
-        int front = i;
-        while (front < x.length && moved[front] == x[front]) {
-            front++;
+        return at;
+    }
+
+    /** Sum of squares by which the logarithms of the ratios change; not a number where two rings change places. */
+    private static double changed(double[] x, double[] at, double tip) {
+        double sum = 0;
+        for (int i = 0; i + 1 < x.length; i++) {
+            double change = growth(at, i, tip) - growth(x, i, tip);
+            sum += change * change;
         }
-        double rearShift = moved[rear] - x[rear];
-        double frontShift = front == x.length ? 0 : moved[front] - x[front];
-        if (rear == front) {
-            return rearShift;
+        return sum;
+    }
+
+    /** Logarithm of the gap ahead of ring i over the one ahead of the next. */
+    private static double growth(double[] at, int i, double tip) {
+        return Math.log(gap(at, i, tip)) - Math.log(gap(at, i + 1, tip));
+    }
+
+    private static double gap(double[] at, int i, double tip) {
+        return (i + 1 == at.length ? tip : at[i + 1]) - at[i];
+    }
+
+    /** Slope of that sum with the place of each ring. */
+    private static double[] slopes(double[] x, double[] at, double tip) {
+        double[] slopes = new double[x.length];
+        for (int i = 0; i + 1 < x.length; i++) {
+            double twice = 2 * (growth(at, i, tip) - growth(x, i, tip));
+            double near = 1 / gap(at, i, tip);
+            double far = 1 / gap(at, i + 1, tip);
+            slopes[i] -= twice * near;
+            slopes[i + 1] += twice * (near + far);
+            if (i + 2 < x.length) {
+                slopes[i + 2] -= twice * far;
+            }
         }
-        return (rearShift * (front - i) + frontShift * (i - rear)) / (front - rear);
+        return slopes;
+    }
+
+    /** Gauss's elimination, the largest first. */
+    private static double[] eliminated(double[][] rows) {
+        int n = rows.length;
+        for (int c = 0; c < n; c++) {
+            int best = c;
+            for (int r = c; r < n; r++) {
+                best = Math.abs(rows[r][c]) > Math.abs(rows[best][c]) ? r : best;
+            }
+            double[] swap = rows[c];
+            rows[c] = rows[best];
+            rows[best] = swap;
+            for (int r = 0; r < n; r++) {
+                double times = r == c ? 0 : rows[r][c] / rows[c][c];
+                for (int k = c; k <= n; k++) {
+                    rows[r][k] -= times * rows[c][k];
+                }
+            }
+        }
+        double[] solved = new double[n];
+        for (int r = 0; r < n; r++) {
+            solved[r] = rows[r][n] / rows[r][r];
+        }
+        return solved;
     }
 
     private static boolean touches(SecondRod rod, double place) {

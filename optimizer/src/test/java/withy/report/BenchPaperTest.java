@@ -30,12 +30,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import withy.app.BenchDesk;
 import withy.app.BenchSheet;
+import withy.app.BenchSheet.GuideLine;
 import withy.app.RefusedBuild;
 import withy.explain.Phrases;
 import withy.fixture.Fixtures;
 import withy.rod.Placed;
 import withy.rod.Rod;
 import withy.rod.Station;
+import withy.rules.Judge;
+import withy.rules.Rulebook;
 import withy.units.QuantityText;
 import withy.units.UnitSystem;
 
@@ -305,5 +308,47 @@ class BenchPaperTest {
             right = Math.max(right, text.getXDirAdj() + text.getWidthDirAdj());
             super.processTextPosition(text);
         }
+    }
+
+    /** Counted again from the places printed: the one gap that outgrows the next most, where that is more than usual. */
+    @Test
+    void theGapThatGrowsMostIsTold() {
+        int told = 0;
+        int untold = 0;
+        for (int foot = 200; foot <= 330; foot += 5) {
+            Rod rod = Fixtures.legal()
+                    .brief("reachMinMm", 150.0)
+                    .brief("reachMaxMm", 400.0)
+                    .layout("reelFootMm", foot)
+                    .rod();
+            if (!Judge.legal(rod, Rulebook.standard())) {
+                continue; // grips of these lengths don't go there
+            }
+            BenchSheet sheet = sheet(rod);
+            List<Double> places =
+                    new ArrayList<>(sheet.guides().stream().map(GuideLine::xMm).toList());
+            places.add(sheet.tipRingMm());
+            double most = 0;
+            int guide = 0;
+            for (int i = 0; i + 2 < places.size(); i++) {
+                double times = (places.get(i + 1) - places.get(i)) / (places.get(i + 2) - places.get(i + 1));
+                guide = times > most ? i + 1 : guide;
+                most = Math.max(most, times);
+            }
+            String words =
+                    BenchPaper.of(sheet, UK, Sheet.A4).replace("\u00a0", " ").replace("&nbsp;", " ");
+            BenchSheet.WideGap gap = sheet.widestGap();
+            if (most < 1.249) {
+                assertEquals(null, gap, "foot " + foot);
+                assertFalse(words.contains("grow more than usual"), "foot " + foot);
+                untold++;
+            } else if (most > 1.256) {
+                assertTrue(gap != null && gap.guide() == guide, "foot " + foot + ", " + gap + ", " + most);
+                assertEquals(most, gap.times(), 0.006);
+                assertTrue(words.contains("next one (guides " + guide + " to " + (guide + 1) + ")"), "foot " + foot);
+                told++;
+            }
+        }
+        assertTrue(told > 0 && untold > 0, told + " told, " + untold + " not");
     }
 }
