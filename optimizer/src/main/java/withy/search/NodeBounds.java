@@ -37,7 +37,7 @@ final class NodeBounds {
             if (node.stage().compareTo(Node.Stage.HANDLED) >= 0) {
                 return handled(node, setting, k, blank, limit);
             }
-            long train = exactTrain ? train(node, setting.guideCount(), k) : train(node, k);
+            long train = exactTrain ? train(node, setting.layout(), k) : train(node, k);
             return TrainGraph.sum(TrainGraph.sum(handle(node, setting.layout().form(), k), train), blank);
         }
         long handle = TrainGraph.NONE;
@@ -62,7 +62,7 @@ final class NodeBounds {
 
     /** The same of one layout of a blank that is looked at, before it is a node of its own. */
     long of(Node node, Layout layout, Linear k) {
-        long train = ground.burdens(k) ? train(node, layout.guideCount(), k) : train(node, k);
+        long train = ground.burdens(k) ? train(node, layout, k) : train(node, k);
         return TrainGraph.sum(
                 TrainGraph.sum(node.site().blankCost().at(layout.reelFootMm(), k), train),
                 handle(node, layout.form(), k));
@@ -159,7 +159,7 @@ final class NodeBounds {
     private long handled(Node node, Setting setting, Linear k, long blank, long limit) {
         boolean works = ground.burdens(k);
         boolean own = works && node.stage().compareTo(Node.Stage.TRAINED) >= 0;
-        long nearest = works ? train(node, setting.guideCount(), k) : train(node, k);
+        long nearest = works ? train(node, setting.layout(), k) : train(node, k);
         long least = TrainGraph.NONE;
         if (TrainGraph.none(nearest)) {
             return least;
@@ -191,8 +191,8 @@ final class NodeBounds {
         return floors(node.leastClass(), k).train(node.shape());
     }
 
-    private static long train(Node node, int count, Linear k) {
-        return train(node.site(), count, node.leastClass(), k);
+    private static long train(Node node, Layout layout, Linear k) {
+        return TrainGraph.least(node.site().trainsNear(layout.reelFootMm(), layout.guideCount(), node.leastClass(), k));
     }
 
     private static long train(Site site, int count, int leastClass, Linear k) {

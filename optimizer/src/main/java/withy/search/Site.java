@@ -260,6 +260,11 @@ final class Site {
         return trains.of(count, leastClass, k);
     }
 
+    /** The same with the reel foot near one place. */
+    long[] trainsNear(int foot, int count, int leastClass, Linear k) {
+        return trains.near(foot, count, leastClass, k);
+    }
+
     /** The same of one layout with the ends of one of its stands. */
     long[] trains(Stand stand, Setting setting, int leastClass, Linear k) {
         return trains.at(stand, setting, leastClass, k);

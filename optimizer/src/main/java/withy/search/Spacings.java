@@ -13,6 +13,12 @@ import withy.rod.Setting;
 
 /** Where the guides of a blank stand, layout by layout: the same whatever parts are given. Not for several threads at once. */
 final class Spacings {
+    /** In the place of a stretch: all reel positions. */
+    static final int ANYWHERE = -1;
+
+    /** A guide that shifts this much from one reel position to the next stands on another side of a joint, mm. */
+    private static final double JUMP_MM = 10;
+
     private final Ground ground;
     private final BlankShape shape;
     /** True where guides stand only where they can be spaced evenly. */
@@ -22,7 +28,8 @@ final class Spacings {
 
     private final Map<Integer, Boolean> evenly = new HashMap<>();
     private final Map<Integer, Setting> settings = new HashMap<>();
-    private final Map<Integer, Optional<Nearest>> nearest = new HashMap<>();
+    private final Map<Stretch, Optional<Nearest>> nearest = new HashMap<>();
+    private final Map<Integer, Map<Integer, Integer>> stretches = new HashMap<>();
 
     Spacings(Ground ground, BlankShape shape) {
         this.ground = ground;
@@ -36,7 +43,7 @@ final class Spacings {
     }
 
     /**
-     * Guides as near the reel foot as any reel position brings them.
+     * Guides as near the reel foot as any reel position of a stretch brings them.
      *
      * @param setting has them there
      * @param thinnestMm for each number the place where the blank is thinnest, mm
@@ -64,14 +71,50 @@ final class Spacings {
         return !ruled || number <= mostGuides;
     }
 
-    /** Null where none can stand. */
+    private record Stretch(int count, int number) {}
+
+    /**
+     * Which stretch of reel positions one is in: from one to the next of a stretch the guides of a count move little by little, and do not change the side
+     * of a joint. {@link #ANYWHERE} where they never do.
+     */
+    int stretch(int foot, int count) {
+        Map<Integer, Integer> of = stretches.computeIfAbsent(count, this::stretchesNow);
+        return of.getOrDefault(foot, ANYWHERE);
+    }
+
+    private Map<Integer, Integer> stretchesNow(int count) {
+        Map<Integer, Integer> of = new HashMap<>();
+        Setting before = null;
+        int number = 0;
+        for (int foot : ground.feet) {
+            Setting setting = at(foot, count);
+            if (setting.spaced() || !ruled) {
+                number += before != null && jumps(before, setting) ? 1 : 0;
+                of.put(foot, number);
+                before = setting;
+            }
+        }
+        return number == 0 ? Map.of() : of;
+    }
+
+    private static boolean jumps(Setting one, Setting next) {
+        for (int n = 1; n <= one.guideCount(); n++) {
+            if (Math.abs(next.guideMm(n) - one.guideMm(n)) > JUMP_MM) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** With the reel in one stretch; null where none can stand. */
     @Nullable
-    Nearest nearest(int count) {
-        return nearest.computeIfAbsent(count, any -> Optional.ofNullable(nearestNow(count)))
+    Nearest nearest(int count, int stretch) {
+        return nearest.computeIfAbsent(
+                        new Stretch(count, stretch), any -> Optional.ofNullable(nearestNow(count, stretch)))
                 .orElse(null);
     }
 
-    private @Nullable Nearest nearestNow(int count) {
+    private @Nullable Nearest nearestNow(int count, int stretch) {
         Setting furthest = null;
         double[] nearestMm = new double[count];
         double[] thinnest = new double[count];
@@ -80,7 +123,8 @@ final class Spacings {
         Arrays.fill(thinnestOd, Double.POSITIVE_INFINITY);
         for (int foot : ground.feet) {
             Setting setting = at(foot, count);
-            if (setting.spaced() || !ruled) {
+            boolean in = stretch == ANYWHERE || stretch(foot, count) == stretch;
+            if (in && (setting.spaced() || !ruled)) {
                 furthest = setting;
                 for (int n = 0; n < count; n++) {
                     double x = setting.guideMm(n + 1);

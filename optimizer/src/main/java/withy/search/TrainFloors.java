@@ -22,7 +22,7 @@ final class TrainFloors {
     private final Ground ground;
     private final Site site;
     private int @Nullable [] beaters;
-    private final Map<Integer, Optional<Placing>> placings = new HashMap<>();
+    private final Map<Where, Optional<Placing>> placings = new HashMap<>();
     private final Map<Key, long[]> floors = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
         protected boolean removeEldestEntry(Map.Entry<Key, long[]> eldest) {
@@ -36,16 +36,28 @@ final class TrainFloors {
         this.site = site;
     }
 
-    private record Key(int count, int leastClass, Linear prices) {}
+    /** A count of guides with the reel in one stretch ({@link Spacings#stretch}). */
+    private record Where(int count, int stretch) {}
+
+    private record Key(Where where, int leastClass, Linear prices) {}
 
     /** The floors for one count of guides, one a thread worth looking at. */
     long[] of(int count, int leastClass, Linear k) {
-        return floors.computeIfAbsent(
-                new Key(count, leastClass, k.withoutConstant()), key -> now(count, leastClass, k));
+        return of(new Where(count, Spacings.ANYWHERE), leastClass, k);
     }
 
-    private long[] now(int count, int leastClass, Linear k) {
-        Placing placing = placings.computeIfAbsent(count, any -> Optional.ofNullable(nearest(count)))
+    /** The same with the reel foot near one place. */
+    long[] near(int foot, int count, int leastClass, Linear k) {
+        return of(new Where(count, site.spacings().stretch(foot, count)), leastClass, k);
+    }
+
+    private long[] of(Where where, int leastClass, Linear k) {
+        return floors.computeIfAbsent(
+                new Key(where, leastClass, k.withoutConstant()), key -> now(where, leastClass, k));
+    }
+
+    private long[] now(Where where, int leastClass, Linear k) {
+        Placing placing = placings.computeIfAbsent(where, any -> Optional.ofNullable(nearest(where)))
                 .orElse(null);
         if (placing != null) {
             return placing.floors(leastClass, k);
@@ -91,9 +103,9 @@ final class TrainFloors {
         return one ? ground.threadChoice.beaters(site.shape().blank(), of) : own;
     }
 
-    /** Guides as near the reel foot as any reel position brings them; null where none can stand. */
-    private @Nullable Placing nearest(int count) {
-        Spacings.Nearest nearest = site.spacings().nearest(count);
+    /** Guides as near the reel foot as any reel position of a stretch brings them; null where none can stand. */
+    private @Nullable Placing nearest(Where where) {
+        Spacings.Nearest nearest = site.spacings().nearest(where.count(), where.stretch());
         if (nearest == null) {
             return null;
         }
