@@ -164,7 +164,8 @@ public final class StockText {
         }
         faults(page, answer.faults());
         String backup = answer.backup();
-        String end = answer.applied() ? "applied" : !answer.faults().isEmpty() ? "refused" : "looked";
+        String unapplied = answer.changes().isEmpty() ? "same" : "looked";
+        String end = answer.applied() ? "applied" : answer.faults().isEmpty() ? unapplied : "refused";
         page.gap().paragraph("", Phrases.of("text.import." + end, backup == null ? "" : backup));
         hits(page, answer.hits());
         return page.toString();

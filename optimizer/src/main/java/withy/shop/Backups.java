@@ -97,6 +97,9 @@ public final class Backups {
      * its files are put aside as they are.
      */
     public static Copy restore(Path folder, Path from) {
+        if (Files.isDirectory(from)) {
+            throw ShopFault.disk("Can't read the back-up " + from + ": it is a folder.", "name the file in it.");
+        }
         if (!Files.isRegularFile(from)) {
             throw ShopFault.disk(
                     "Can't read the back-up " + from + ": there is no such file.", "the name is mistyped.");

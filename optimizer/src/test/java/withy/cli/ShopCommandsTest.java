@@ -150,6 +150,9 @@ class ShopCommandsTest {
                 terminal.run("stock", "--undo").out());
         told(3, "withy stock " + PART + " --count NUMBER", "stock", PART, "--broken=200");
         told(5, "it is a folder", "stock", "--import", folder.toString());
+        Files.writeString(list, "id;counted\n");
+        String none = terminal.run("stock", "--import", list.toString()).out();
+        assertTrue(none.endsWith("Nothing differs, so there is nothing to take over.\n"), none);
     }
 
     @Test
@@ -208,6 +211,7 @@ class ShopCommandsTest {
         assertTrue(answer("folder", "doctor", "--json").path("sound").asBoolean());
         assertTrue(Files.exists(folder.resolve("backups/shop-before-restore-001.db")));
         told(5, "no such file", "restore", folder.resolve("none.db").toString());
+        told(5, "it is a folder", "restore", folder.resolve("backups").toString());
         Path junk = folder.resolve("junk.db");
         Files.writeString(junk, "this is no database, whatever its name says; it is only a text of some length");
         told(5, "back-ups lie in " + folder.resolve("backups"), "restore", junk.toString());
