@@ -236,7 +236,7 @@ class WhyNotTest {
                 why(BRIEF, "seat-light").sentence());
         assertEquals(
                 "Tarn blank-light: it can be built in, but the best rod with it is 224.40 EUR dearer. In return it is 11.0 g lighter"
-                        + " and lighter to swing by 0.0066 kg·m².",
+                        + " and lighter to swing by 0.0067 kg·m².",
                 why(BRIEF, "blank-light").sentence());
         assertEquals(
                 "Tarn cap-gilded: the rod with Tarn cap instead is at least as good in everything, and 102.96 EUR cheaper.",
@@ -244,7 +244,7 @@ class WhyNotTest {
         Brief swing = FewBuilds.weighing(BRIEF, Map.of(Objective.SWING_WEIGHT, 1.5, Objective.BALANCE, 2.5));
         String ranked = why(swing, "blank-light").sentence();
         assertTrue(
-                ranked.contains("dearer. In return it is lighter to swing by 0.0066 kg·m² and 11.0 g lighter."),
+                ranked.contains("dearer. In return it is lighter to swing by 0.0067 kg·m² and 11.0 g lighter."),
                 ranked);
     }
 
