@@ -183,13 +183,17 @@ public record Sensitivity(List<Double> shares, @Nullable Swap swap, List<Binding
 
     private static Binding binding(Inquiry inquiry, Found first, Demand demand, Found best) {
         List<TradeOff> tradeOffs = TradeOffs.between(best.side(0), first.side(1), inquiry.units());
-        List<TradeOff> noticeable =
-                tradeOffs.stream().filter(TradeOff::noticeable).toList();
-        boolean noticed = !noticeable.isEmpty()
-                || !Missed.of(best.rod(), first.rod()).isEmpty()
+        boolean gains = tradeOffs.stream().anyMatch(t -> t.noticeable() && t.better())
                 || !Missed.of(first.rod(), best.rod()).isEmpty();
+        // it is better for something: where nothing of that would be noticed alone, it is all told
+        List<TradeOff> told = tradeOffs.stream()
+                .filter(t -> t.noticeable() || t.better() && !gains)
+                .toList();
+        boolean noticed = gains
+                || told.stream().anyMatch(TradeOff::noticeable)
+                || !Missed.of(best.rod(), first.rod()).isEmpty();
         String sentence = noticed
-                ? Phrases.of("sensitivity.binds", demand.words(), Ledger.costs(inquiry, first, best, noticeable))
+                ? Phrases.of("sensitivity.binds", demand.words(), Ledger.costs(inquiry, first, best, told))
                 : Phrases.of("sensitivity.binds.hardly", demand.words());
         return new Binding(Conflict.Asked.of(demand), best, tradeOffs, sentence);
     }

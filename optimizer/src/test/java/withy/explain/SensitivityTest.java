@@ -149,6 +149,18 @@ class SensitivityTest {
             boolean told = binding.sentence().contains(tradeOff.plain());
             assertEquals(tradeOff.noticeable(), told, tradeOff + " in: " + binding.sentence());
         }
+        Map<Objective, Double> dear = new EnumMap<>(tight.steps());
+        dear.replaceAll((objective, step) -> objective == Objective.PRICE ? step : 100 * step);
+        Inquiry pricey = SHOP.inquiry(Changed.with(tight, "steps", dear));
+        Sensitivity.Binding dearer = Sensitivity.of(pricey, List.of(first(pricey))).binding().stream()
+                .filter(one -> one.wish().field().equals("budgetMinor"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(dearer.sentence().contains("dearer"), dearer.sentence());
+        for (TradeOffs.TradeOff tradeOff : dearer.tradeOffs()) {
+            boolean told = dearer.sentence().contains(tradeOff.plain());
+            assertEquals(tradeOff.better() && !tradeOff.same() || tradeOff.noticeable(), told, dearer.sentence());
+        }
         Map<Objective, Double> coarse = new EnumMap<>(tight.steps());
         coarse.replaceAll((objective, step) -> 1e6);
         Inquiry blunt = SHOP.inquiry(Changed.with(tight, "steps", coarse));
