@@ -36,12 +36,11 @@ public final class WhyNot {
      */
     public static Finding of(Inquiry inquiry, Set<String> parts, Consumer<Finding> reason) {
         Finding soon = atOnce(inquiry, parts);
-        Finding finding;
         if (soon != null) {
             reason.accept(soon);
-            finding = reason(inquiry, parts);
-        } else {
-            finding = reason(inquiry, parts);
+        }
+        Finding finding = reason(inquiry, parts);
+        if (soon == null) {
             reason.accept(finding);
         }
         return switch (finding.outcome()) {

@@ -94,10 +94,10 @@ public final class BenchPage implements LocalPage {
         server.get("/jobs/{job}", jobs::one);
         server.post("/jobs/{job}", new JobActs(pages, jobs)::act);
         StockPage stock = new StockPage(pages);
-        ScalePage scale = new ScalePage(pages, stock);
+        ScalePage scale = new ScalePage(pages);
         server.get("/weigh", scale::all);
         server.get("/jobs/{job}/scale", scale::job);
-        server.post("/weigh", scale::weigh);
+        server.post("/weigh", new ScaleActs(pages, scale, stock)::weigh);
         server.get("/stock", stock::all);
         server.get("/stock/{part}", stock::one);
         server.post("/stock/{part}", stock::book);

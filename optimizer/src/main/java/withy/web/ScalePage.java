@@ -11,15 +11,12 @@ import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.JobsAnswer;
 import withy.app.PartIds;
-import withy.app.ScaleReading;
 import withy.app.StockAnswer;
 import withy.app.WeighAnswer;
 import withy.app.Workshop;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.shop.Piece;
-import withy.shop.Shop;
-import withy.shop.ShopFault;
 import withy.web.ShopView.JobLine;
 import withy.web.ShopView.PieceLine;
 import withy.web.ShopView.ScaleView;
@@ -29,19 +26,13 @@ final class ScalePage {
     /** Parts shown of those found. */
     private static final int MOST_FOUND = 30;
 
-    /** Fields of the form. */
-    private static final String WEIGHT = "weight";
-
-    private static final String NEXT = "next";
-
-    private static final Pattern PIECE = Pattern.compile("(.+)#(\\d{1,6})");
+    /** A piece as its bag names it: part and number. */
+    static final Pattern PIECE = Pattern.compile("(.+)#(\\d{1,6})");
 
     private final Pages pages;
-    private final StockPage stock;
 
-    ScalePage(Pages pages, StockPage stock) {
+    ScalePage(Pages pages) {
         this.pages = pages;
-        this.stock = stock;
     }
 
     /** Whose pieces are to be weighed, any part by a few letters of its name, and how far lists were off so far. */
@@ -49,7 +40,8 @@ final class ScalePage {
         all(ctx, Pages.asked(ctx, "piece"), Slip.NONE);
     }
 
-    private void all(Context ctx, String asked, Slip slip) {
+    /** With a part or piece that is to be weighed, or an empty one, and what was typed of it and can't be booked. */
+    void all(Context ctx, String asked, Slip slip) {
         Workshop workshop = pages.bench().workshop();
         List<JobLine> jobs = JobsAnswer.of(workshop).jobs().stream()
                 .filter(line -> line.state().equals("accepted"))
@@ -161,7 +153,8 @@ final class ScalePage {
         job(ctx, Pages.job(ctx), ctx.queryParam("piece"), Slip.NONE);
     }
 
-    private void job(Context ctx, long number, @Nullable String asked, Slip slip) {
+    /** With the piece that is to be weighed, and what was typed of it and can't be booked. */
+    void job(Context ctx, long number, @Nullable String asked, Slip slip) {
         JobAnswer job = new JobDesk(pages.bench().workshop()).show(number);
         List<PieceLine> pieces = job.pieces().stream()
                 .filter(piece -> piece.state().equals("shelf") || piece.state().equals("used"))
@@ -245,64 +238,8 @@ final class ScalePage {
                 job.pieces().size());
     }
 
-    /** Books what the scale says of one piece, or of a piece of a part that was not weighed yet. What is many times off is asked back first. */
-    void weigh(Context ctx) {
-        String told = Pages.told(ctx, "piece").strip();
-        Matcher numbered = PIECE.matcher(told);
-        Part part = named(numbered.matches() ? numbered.group(1) : told);
-        Integer number = numbered.matches() ? Integer.valueOf(numbered.group(2)) : null;
-        try {
-            weigh(ctx, part, number);
-        } catch (Slip.Fault fault) {
-            ctx.status(422);
-            String piece = part.id() + (number == null ? "" : "#" + number);
-            again(ctx, part, piece, Slip.of(ctx, fault));
-        }
-    }
-
-    /** The page it was typed on, with what was typed. */
-    private void again(Context ctx, Part part, String piece, Slip slip) {
-        String job = ofJob(ctx);
-        if (!job.isEmpty()) {
-            job(ctx, Long.parseLong(job), piece, slip);
-        } else if (Pages.told(ctx, NEXT).equals("any")) {
-            all(ctx, piece, slip);
-        } else {
-            stock.one(ctx, part, slip);
-        }
-    }
-
-    private static String ofJob(Context ctx) {
-        String job = Pages.told(ctx, "job");
-        return job.matches("[1-9]\\d{0,8}") ? job : "";
-    }
-
-    private void weigh(Context ctx, Part part, @Nullable Integer number) {
-        String right = pages.bench().units().fineMass(part.facts().weightG());
-        long mg = Slip.read(ctx, WEIGHT, right, ScaleReading::milligrams);
-        String job = ofJob(ctx);
-        String back = job.isEmpty() ? "" : "/jobs/" + job + "/scale";
-        String doubt = ScaleReading.doubt(part, mg, pages.bench().units());
-        boolean next = Pages.told(ctx, NEXT).equals("any");
-        if (doubt != null && !Sure.told(ctx)) {
-            String piece = "?piece=" + part.id() + (number == null ? "" : "%23" + number);
-            String again = !back.isEmpty() ? back + piece : next ? "/weigh" + piece : "/stock/" + part.id();
-            Sure.ask(pages, ctx, "scale.sure", "weigh", doubt, again, List.of("piece", WEIGHT, "job", NEXT));
-            return;
-        }
-        pages.once(ctx, () -> {
-            try (Shop shop = pages.bench().workshop().open()) {
-                Piece piece = shop.scale().weigh(part.id(), number, mg).piece();
-                String there = next ? "/weigh?weighed=" + part.id() + "%23" + piece.number() : "/stock/" + part.id();
-                return back.isEmpty() ? there : back;
-            } catch (ShopFault fault) {
-                throw Slip.of(fault, WEIGHT, part);
-            }
-        });
-    }
-
     /** A part by its id, or by its name where that names one only. */
-    private Part named(String told) {
+    Part named(String told) {
         Catalog lists = pages.bench().workshop().lists();
         Part part = lists.find(told);
         if (part != null) {

@@ -6,9 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -17,11 +14,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import withy.app.DrawerAnswer.DrawerLine;
 import withy.brief.Brief;
-import withy.brief.BriefContext;
-import withy.brief.BriefReader;
 import withy.catalog.Catalog;
-import withy.catalog.CatalogReader;
+import withy.catalog.sample.SampleCatalogs;
 import withy.explain.Inquiry;
+import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
 import withy.rod.Build;
@@ -33,7 +29,6 @@ import withy.units.UnitSystem;
 
 /** Answers that are told as far as they are known: whatever comes later stands below what was told. */
 class InTurnTest {
-    private static final Path HOME = Path.of(System.getProperty("withy.home"));
     private static final QuantityText UNITS = new QuantityText(UnitSystem.METRIC);
 
     private static Catalog catalog;
@@ -43,19 +38,11 @@ class InTurnTest {
 
     @BeforeAll
     static void offer() throws IOException {
-        catalog = CatalogReader.read(HOME.resolve("catalog-samples/wide"), LocalDate.of(2026, 6, 1))
-                .catalog();
-        brief = brief("beach-surf");
+        catalog = SampleCatalogs.wide();
+        brief = Scenarios.brief("beach-surf", catalog);
         chooser = new SearchChooser(catalog);
         answer = Propose.run(catalog, brief, chooser, UNITS, Progress.NONE);
         assertEquals(3, answer.builds().size());
-    }
-
-    private static Brief brief(String scenario) throws IOException {
-        String json =
-                Files.readString(HOME.resolve("scenarios").resolve(scenario).resolve("brief.json"));
-        return BriefReader.read(json, new BriefContext(catalog.rates(), catalog.asOf()))
-                .brief();
     }
 
     private static Inquiry inquiry() {
