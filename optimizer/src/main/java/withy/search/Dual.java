@@ -10,7 +10,7 @@ import withy.objectives.Solver.Watch;
 import withy.rod.BlankShape;
 
 /**
- * Works one node to the end: finds multipliers that make its linear bound tight (one at a time, by bracketing), then walks the builds whose
+ * Works one node to the end: finds multipliers that make its linear bound tight ({@link CuttingPlanes}), then walks the builds whose
  * linear cost is still below the best score known. The bound holds whatever the multipliers are; they only decide how long the walk is.
  */
 final class Dual {
@@ -106,7 +106,8 @@ final class Dual {
 
     private Outcome solve(Prices start, long known, int rounds) {
         limit = known;
-        Brackets brackets = new Brackets(task, start);
+        CuttingPlanes planes = new CuttingPlanes(
+                task.bounds, task.scoring, Scoring.even(task.brief, task.ground.catalog.rates()), start);
         Prices prices = start;
         pricesSoFar = start;
         boolean checkedFeasible = false;
@@ -133,7 +134,8 @@ final class Dual {
                     return new Outcome(best, Long.MAX_VALUE, pricesSoFar, true);
                 }
             }
-            Prices next = brackets.next(prices, cheapest, bound);
+            planes.met(prices, cheapest.vector(), cheapest.aheadMgMm(), cheapest.behindMgMm(), bound);
+            Prices next = planes.next(boundSoFar, limit);
             if (next == null) {
                 break;
             }

@@ -39,18 +39,18 @@ final class LayoutWork {
         /** Scores from here on are of no interest. */
         long limit();
 
-        /** Multipliers to begin with. */
-        Prices prices();
+        /** Multipliers to begin with on a blank. */
+        Prices prices(Site site);
 
         /** True where the first build found ends it. */
         boolean firstWillDo();
 
         /**
-         * Takes what became of a stand.
+         * Takes what became of a stand of a blank.
          *
          * @param refused builds that a rule outside the chain refused
          */
-        void took(Dual.Outcome outcome, long refused);
+        void took(Site site, Dual.Outcome outcome, long refused);
     }
 
     /** Looks for the best build of a layout in few steps; a number what was not seen of it does not score below, or the largest where all was. */
@@ -92,19 +92,20 @@ final class LayoutWork {
             dual.firstWillDo();
         }
         Prices before = slices.prices(node, stand);
-        Dual.Outcome outcome = before == null ? dual.solve(search.prices(), most) : dual.settle(before, most);
+        Dual.Outcome outcome =
+                before == null ? dual.solve(search.prices(node.site()), most) : dual.settle(before, most);
         if (outcome.whole()) {
             slices.walked(node, stand, most);
         } else {
             slices.putOff(node, stand, outcome.prices());
         }
-        search.took(outcome, dual.refused());
+        search.took(node.site(), outcome, dual.refused());
         return outcome.whole() ? Long.MAX_VALUE : outcome.bound();
     }
 
     /** Threads worth looking at, each with a number no build with it scores below. */
     private List<Completion.Candidate> candidates(Node node, Setting setting, Stand stand) {
-        Linear k = search.prices().linear(task.aim, task.margin(node.leastClass()));
+        Linear k = search.prices(node.site()).linear(task.aim, task.margin(node.leastClass()));
         List<Consumables> all = node.site().threads();
         boolean works = task.ground.burdens(k);
         long[] floors = works ? bounds.dressed(node, setting, stand, k, search.limit()) : new long[all.size()];

@@ -32,8 +32,7 @@ final class Proof implements LayoutWork.Search {
     private final NodeBounds bounds;
     private final LayoutWork layouts;
     private final boolean complete;
-    private Prices prices;
-    private int version;
+    private final Learnt learnt;
     private Task.@Nullable Judged best;
     private long order;
     private long opened;
@@ -57,7 +56,7 @@ final class Proof implements LayoutWork.Search {
     Proof(Task task, Watch watch, long firstSteps) {
         this.task = task;
         this.watch = watch;
-        this.prices = Prices.start(task.scoring);
+        this.learnt = new Learnt(task.scoring);
         this.complete = task.ground.complete();
         this.bounds = new NodeBounds(task);
         this.hopeless = new Hopeless(task, bounds, false);
@@ -77,7 +76,7 @@ final class Proof implements LayoutWork.Search {
                 break;
             }
             Node node = open.remove();
-            Node now = node.version() == version ? node : rebound(node);
+            Node now = node.version() == version(node) ? node : rebound(node);
             if (now.bound() > node.bound()
                     && !open.isEmpty()
                     && now.bound() > open.element().bound()) {
@@ -126,8 +125,8 @@ final class Proof implements LayoutWork.Search {
     }
 
     @Override
-    public Prices prices() {
-        return prices;
+    public Prices prices(Site site) {
+        return learnt.of(site).prices();
     }
 
     @Override
@@ -142,8 +141,16 @@ final class Proof implements LayoutWork.Search {
         return this;
     }
 
-    private Linear linear(int leastClass) {
-        return prices.linear(task.aim, task.margin(leastClass));
+    private Linear linear(Site site, int leastClass) {
+        return prices(site).linear(task.aim, task.margin(leastClass));
+    }
+
+    private Linear linear(Node node) {
+        return linear(node.site(), node.leastClass());
+    }
+
+    private int version(Node node) {
+        return learnt.of(node.site()).version();
     }
 
     /** The class every load-bearing part must have at least. */
@@ -173,7 +180,14 @@ final class Proof implements LayoutWork.Search {
         }
         long floor = Long.MIN_VALUE;
         for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
-            Node node = new Node(Long.MIN_VALUE, order++, site, leastClass, null, hopeless.first(), version);
+            Node node = new Node(
+                    Long.MIN_VALUE,
+                    order++,
+                    site,
+                    leastClass,
+                    null,
+                    hopeless.first(),
+                    learnt.of(site).version());
             if (firstWillDo) {
                 if (bounds.mayAfford(node)) {
                     open.add(node);
@@ -182,7 +196,8 @@ final class Proof implements LayoutWork.Search {
                 floor = add(node).bound();
             } else if (!TrainGraph.none(floor)) {
                 // a rod of a higher class is one of the lower, too, and a class is all that it is credited besides
-                floor -= linear(leastClass - 1).constant() - linear(leastClass).constant();
+                floor -= linear(site, leastClass - 1).constant()
+                        - linear(site, leastClass).constant();
                 if (floor < limit()) {
                     open.add(node.bounded(floor, UNSEEN));
                 }
@@ -201,16 +216,15 @@ final class Proof implements LayoutWork.Search {
             }
             first = open.peek();
         }
-        Node layout = first == null || open.size() < WORTH_A_LOOK
-                ? null
-                : firstLayout.of(first, linear(first.leastClass()), limit());
+        Node layout =
+                first == null || open.size() < WORTH_A_LOOK ? null : firstLayout.of(first, linear(first), limit());
         if (layout != null) {
             work(layout);
         }
     }
 
     private Node rebound(Node node) {
-        return node.bounded(bounds.of(node, linear(node.leastClass()), limit()), version);
+        return node.bounded(bounds.of(node, linear(node), limit()), version(node));
     }
 
     /** Puts a node that was made or looked at more closely among the open ones, unless nothing in it can be of interest. */
@@ -223,7 +237,7 @@ final class Proof implements LayoutWork.Search {
     }
 
     private void work(Node node) {
-        if (hopeless.is(node, ceilingsBite, linear(node.leastClass()))) {
+        if (hopeless.is(node, ceilingsBite, linear(node))) {
             return;
         }
         Setting setting = node.setting();
@@ -237,7 +251,7 @@ final class Proof implements LayoutWork.Search {
     }
 
     private void openLayouts(Node node) {
-        Linear k = linear(node.leastClass());
+        Linear k = linear(node);
         for (Layout layout : node.site().layouts()) {
             long floor = bounds.of(node, layout, k);
             if (floor < limit() && !TrainGraph.none(floor) && !firstLayout.was(node, layout)) {
@@ -249,7 +263,13 @@ final class Proof implements LayoutWork.Search {
     private void openLayout(Node node, Layout layout) {
         task.setting(node.shape(), layout)
                 .ifPresent(setting -> add(new Node(
-                        node.bound(), order++, node.site(), node.leastClass(), setting, Node.Stage.LOOKED, version)));
+                        node.bound(),
+                        order++,
+                        node.site(),
+                        node.leastClass(),
+                        setting,
+                        Node.Stage.LOOKED,
+                        version(node))));
     }
 
     private void complete(Node node, Setting setting) {
@@ -260,7 +280,7 @@ final class Proof implements LayoutWork.Search {
         opened++;
         long least = layouts.first(node, setting);
         if (least < limit()) {
-            open.add(node.at(Node.Stage.WEIGHED).bounded(least, version));
+            open.add(node.at(Node.Stage.WEIGHED).bounded(least, version(node)));
         }
     }
 
@@ -268,14 +288,14 @@ final class Proof implements LayoutWork.Search {
         long most = layouts.end(node);
         long least = layouts.slice(node, setting, most);
         if (least == Long.MAX_VALUE && most < limit()) {
-            open.add(node.bounded(most, version));
+            open.add(node.bounded(most, version(node)));
         } else if (least < Long.MAX_VALUE) {
             weakestBound = Math.min(weakestBound, most < limit() ? layouts.slice(node, setting, limit()) : least);
         }
     }
 
     @Override
-    public void took(Dual.Outcome outcome, long refused) {
+    public void took(Site site, Dual.Outcome outcome, long refused) {
         refusedBuilds += refused;
         ceilingsBite |= outcome.bound() == Long.MAX_VALUE;
         Task.Judged found = outcome.best();
@@ -283,14 +303,6 @@ final class Proof implements LayoutWork.Search {
             best = found;
             watch.better().found(found.build(), found.vector(), found.score());
         }
-        learn(outcome.prices());
-    }
-
-    /** Other multipliers make other floors; small changes are not worth new ones. */
-    private void learn(Prices better) {
-        if (better.differs(prices, task.scoring)) {
-            prices = better;
-            version++;
-        }
+        learnt.learn(site, outcome.prices());
     }
 }
