@@ -25,6 +25,16 @@ record Node(
         Stage stage,
         int version) {
 
+    /** All layouts of a blank. */
+    static Node blank(long order, Site site, int leastClass, Stage stage, int version) {
+        return new Node(Long.MIN_VALUE, order, site, leastClass, null, stage, version);
+    }
+
+    /** One layout of a blank that is looked at. */
+    Node layout(long newOrder, Setting of) {
+        return new Node(bound, newOrder, site, leastClass, of, Stage.LOOKED, version);
+    }
+
     BlankShape shape() {
         return site.shape();
     }

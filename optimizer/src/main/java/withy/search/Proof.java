@@ -56,7 +56,7 @@ final class Proof implements LayoutWork.Search {
     Proof(Task task, Watch watch, long firstSteps) {
         this.task = task;
         this.watch = watch;
-        this.learnt = new Learnt(task.scoring);
+        this.learnt = new Learnt(task);
         this.complete = task.ground.complete();
         this.bounds = new NodeBounds(task);
         this.hopeless = new Hopeless(task, bounds, false);
@@ -76,7 +76,7 @@ final class Proof implements LayoutWork.Search {
                 break;
             }
             Node node = open.remove();
-            Node now = node.version() == version(node) ? node : rebound(node);
+            Node now = node.version() == learnt.version(node.site()) ? node : rebound(node);
             if (now.bound() > node.bound()
                     && !open.isEmpty()
                     && now.bound() > open.element().bound()) {
@@ -126,7 +126,7 @@ final class Proof implements LayoutWork.Search {
 
     @Override
     public Prices prices(Site site) {
-        return learnt.of(site).prices();
+        return learnt.prices(site);
     }
 
     @Override
@@ -139,18 +139,6 @@ final class Proof implements LayoutWork.Search {
     Proof under(long score) {
         under = score;
         return this;
-    }
-
-    private Linear linear(Site site, int leastClass) {
-        return prices(site).linear(task.aim, task.margin(leastClass));
-    }
-
-    private Linear linear(Node node) {
-        return linear(node.site(), node.leastClass());
-    }
-
-    private int version(Node node) {
-        return learnt.of(node.site()).version();
     }
 
     /** The class every load-bearing part must have at least. */
@@ -180,14 +168,7 @@ final class Proof implements LayoutWork.Search {
         }
         long floor = Long.MIN_VALUE;
         for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
-            Node node = new Node(
-                    Long.MIN_VALUE,
-                    order++,
-                    site,
-                    leastClass,
-                    null,
-                    hopeless.first(),
-                    learnt.of(site).version());
+            Node node = Node.blank(order++, site, leastClass, hopeless.first(), learnt.version(site));
             if (firstWillDo) {
                 if (bounds.mayAfford(node)) {
                     open.add(node);
@@ -196,8 +177,7 @@ final class Proof implements LayoutWork.Search {
                 floor = add(node).bound();
             } else if (!TrainGraph.none(floor)) {
                 // a rod of a higher class is one of the lower, too, and a class is all that it is credited besides
-                floor -= linear(site, leastClass - 1).constant()
-                        - linear(site, leastClass).constant();
+                floor -= learnt.credit(site, leastClass);
                 if (floor < limit()) {
                     open.add(node.bounded(floor, UNSEEN));
                 }
@@ -216,15 +196,16 @@ final class Proof implements LayoutWork.Search {
             }
             first = open.peek();
         }
-        Node layout =
-                first == null || open.size() < WORTH_A_LOOK ? null : firstLayout.of(first, linear(first), limit());
+        Node layout = first == null || open.size() < WORTH_A_LOOK
+                ? null
+                : firstLayout.of(first, learnt.linear(first), limit());
         if (layout != null) {
             work(layout);
         }
     }
 
     private Node rebound(Node node) {
-        return node.bounded(bounds.of(node, linear(node), limit()), version(node));
+        return node.bounded(bounds.of(node, learnt.linear(node), limit()), learnt.version(node.site()));
     }
 
     /** Puts a node that was made or looked at more closely among the open ones, unless nothing in it can be of interest. */
@@ -237,7 +218,7 @@ final class Proof implements LayoutWork.Search {
     }
 
     private void work(Node node) {
-        if (hopeless.is(node, ceilingsBite, linear(node))) {
+        if (hopeless.is(node, ceilingsBite, learnt.linear(node))) {
             return;
         }
         Setting setting = node.setting();
@@ -251,7 +232,7 @@ final class Proof implements LayoutWork.Search {
     }
 
     private void openLayouts(Node node) {
-        Linear k = linear(node);
+        Linear k = learnt.linear(node);
         for (Layout layout : node.site().layouts()) {
             long floor = bounds.of(node, layout, k);
             if (floor < limit() && !TrainGraph.none(floor) && !firstLayout.was(node, layout)) {
@@ -262,14 +243,7 @@ final class Proof implements LayoutWork.Search {
 
     private void openLayout(Node node, Layout layout) {
         task.setting(node.shape(), layout)
-                .ifPresent(setting -> add(new Node(
-                        node.bound(),
-                        order++,
-                        node.site(),
-                        node.leastClass(),
-                        setting,
-                        Node.Stage.LOOKED,
-                        version(node))));
+                .ifPresent(setting -> add(node.layout(order++, setting)));
     }
 
     private void complete(Node node, Setting setting) {
@@ -280,7 +254,7 @@ final class Proof implements LayoutWork.Search {
         opened++;
         long least = layouts.first(node, setting);
         if (least < limit()) {
-            open.add(node.at(Node.Stage.WEIGHED).bounded(least, version(node)));
+            open.add(node.at(Node.Stage.WEIGHED).bounded(least, learnt.version(node.site())));
         }
     }
 
@@ -288,7 +262,7 @@ final class Proof implements LayoutWork.Search {
         long most = layouts.end(node);
         long least = layouts.slice(node, setting, most);
         if (least == Long.MAX_VALUE && most < limit()) {
-            open.add(node.bounded(most, version(node)));
+            open.add(node.bounded(most, learnt.version(node.site())));
         } else if (least < Long.MAX_VALUE) {
             weakestBound = Math.min(weakestBound, most < limit() ? layouts.slice(node, setting, limit()) : least);
         }
