@@ -57,6 +57,17 @@ public record Rates(
         usualPriceMinor = Collections.unmodifiableMap(new TreeMap<>(usualPriceMinor));
     }
 
+    /** True where the shop takes a part without being asked: a blank sold for the type of rod, a thread of its letters, the house's finish and adhesive. */
+    public boolean usual(Part part, RodType type) {
+        return switch (part.kind()) {
+            case BLANK -> ((Blank) part).rodTypes().contains(type);
+            case THREAD -> threadLetters.getOrDefault(type, List.of()).contains(((WrapThread) part).letter());
+            case FINISH -> part.id().equals(houseFinish);
+            case ADHESIVE -> part.id().equals(houseAdhesive);
+            default -> true;
+        };
+    }
+
     /** The same with another ± of thread, finish and glue. */
     public Rates withWorkmanshipTolerance(double toleranceG) {
         return new Rates(

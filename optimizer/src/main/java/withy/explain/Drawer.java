@@ -92,7 +92,9 @@ public record Drawer(Station station, Found build, List<Line> lines) {
         List<TradeOff> tradeOffs = found == null || breach != null
                 ? List.of()
                 : TradeOffs.between(found.side(0), build.side(1), inquiry.units());
-        String sentence = breach != null ? breach.sentence() : Ledger.costs(inquiry, build, found, tradeOffs);
+        String sentence = breach != null
+                ? breach.sentence()
+                : Unusual.added(inquiry, part, Ledger.costs(inquiry, build, found, tradeOffs));
         return new Line(
                 part == null ? "" : part.id(),
                 part == null ? Phrases.of("drawer.empty") : part.facts().name(),

@@ -61,6 +61,8 @@ public record Finding(
         NOT_IN_STOCK("notInStock"),
         /** A legal build with it exists and nobody would notice the difference. */
         EQUAL("equal"),
+        /** Legal and noticeably better, but the shop leaves it out unless it is asked for. */
+        UNUSUAL("unusual"),
         /** Another build is at least as good in everything and better in something. */
         DOMINATED("dominated"),
         /** Legal, but it costs more of what counts than it gains. */

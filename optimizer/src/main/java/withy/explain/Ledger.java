@@ -84,7 +84,9 @@ public final class Ledger {
         List<TradeOff> tradeOffs = found == null || swap.breach() != null
                 ? List.of()
                 : TradeOffs.between(found.side(0), build.side(1), inquiry.units());
-        String sentence = swap.breach() != null ? swap.breach().sentence() : lighter(inquiry, build, found, tradeOffs);
+        String sentence = swap.breach() != null
+                ? swap.breach().sentence()
+                : Unusual.added(inquiry, part, lighter(inquiry, build, found, tradeOffs));
         double partSaves = (now.massMg() - part.massMg()) / 1000.0;
         return new Line(
                 station, part.id(), part.facts().name(), saves, partSaves, swap.breach(), found, tradeOffs, sentence);
@@ -123,7 +125,7 @@ public final class Ledger {
         ranked.forEach(t -> (t.better() ? better : worse).add(t.plain()));
         if (found != null) {
             Missed.of(found.rod(), build.rod()).forEach(wish -> worse.add(wish.loss()));
-            Missed.of(build.rod(), found.rod()).forEach(wish -> better.add(wish.gain()));
+            Missed.of(build.rod(), found.rod()).forEach(wish -> better.add(wish.with()));
         }
         if (worse.isEmpty() && better.isEmpty()) {
             return Phrases.of("whynot.same");

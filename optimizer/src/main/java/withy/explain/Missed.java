@@ -25,6 +25,11 @@ public record Missed(String field, String words, String loss) {
         return Phrases.of("whynot.meets", words);
     }
 
+    /** The same beside what a rod is: "with a hook keeper, …". */
+    String with() {
+        return Phrases.of("whynot.meets.with", words);
+    }
+
     /** All of a rod, in the order of the brief. */
     static List<Missed> of(Rod rod) {
         List<Missed> list = new ArrayList<>();

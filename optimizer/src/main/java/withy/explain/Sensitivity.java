@@ -183,8 +183,8 @@ public record Sensitivity(List<Double> shares, @Nullable Swap swap, List<Binding
 
     private static Binding binding(Inquiry inquiry, Found first, Demand demand, Found best) {
         List<TradeOff> tradeOffs = TradeOffs.between(best.side(0), first.side(1), inquiry.units());
-        boolean gains = tradeOffs.stream().anyMatch(t -> t.noticeable() && t.better())
-                || !Missed.of(first.rod(), best.rod()).isEmpty();
+        boolean meets = !Missed.of(first.rod(), best.rod()).isEmpty();
+        boolean gains = meets || tradeOffs.stream().anyMatch(t -> t.noticeable() && t.better());
         // it is better for something: where nothing of that would be noticed alone, it is all told
         List<TradeOff> told = tradeOffs.stream()
                 .filter(t -> t.noticeable() || t.better() && !gains)
@@ -192,8 +192,12 @@ public record Sensitivity(List<Double> shares, @Nullable Swap swap, List<Binding
         boolean noticed = gains
                 || told.stream().anyMatch(TradeOff::noticeable)
                 || !Missed.of(best.rod(), first.rod()).isEmpty();
+        boolean wishFirst = meets && told.stream().noneMatch(t -> t.better() && !t.same());
         String sentence = noticed
-                ? Phrases.of("sensitivity.binds", demand.words(), Ledger.costs(inquiry, first, best, told))
+                ? Phrases.of(
+                        wishFirst ? "sensitivity.binds.one" : "sensitivity.binds",
+                        demand.words(),
+                        Ledger.costs(inquiry, first, best, told))
                 : Phrases.of("sensitivity.binds.hardly", demand.words());
         return new Binding(Conflict.Asked.of(demand), best, tradeOffs, sentence);
     }

@@ -167,14 +167,14 @@ public final class TradeOffs {
         return Math.round(side.objectives().value(Objective.STYLE) / 100.0);
     }
 
-    /** Where both miss the wanted zone to one side, or one does and the other hangs in it, the words say which way it tips. */
+    /** Of a build that misses the wanted zone by more, the side to which both miss it, or the one that does. What tips the rod in the hand is another figure. */
     private static String side(Side mine, Side other, String way) {
-        if (way.equals("same")) {
+        if (!way.equals("more")) {
             return "";
         }
         boolean ahead = ahead(mine) || ahead(other);
         boolean behind = behind(mine) || behind(other);
-        return ahead && behind ? "" : ahead ? ".tip" : ".butt";
+        return ahead && behind ? "" : ahead ? ".ahead" : ".behind";
     }
 
     private static boolean ahead(Side side) {

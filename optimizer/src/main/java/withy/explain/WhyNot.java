@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -44,7 +45,7 @@ public final class WhyNot {
             reason.accept(finding);
         }
         return switch (finding.outcome()) {
-            case CHOSEN, EQUAL -> finding;
+            case CHOSEN, EQUAL, UNUSUAL -> finding;
             case DOMINATED, LOSES -> finding.with(Flips.of(inquiry, finding));
             case BREAKS_RULE, NOT_IN_STOCK -> finding.with(Flips.ofRefused(inquiry, finding));
         };
@@ -107,9 +108,16 @@ public final class WhyNot {
         String names = inquiry.names(parts);
         boolean noticed =
                 !missed.isEmpty() || !met.isEmpty() || tradeOffs.stream().anyMatch(TradeOff::noticeable);
+        String unusual = unusual();
         if (!noticed) {
-            String sentence = Phrases.of("whynot.equal", names, told(differing(tradeOffs)));
+            String equal = Phrases.of("whynot.equal", names, told(differing(tradeOffs)));
+            String sentence = unusual == null ? equal : Phrases.of("whynot.equal.unusual", equal, unusual);
             return finding(Outcome.EQUAL, sentence, first, opponent, tradeOffs, wishes, null);
+        }
+        if (unusual != null && inquiry.score(opponent.vector()) < inquiry.score(first.vector())) {
+            String sentence =
+                    Phrases.of("whynot.unusual", names, unusual, Ledger.costs(inquiry, first, opponent, tradeOffs));
+            return finding(Outcome.UNUSUAL, sentence, first, opponent, tradeOffs, wishes, null);
         }
         Beaten.Answer beaten = Beaten.of(inquiry, first, opponent, parts);
         Found better = beaten.by();
@@ -125,6 +133,16 @@ public final class WhyNot {
         String losing = losing(names, tradeOffs, wishes);
         String sentence = beaten.open() ? Phrases.of("whynot.loses.open", losing) : losing;
         return finding(Outcome.LOSES, sentence, first, opponent, tradeOffs, wishes, null);
+    }
+
+    /** What the shop takes instead of the first of the parts that it leaves out unless asked; null where there is none. */
+    private @Nullable String unusual() {
+        return parts.stream()
+                .map(id -> Unusual.instead(
+                        inquiry, Objects.requireNonNull(inquiry.catalog().find(id))))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
     }
 
     /** What would be noticed, in the order of what the customer ranks first; where no loss would be, the small ones, which decide together. */

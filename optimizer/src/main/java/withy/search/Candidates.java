@@ -6,11 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
-import withy.catalog.WrapThread;
 import withy.objectives.Solver.Query;
 import withy.rules.Refusal;
 
@@ -63,26 +61,13 @@ public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refuse
     }
 
     private static boolean usual(Catalog catalog, Query query, Part part) {
-        if (wanted(query, part.id())) {
-            return true;
-        }
-        return switch (part.kind()) {
-            case BLANK -> ((Blank) part).rodTypes().contains(query.brief().rodType());
-            case THREAD -> letters(catalog, query).contains(((WrapThread) part).letter());
-            case FINISH -> part.id().equals(catalog.rates().houseFinish());
-            case ADHESIVE -> part.id().equals(catalog.rates().houseAdhesive());
-            default -> true;
-        };
+        return wanted(query, part.id())
+                || catalog.rates().usual(part, query.brief().rodType());
     }
 
     private static boolean wanted(Query query, String id) {
         return query.forced().contains(id)
                 || query.fixed().values().stream().anyMatch(c -> c.partId().equals(id))
                 || query.brief().insisted().stream().anyMatch(w -> w.partId().equals(id));
-    }
-
-    private static List<String> letters(Catalog catalog, Query query) {
-        List<String> letters = catalog.rates().threadLetters().get(query.brief().rodType());
-        return letters == null ? List.of() : letters;
     }
 }

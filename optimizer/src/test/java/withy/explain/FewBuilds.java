@@ -180,7 +180,7 @@ final class FewBuilds {
             Weighed best = best(
                     weighed(catalog, query.brief(), builds),
                     scoring,
-                    one -> answers(query, one) && Judge.legal(one.rod(), query.rulebook()));
+                    one -> answers(query, one) && usual(query, one) && Judge.legal(one.rod(), query.rulebook()));
             return best == null
                     ? new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, true, builds.size())
                     : new Solution(
@@ -190,6 +190,14 @@ final class FewBuilds {
                             scoring.score(best.vector()),
                             true,
                             builds.size());
+        }
+
+        /** What the shop leaves out is in no build that nobody asks it for. */
+        private boolean usual(Query query, Weighed one) {
+            return one.build().partIds().stream()
+                    .allMatch(id -> query.forced().contains(id)
+                            || catalog.rates()
+                                    .usual(catalog.find(id), query.brief().rodType()));
         }
 
         private static boolean answers(Query query, Weighed one) {

@@ -76,7 +76,8 @@ class RefusedTest {
         assertNotNull(finding.breach());
         assertTrue(finding.forcedBy().isEmpty(), "" + finding.forcedBy());
         assertTrue(
-                finding.sentence().startsWith("Tarn tip-loose: it cannot go in, whatever is wished. "),
+                finding.sentence()
+                        .startsWith("Tarn tip-loose: it cannot go on a rod of this type, whatever is wished. "),
                 finding.sentence());
         Found opponent = finding.opponent();
         assertNotNull(opponent);

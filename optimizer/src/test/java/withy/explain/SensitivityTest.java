@@ -12,9 +12,12 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import withy.brief.Brief;
+import withy.brief.Brief.Wish;
 import withy.brief.Objective;
 import withy.fixture.Changed;
+import withy.fixture.Fixtures;
 import withy.objectives.Scoring;
+import withy.rod.Station;
 import withy.rules.Judge;
 import withy.rules.Rulebook;
 
@@ -170,6 +173,28 @@ class SensitivityTest {
                                 + " to pay the best rod would be another, but differ by nothing a hand or a purse would notice"),
                 Sensitivity.of(blunt, List.of(first(blunt))).binding().stream()
                         .filter(one -> one.wish().field().equals("budgetMinor"))
+                        .map(Sensitivity.Binding::sentence)
+                        .toList());
+    }
+
+    /** Where all that is gained is something nice, the rod is "one with" it. */
+    @Test
+    void whatBindsSomethingNice() {
+        Fixtures wished = Fixtures.legal().brief("handle.keeper", new Wish<>(true, false, 5));
+        FewBuilds shop = FewBuilds.of(wished).or(Station.KEEPER, "keeper");
+        List<FewBuilds.Weighed> both = shop.legal(shop.catalog(), wished.theBrief());
+        assertEquals(2, both.size());
+        long cheaper = both.stream()
+                .mapToLong(one -> one.rod().figures().priceMinor())
+                .min()
+                .orElseThrow();
+        Inquiry inquiry = shop.inquiry(Changed.with(wished.theBrief(), "budgetMinor", cheaper));
+        Found first = first(inquiry);
+        assertNull(first.build().partAt(Station.KEEPER));
+        assertEquals(
+                List.of("without the wish for at most " + inquiry.money(cheaper)
+                        + " to pay the best rod would be one with a hook keeper, which would be nice"),
+                Sensitivity.of(inquiry, List.of(first)).binding().stream()
                         .map(Sensitivity.Binding::sentence)
                         .toList());
     }

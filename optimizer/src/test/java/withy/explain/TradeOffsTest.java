@@ -103,22 +103,40 @@ class TradeOffsTest {
         double moment = 7.7 * 9.80665e-3 * (2100 - 240 - 110);
         assertEquals(moment, ahead.difference(), 0.02 * moment, "grams at the tip times their lever beyond the zone");
         assertTrue(ahead.noticeable() && !ahead.better());
-        assertTrue(ahead.sentence().startsWith("more tip-heavy by "), ahead.sentence());
+        assertTrue(ahead.sentence().startsWith("further ahead of the wanted balance by "), ahead.sentence());
         TradeOff back = of(Objective.BALANCE, Fixtures.legal(), tip);
-        assertTrue(back.sentence().startsWith("less tip-heavy by "), back.sentence());
+        assertTrue(back.sentence().startsWith("nearer the wanted balance by "), back.sentence());
         TradeOff swing = of(Objective.SWING_WEIGHT, tip, Fixtures.legal());
         assertEquals(7.7e-3 * 1.86 * 1.86, swing.difference(), 0.02 * 7.7e-3 * 1.86 * 1.86, "m·r² about the hand");
         assertTrue(swing.sentence().startsWith("heavier to swing by "), swing.sentence());
         assertTrue(of(Objective.SWING_WEIGHT, Fixtures.legal(), tip).sentence().startsWith("lighter to swing by "));
         Fixtures butt = Fixtures.legal().part("cap", "facts.measuredG", 400.0);
         TradeOff behind = of(Objective.BALANCE, butt, Fixtures.legal());
-        assertTrue(
-                behind.sentence().contains("butt-heavy") || behind.sentence().contains("wanted balance"),
-                behind.sentence());
+        assertTrue(behind.sentence().contains(" the wanted balance by "), behind.sentence());
         Fixtures heavier = Fixtures.legal().part("cap", "facts.measuredG", 500.0);
-        assertTrue(of(Objective.BALANCE, heavier, butt).sentence().startsWith("more butt-heavy by "));
-        assertTrue(of(Objective.BALANCE, butt, heavier).sentence().startsWith("less butt-heavy by "));
+        assertTrue(of(Objective.BALANCE, heavier, butt).sentence().startsWith("further behind the wanted balance by "));
+        assertTrue(of(Objective.BALANCE, butt, heavier).sentence().startsWith("nearer the wanted balance by "));
         assertTrue(of(Objective.BALANCE, heavier, tip).sentence().startsWith("further from the wanted balance by "));
+    }
+
+    /** Weight between hand and zone makes a rod tip-heavier in the hand and brings its balance nearer all the same: only that is compared. */
+    @Test
+    void nearerTheZoneAndYetTipHeavier() {
+        Fixtures tip = Fixtures.legal().part("tip-top", "facts.measuredG", 8.0);
+        Fixtures fore = Fixtures.legal().part("tip-top", "facts.measuredG", 8.0).part("check", "facts.measuredG", 60.0);
+        Rod one = fore.rod();
+        Rod other = tip.rod();
+        assertTrue(one.figures().tipHeavyNmm() > other.figures().tipHeavyNmm() + 5, "further down in the hand");
+        double outside = other.figures().balanceOutsideZoneNmm() - one.figures().balanceOutsideZoneNmm();
+        TradeOff nearer = of(Objective.BALANCE, fore, tip);
+        assertTrue(nearer.better());
+        assertEquals(
+                "nearer the wanted balance by "
+                        + METRIC.momentBetween(
+                                one.figures().balanceOutsideZoneNmm(),
+                                other.figures().balanceOutsideZoneNmm())
+                        + (outside < 15 ? " (too little to notice)" : ""),
+                nearer.sentence());
     }
 
     /** Classes and points are whole; one is told in the singular. */
@@ -184,7 +202,11 @@ class TradeOffsTest {
         assertEquals("the same in every figure", costs(inquiry, wished, wished));
         Fixtures tip = Fixtures.legal().part("tip-top", "facts.measuredG", 8.0).part("cap", "facts.priceMinor", 5_000);
         String worse = costs(inquiry, tip, Fixtures.legal());
-        assertTrue(worse.contains("heavier") && worse.contains("dearer") && worse.contains("more tip-heavy"), worse);
+        assertTrue(
+                worse.contains("heavier")
+                        && worse.contains("dearer")
+                        && worse.contains("further ahead of the wanted balance"),
+                worse);
         assertFalse(worse.contains("but") || worse.contains("sturdy") || worse.contains("looks"), worse);
         String better = costs(inquiry, Fixtures.legal(), tip);
         assertTrue(better.contains("lighter") && better.contains("cheaper") && !better.contains("but"), better);
@@ -201,7 +223,7 @@ class TradeOffsTest {
                 .brief("handle.keeper", new Wish<>(true, false, 1))
                 .put(Station.KEEPER, "keeper");
         assertTrue(
-                costs(inquiry, kept, wished).contains("has a hook keeper, which would be nice"),
+                costs(inquiry, kept, wished).contains("with a hook keeper, which would be nice"),
                 costs(inquiry, kept, wished));
         assertTrue(costs(inquiry, wished, kept).contains("without a hook keeper, which would be nice"));
     }

@@ -154,7 +154,7 @@ class ExplainedTest {
         List<Legal> with = new Enumeration(shop.catalog(), shop.query().forcing(Set.of(id)), true).legal();
         switch (finding.outcome()) {
             case BREAKS_RULE, NOT_IN_STOCK -> refused(told, shop, finding, with);
-            case CHOSEN, EQUAL, DOMINATED, LOSES -> legal(told, shop, finding, all, with);
+            case CHOSEN, EQUAL, UNUSUAL, DOMINATED, LOSES -> legal(told, shop, finding, all, with);
         }
         for (Flip flip : finding.flips()) {
             flip(told + ", " + flip, shop, id, finding, flip);
