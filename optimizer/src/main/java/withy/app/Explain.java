@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import withy.app.BuildSheet.TradeOffLine;
 import withy.app.BuildSheet.VerdictLine;
@@ -29,6 +30,7 @@ import withy.explain.Lighter;
 import withy.explain.Missed;
 import withy.explain.Phrases;
 import withy.explain.Sensitivity;
+import withy.explain.TradeOffs.Side;
 import withy.explain.WhyNot;
 import withy.objectives.Scoring;
 import withy.objectives.Solver;
@@ -160,6 +162,9 @@ public final class Explain {
         List<Found> builds =
                 offer.stream().map(p -> inquiry.measured(p.build())).toList();
         Sensitivity firm = builds.isEmpty() ? null : Sensitivity.of(inquiry, builds);
+        List<String> names = BuildNames.of(IntStream.range(0, builds.size())
+                .mapToObj(i -> side(builds.get(i), i + 1))
+                .toList());
         List<ShareLine> shares = new ArrayList<>();
         for (int i = 0; i < builds.size() && firm != null; i++) {
             BuildLine line = Objects.requireNonNull(Reasons.build(builds.get(i)));
@@ -167,7 +172,7 @@ public final class Explain {
             shares.add(new ShareLine(
                     i + 1,
                     Sheets.rounded(firm.shares().get(i), 4),
-                    line.proven(offer.get(i).proven(), off)));
+                    line.called(names.get(i)).proven(offer.get(i).proven(), off)));
         }
         return new WhyAnswer(
                 Answer.SCHEMA,
@@ -180,6 +185,10 @@ public final class Explain {
                         : firm.binding().stream().map(Explain::binding).toList(),
                 builds.isEmpty() ? impossible(inquiry) : null,
                 inquiry.stopped());
+    }
+
+    private static Side side(Found build, int rank) {
+        return new Side(rank, build.rod(), build.vector());
     }
 
     private static @Nullable SwapLine swap(Sensitivity.@Nullable Swap swap) {

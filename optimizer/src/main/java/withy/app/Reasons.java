@@ -41,6 +41,11 @@ public final class Reasons {
             boolean proven,
             double mayBeOffSteps,
             BuildFile build) {
+        /** The same by another name, beside builds that share the few words of its own. */
+        BuildLine called(String words) {
+            return new BuildLine(words, weightG, priceMinor, balanceFromReelFootMm, proven, mayBeOffSteps, build);
+        }
+
         /** The same with what is known of its proof. */
         BuildLine proven(boolean known, double offSteps) {
             return new BuildLine(name, weightG, priceMinor, balanceFromReelFootMm, known, offSteps, build);

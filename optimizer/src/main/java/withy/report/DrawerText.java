@@ -31,6 +31,9 @@ public final class DrawerText {
                 page,
                 "text.drawer.refused",
                 answer.parts().stream().filter(line -> line.breaks() != null).toList());
+        if (answer.interrupted()) {
+            page.gap().paragraph("", Phrases.of("text.cut"));
+        }
         return page.toString();
     }
 

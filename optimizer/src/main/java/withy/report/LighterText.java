@@ -2,9 +2,11 @@ package withy.report;
 
 import java.util.ArrayList;
 import java.util.Currency;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import withy.app.LighterAnswer;
 import withy.app.LighterAnswer.PartLine;
@@ -55,6 +57,9 @@ public final class LighterText {
                         : Phrases.of("text.lighter.open"));
         curve(answer.curve());
         ledger(answer.ledger());
+        if (answer.interrupted()) {
+            page.gap().paragraph("", Phrases.of("text.cut"));
+        }
     }
 
     private void curve(List<PointLine> curve) {
@@ -129,13 +134,31 @@ public final class LighterText {
         legal.forEach(line ->
                 alike.computeIfAbsent(line.sentence(), any -> new ArrayList<>()).add(line.name()));
         alike.forEach((sentence, names) -> page.paragraph("· ", Phrases.list(names) + ": " + sentence + "."));
-        for (PartLine line : refused.subList(0, Math.min(MOST_TOLD, refused.size()))) {
-            page.paragraph("· ", refused(line));
-        }
-        if (refused.size() > MOST_TOLD) {
-            List<PartLine> rest = refused.subList(MOST_TOLD, refused.size());
+        List<PartLine> told = differently(refused);
+        told.forEach(line -> page.paragraph("· ", refused(line)));
+        if (refused.size() > told.size()) {
+            List<PartLine> rest = new ArrayList<>(refused);
+            rest.removeAll(told);
             page.paragraph("· ", others(rest));
         }
+    }
+
+    /** A few of those refused, in their order: one for each rule before a second for the same. */
+    private static List<PartLine> differently(List<PartLine> refused) {
+        Set<String> rules = new HashSet<>();
+        List<PartLine> told = new ArrayList<>(refused.stream()
+                .filter(line -> rules.add(rule(line)))
+                .limit(MOST_TOLD)
+                .toList());
+        refused.stream()
+                .filter(line -> !told.contains(line))
+                .limit(MOST_TOLD - told.size())
+                .forEach(told::add);
+        return refused.stream().filter(told::contains).toList();
+    }
+
+    private static String rule(PartLine line) {
+        return line.breaks() == null ? "" : line.breaks().rule();
     }
 
     private String refused(PartLine line) {
@@ -151,9 +174,7 @@ public final class LighterText {
     private static String others(List<PartLine> lines) {
         Map<String, Integer> counts = new TreeMap<>();
         for (PartLine line : lines) {
-            if (line.breaks() != null) {
-                counts.merge(line.breaks().rule(), 1, Integer::sum);
-            }
+            counts.merge(rule(line), 1, Integer::sum);
         }
         List<String> words = new ArrayList<>();
         counts.entrySet().stream()
@@ -162,6 +183,7 @@ public final class LighterText {
                     String rule = Phrases.of("ruleName." + of.getKey());
                     words.add(counts.size() == 1 ? rule : Phrases.of("text.lighter.other", of.getValue(), rule));
                 });
-        return Phrases.of("text.lighter.others", lines.size(), Phrases.list(words));
+        String key = lines.size() == 1 ? "text.lighter.others.one" : "text.lighter.others";
+        return Phrases.of(key, lines.size(), Phrases.list(words));
     }
 }

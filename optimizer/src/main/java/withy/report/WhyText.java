@@ -22,11 +22,38 @@ public final class WhyText {
             }
             return page.toString();
         }
+        if (answer.builds().size() > 1) {
+            shares(page, answer, units, currency);
+        } else {
+            page.gap()
+                    .paragraph(
+                            "",
+                            Phrases.of(
+                                    "text.why.one", words(answer.builds().get(0).build(), units, currency)));
+        }
+        page.heading(Phrases.of("text.why.binding"));
+        for (BindingLine line : answer.binding()) {
+            page.paragraph("· ", line.sentence() + ".");
+        }
+        if (answer.binding().isEmpty() && !answer.interrupted()) {
+            page.paragraph("", Phrases.of("text.why.binding.none"));
+        }
+        if (answer.interrupted()) {
+            page.gap().paragraph("", Phrases.of("text.cut"));
+        }
+        return page.toString();
+    }
+
+    private static String words(BuildLine build, QuantityText units, Currency currency) {
+        return WhyNotText.figures(build, units, currency) + " · " + build.name();
+    }
+
+    /** Of several builds, how many ways to weigh put each first, and what would turn their order. */
+    private static void shares(Page page, WhyAnswer answer, QuantityText units, Currency currency) {
         page.heading(Phrases.of("text.why.shares"));
         page.paragraph("", Phrases.of("text.why.shares.as"));
         for (ShareLine line : answer.builds()) {
-            BuildLine build = line.build();
-            String words = WhyNotText.figures(build, units, currency) + " · " + build.name();
+            String words = words(line.build(), units, currency);
             page.paragraph("· ", Phrases.of("text.why.share", Math.round(line.share() * 100), line.rank(), words));
         }
         page.heading(Phrases.of("text.why.swap"));
@@ -35,13 +62,5 @@ public final class WhyText {
                 answer.swap() == null
                         ? Phrases.of("text.why.swap.none")
                         : answer.swap().sentence() + ".");
-        page.heading(Phrases.of("text.why.binding"));
-        for (BindingLine line : answer.binding()) {
-            page.paragraph("· ", line.sentence() + ".");
-        }
-        if (answer.binding().isEmpty()) {
-            page.paragraph("", Phrases.of("text.why.binding.none"));
-        }
-        return page.toString();
     }
 }

@@ -1,0 +1,126 @@
+package withy.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import withy.app.BuildFile;
+import withy.app.BuildSheet.LayoutLine;
+import withy.app.BuildSheet.VerdictLine;
+import withy.app.DrawerAnswer;
+import withy.app.LighterAnswer;
+import withy.app.LighterAnswer.PartLine;
+import withy.app.Reasons.BuildLine;
+import withy.app.WhyAnswer;
+import withy.app.WhyAnswer.ShareLine;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
+
+/** What is told of lighter parts and of how firm an offer is, also where the asker did not wait for the end. */
+class ReasonsTextTest {
+    private static final QuantityText METRIC = new QuantityText(UnitSystem.METRIC);
+    private static final Currency EUR = Currency.getInstance("EUR");
+    private static final ObjectNode BRIEF =
+            JsonNodeFactory.instance.objectNode().put("name", "A brief");
+    private static final String CUT = "Stopped before the end: not everything was looked at.";
+
+    private static BuildLine build(String name) {
+        BuildFile file = new BuildFile(1, new LayoutLine(240, "split", 7), List.of());
+        return new BuildLine(name, 100, 50_000, 100, true, 0, file);
+    }
+
+    private static PartLine refused(String part, double saves, String rule) {
+        String sentence = part + " breaks " + rule + ".";
+        VerdictLine breaks = new VerdictLine(rule, "check", "fail", null, null, "", List.of(part), sentence);
+        return new PartLine("guide-1", "now", part, part, saves, null, breaks, null, List.of(), sentence);
+    }
+
+    private static String lighter(boolean interrupted, PartLine... ledger) {
+        LighterAnswer answer = new LighterAnswer(
+                1,
+                "",
+                BRIEF,
+                build("One"),
+                build("Two"),
+                "So.",
+                List.of(),
+                List.of(),
+                List.of(ledger),
+                null,
+                interrupted);
+        return LighterText.of(answer, METRIC, EUR);
+    }
+
+    /** Three are told, one for each rule before a second for the same; how many more, by rule. */
+    @Test
+    void eachRuleIsToldBeforeASecondPartForTheSame() {
+        String text = lighter(
+                false,
+                refused("A", 9, "guide-train"),
+                refused("B", 8, "guide-train"),
+                refused("C", 7, "guide-train"),
+                refused("D", 6, "salt"));
+        List<String> told = text.lines().filter(line -> line.startsWith("· ")).toList();
+        assertEquals(
+                List.of(
+                        "· A: 9.00 g lighter, but it breaks guide-train.",
+                        "· B: 8.00 g lighter, but it breaks guide-train.",
+                        "· D: 6.00 g lighter, but it breaks salt.",
+                        "· and one more that breaks a rule: guides"),
+                told);
+        assertFalse(text.contains(CUT));
+    }
+
+    @Test
+    void fourRulesAreTooManyToTell() {
+        List<PartLine> lines = new ArrayList<>();
+        for (String rule : List.of("lure", "line", "salt", "stock", "stock")) {
+            lines.add(refused("P" + lines.size(), 5 - lines.size(), rule));
+        }
+        List<String> told = lighter(false, lines.toArray(PartLine[]::new))
+                .lines()
+                .filter(line -> line.startsWith("· "))
+                .toList();
+        assertEquals(4, told.size());
+        assertTrue(told.get(0).startsWith("· P0: ") && told.get(2).startsWith("· P2: "), told.toString());
+        assertEquals("· and 2 more that break a rule: stock", told.get(3));
+    }
+
+    private static String why(boolean interrupted, String... names) {
+        List<ShareLine> builds = new ArrayList<>();
+        for (String name : names) {
+            builds.add(new ShareLine(builds.size() + 1, 1.0 / names.length, build(name)));
+        }
+        return WhyText.of(new WhyAnswer(1, "", BRIEF, builds, null, List.of(), null, interrupted), METRIC, EUR);
+    }
+
+    /** Of one build nothing can be turned; of what was not looked at nothing is claimed. */
+    @Test
+    void howFirmAnOfferIs() {
+        String two = why(false, "One", "Two");
+        assertTrue(two.contains("· 50 % put build 2 first: 500.00 EUR · 100.0 g · Two\n"), two);
+        assertTrue(two.contains("No single priority would.") && two.contains("No single wish stands"), two);
+        String one = why(false, "One");
+        assertTrue(one.contains("One build is offered: 500.00 EUR · 100.0 g · One.\n"), one);
+        assertFalse(one.contains("priority") || one.contains("%"), one);
+        String cut = why(true, "One", "Two");
+        assertTrue(cut.endsWith(CUT + "\n") && !cut.contains("No single wish"), cut);
+    }
+
+    @Test
+    void whatWasCutShortSaysSo() {
+        assertTrue(lighter(true, refused("A", 9, "salt")).endsWith("\n" + CUT + "\n"));
+        DrawerAnswer.DrawerLine here =
+                new DrawerAnswer.DrawerLine("cap", "Cap", true, null, null, List.of(), "as it is");
+        for (boolean interrupted : List.of(true, false)) {
+            DrawerAnswer drawer = new DrawerAnswer(1, "", BRIEF, "buttCap", build("One"), List.of(here), interrupted);
+            assertEquals(interrupted, DrawerText.of(drawer).endsWith(CUT + "\n"));
+        }
+    }
+}
