@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import withy.shop.Bookings;
 import withy.shop.Change;
 import withy.shop.Level;
 import withy.shop.Movement;
@@ -19,6 +21,8 @@ import withy.shop.Shop;
  * @param parts how parts stand: all, or the ones concerned
  * @param pieces single pieces, where one part was asked for
  * @param movements lines of the ledger: the new ones, or where asked for the last ones, newest first
+ * @param readings scale readings, newest first, where one part was asked for
+ * @param last the part's last booking, where one part was asked for and it can be taken back, or null
  * @param hits jobs that lost what was promised to them
  */
 public record StockAnswer(
@@ -27,6 +31,8 @@ public record StockAnswer(
         List<Line> parts,
         List<Piece> pieces,
         List<Movement> movements,
+        List<Bookings.Reading> readings,
+        Bookings.@Nullable Booking last,
         List<Change.Hit> hits) {
     private static final int MOST_LINES = 200;
 
@@ -34,6 +40,7 @@ public record StockAnswer(
         parts = List.copyOf(parts);
         pieces = List.copyOf(pieces);
         movements = List.copyOf(movements);
+        readings = List.copyOf(readings);
         hits = List.copyOf(hits);
     }
 
@@ -76,15 +83,10 @@ public record StockAnswer(
                 Level level = new Level(part.id(), pieces, 0, 0, 0, 0, pieces, new TreeMap<>(), 0);
                 lines.add(line(workshop, level));
             });
-            return new StockAnswer(Answer.SCHEMA, false, lines, List.of(), List.of(), List.of());
+            return ofLists(lines);
         }
         try (Shop shop = Shop.reading(workshop.folder(), workshop.day())) {
-            return of(
-                    workshop,
-                    shop.stock().levels(),
-                    List.of(),
-                    List.of(),
-                    shop.stock().hits());
+            return of(workshop, shop.stock().levels(), List.of(), shop.stock().hits());
         }
     }
 
@@ -94,17 +96,20 @@ public record StockAnswer(
             List<Line> lines = all(workshop).parts().stream()
                     .filter(line -> line.part().equals(part))
                     .toList();
-            return new StockAnswer(Answer.SCHEMA, false, lines, List.of(), List.of(), List.of());
+            return ofLists(lines);
         }
         try (Shop shop = Shop.reading(workshop.folder(), workshop.day())) {
             List<Change.Hit> hits = shop.stock().hits().stream()
                     .filter(hit -> hit.part().equals(part))
                     .toList();
-            return of(
-                    workshop,
-                    List.of(shop.stock().level(part)),
+            return new StockAnswer(
+                    Answer.SCHEMA,
+                    true,
+                    List.of(line(workshop, shop.stock().level(part))),
                     shop.stock().pieces(part),
                     shop.stock().ledger(part, MOST_LINES),
+                    shop.bookings().readings(part, MOST_LINES),
+                    shop.bookings().last(part),
                     hits);
         }
     }
@@ -112,12 +117,11 @@ public record StockAnswer(
     /** The last movements of all parts. */
     public static StockAnswer history(Workshop workshop) {
         if (!Shop.exists(workshop.folder())) {
-            return new StockAnswer(Answer.SCHEMA, false, List.of(), List.of(), List.of(), List.of());
+            return ofLists(List.of());
         }
         try (Shop shop = Shop.reading(workshop.folder(), workshop.day())) {
             return of(
                     workshop,
-                    List.of(),
                     List.of(),
                     shop.stock().ledger(null, MOST_LINES),
                     shop.stock().hits());
@@ -126,21 +130,24 @@ public record StockAnswer(
 
     /** What a command did. */
     public static StockAnswer of(Workshop workshop, Change change) {
-        return of(workshop, change.levels(), List.of(), change.movements(), change.hits());
+        return of(workshop, change.levels(), change.movements(), change.hits());
+    }
+
+    /** What the lists say, where there is no memory yet. */
+    private static StockAnswer ofLists(List<Line> lines) {
+        return new StockAnswer(Answer.SCHEMA, false, lines, List.of(), List.of(), List.of(), null, List.of());
     }
 
     private static StockAnswer of(
-            Workshop workshop,
-            List<Level> levels,
-            List<Piece> pieces,
-            List<Movement> movements,
-            List<Change.Hit> hits) {
+            Workshop workshop, List<Level> levels, List<Movement> movements, List<Change.Hit> hits) {
         return new StockAnswer(
                 Answer.SCHEMA,
                 true,
                 levels.stream().map(level -> line(workshop, level)).toList(),
-                pieces,
+                List.of(),
                 movements,
+                List.of(),
+                null,
                 hits);
     }
 

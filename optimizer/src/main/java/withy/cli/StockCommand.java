@@ -36,6 +36,7 @@ import withy.units.UnitsFault;
                 + "  withy stock PART --receive 6                  six came in%n"
                 + "  withy stock PART --order 6 --due 2026-12-10   six are on their way%n"
                 + "  withy stock PART#7 --broken                   that very piece broke%n"
+                + "  withy stock PART --undo                       take its last booking back%n"
                 + "  withy stock --import count.xlsx               what a list would change%n"
                 + "  withy stock --import count.xlsx --apply       and take it over%n"
                 + "  withy stock --undo                            take the last import back%n"
@@ -115,7 +116,7 @@ final class StockCommand implements Callable<Integer> {
                 description = "Count or price list, CSV or XLSX, with columns id and counted or price.")
         private @Nullable String list;
 
-        @Option(names = "--undo", description = "Take the last import back.")
+        @Option(names = "--undo", description = "Take the part's last booking back; without a part, the last import.")
         private boolean undo;
 
         @Option(names = "--history", description = "The last movements of all parts.")
@@ -140,7 +141,9 @@ final class StockCommand implements Callable<Integer> {
         }
         StockAnswer answer = asked == null ? shown(workshop) : booked(workshop, asked);
         boolean undone = asked != null && asked.undo;
-        String text = json ? AnswerJson.write(answer) : undone ? StockText.undone(answer) : StockText.of(answer);
+        String text = json
+                ? AnswerJson.write(answer)
+                : undone ? StockText.undone(answer, part == null) : StockText.of(answer);
         Answering.print(text, spec.commandLine().getOut());
         return Exit.FINE;
     }
@@ -155,10 +158,10 @@ final class StockCommand implements Callable<Integer> {
         if (asked.history) {
             return StockAnswer.history(workshop);
         }
-        PartName named = asked.ofOnePart() ? named(workshop) : null;
+        PartName named = asked.ofOnePart() || part != null ? named(workshop) : null;
         LocalDate day = asked.order == null ? null : due(workshop, named);
         try (Shop shop = workshop.open()) {
-            Change change = named == null ? shop.imports().undo() : change(shop.stock(), asked, named, day);
+            Change change = named == null ? shop.imports().undo() : change(shop, asked, named, day);
             return StockAnswer.of(workshop, change);
         }
     }
@@ -170,14 +173,24 @@ final class StockCommand implements Callable<Integer> {
         return PartName.of(part, workshop);
     }
 
-    private Change change(Stock stock, Booking asked, PartName named, @Nullable LocalDate day) {
+    private Change change(Shop shop, Booking asked, PartName named, @Nullable LocalDate day) {
+        Stock stock = shop.stock();
         String id = named.id();
         Integer number = named.number();
+        if (number != null && asked.undo) {
+            throw new Stop(
+                    Exit.USAGE,
+                    named + ": the last booking of a part is taken back, not of one piece.",
+                    "Maybe leave the #" + number + " out.");
+        }
         if (number != null && asked.broken == null) {
             throw new Stop(
                     Exit.USAGE,
                     named + ": only --broken is booked piece by piece.",
                     "Maybe leave the #" + number + " out.");
+        }
+        if (asked.undo) {
+            return shop.bookings().takeBack(id);
         }
         if (asked.count != null) {
             return stock.count(id, asked.count, note);

@@ -7,6 +7,7 @@ import withy.app.CheckAnswer;
 import withy.app.ImportAnswer;
 import withy.app.StockAnswer;
 import withy.explain.Phrases;
+import withy.shop.Bookings;
 import withy.shop.Change;
 import withy.shop.Movement;
 import withy.shop.Piece;
@@ -41,13 +42,14 @@ public final class StockText {
         levels(page, answer.parts());
         pieces(page, answer.pieces());
         movements(page, answer.movements(), answer.parts().size() != 1);
+        readings(page, answer.readings());
         hits(page, answer.hits());
         return page.toString();
     }
 
-    /** The same after the last import was taken back, whether it had moved pieces or only prices. */
-    public static String undone(StockAnswer answer) {
-        Page page = new Page().paragraph("", Phrases.of("text.import.undone"));
+    /** The same after the last import, or a part's last booking, was taken back, whether it had moved pieces or only prices and weights. */
+    public static String undone(StockAnswer answer, boolean anImport) {
+        Page page = new Page().paragraph("", Phrases.of(anImport ? "text.import.undone" : "text.stock.undone"));
         return page + (answer.movements().isEmpty() ? "" : of(answer));
     }
 
@@ -117,7 +119,8 @@ public final class StockText {
         for (Movement line : movements) {
             Long job = line.job();
             String about = (((named ? line.part() + " " : "") + line.note()).strip()
-                            + (job == null ? "" : Phrases.of("text.stock.ofJob", job)))
+                            + (job == null ? "" : Phrases.of("text.stock.ofJob", job))
+                            + (line.takenBack() ? Phrases.of("text.stock.takenBack") : ""))
                     .replaceFirst("^, ", "");
             page.row(
                     LINES,
@@ -127,6 +130,19 @@ public final class StockText {
                     signed(line.promised()),
                     signed(line.ordered()),
                     about);
+        }
+    }
+
+    private static void readings(Page page, List<Bookings.Reading> readings) {
+        if (readings.isEmpty()) {
+            return;
+        }
+        page.heading(Phrases.of("text.stock.readings"));
+        for (Bookings.Reading one : readings) {
+            page.paragraph(
+                    "",
+                    Phrases.of("text.stock.reading", one.day(), one.number(), one.weightG())
+                            + (one.takenBack() ? Phrases.of("text.stock.takenBack") : ""));
         }
     }
 

@@ -4,14 +4,17 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** The ledger inside one transaction: every change of pieces goes through here, so that pieces and lines can't part. */
 final class Ledger {
     private static final String LINES = """
-            SELECT m.id, b.on_day, b.what, m.part, m.reason, m.shelf, m.promised, m.ordered, m.job, m.note
+            SELECT m.id, b.on_day, b.what, m.part, m.reason, m.shelf, m.promised, m.ordered, m.job, m.note,
+              b.undone_by IS NOT NULL
             FROM movement m JOIN batch b ON b.id = m.batch
             """;
 
@@ -112,8 +115,13 @@ final class Ledger {
         }
     }
 
-    /** Gives free pieces to promises that lost theirs, the oldest job first. */
+    /** Gives free pieces to promises that lost theirs, then those on the shelf to promises that wait for an order; the oldest job first. */
     void makeGood(String part) throws SQLException {
+        foundAgain(part);
+        fromTheShelf(part);
+    }
+
+    private void foundAgain(String part) throws SQLException {
         List<long[]> lost = sql.rows(
                 row -> new long[] {row.getLong(1), row.getLong(2)},
                 "SELECT job, slot FROM promise WHERE part = ? AND piece IS NULL ORDER BY job, slot",
@@ -133,6 +141,60 @@ final class Ledger {
                     lost.get(i)[1]);
             line(part, Reason.PROMISED, 0, 1, 0, job, "made good");
         }
+    }
+
+    /** What lies here and is free is promised rather than what is on its way; an order not sent yet is then given up. */
+    private void fromTheShelf(String part) throws SQLException {
+        List<Long> free = free(part, "shelf");
+        List<long[]> waiting = sql.rows(
+                row -> new long[] {row.getLong(1), row.getLong(2), row.getLong(3), row.getLong(4)},
+                "SELECT r.job, r.slot, p.id, p.placed FROM promise r JOIN piece p ON p.id = r.piece"
+                        + " WHERE r.part = ? AND p.state = 'ordered' ORDER BY r.job, r.slot LIMIT ?",
+                part,
+                free.size());
+        Map<Long, int[]> moved = new TreeMap<>();
+        for (int i = 0; i < waiting.size(); i++) {
+            long[] one = waiting.get(i);
+            sql.run(
+                    "UPDATE promise SET piece = ? WHERE job = ? AND part = ? AND slot = ?",
+                    free.get(i),
+                    one[0],
+                    part,
+                    one[1]);
+            int[] counts = moved.computeIfAbsent(one[0], job -> new int[2]);
+            counts[0]++;
+            if (one[3] == 0) {
+                set(one[2], "cancelled");
+                counts[1]++;
+            }
+        }
+        for (Map.Entry<Long, int[]> one : moved.entrySet()) {
+            int pieces = one.getValue()[0];
+            line(part, Reason.RELEASED, 0, -pieces, 0, one.getKey(), "on order");
+            line(part, Reason.PROMISED, 0, pieces, 0, one.getKey(), "from the shelf");
+            if (one.getValue()[1] > 0) {
+                unsent(part, one.getValue()[1], one.getKey());
+            }
+        }
+    }
+
+    /** Orders noted for a job and not sent are given up; with the last one also what only a whole pack would have brought. */
+    void unsent(String part, int pieces, long job) throws SQLException {
+        String rest = "FROM piece p LEFT JOIN promise r ON r.piece = p.id"
+                + " WHERE p.part = ? AND p.state = 'ordered' AND p.placed = 0";
+        List<Long> over = sql.number("SELECT count(r.piece) " + rest, part) > 0
+                ? List.of()
+                : sql.rows(row -> row.getLong(1), "SELECT p.id " + rest, part);
+        for (long piece : over) {
+            set(piece, "cancelled");
+        }
+        line(part, Reason.CANCELLED, 0, 0, -pieces - over.size(), job, "the order was not sent yet");
+    }
+
+    /** What this batch did; levels also of a part of which nothing moved. */
+    Change change(String part) throws SQLException {
+        touched.add(part);
+        return change();
     }
 
     /** What this batch did. */
@@ -155,6 +217,11 @@ final class Ledger {
                 part);
     }
 
+    /** The lines of one batch, in their order. */
+    static List<Movement> ofBatch(Sql sql, long batch) throws SQLException {
+        return sql.rows(Ledger::line, LINES + "WHERE m.batch = ? ORDER BY m.id", batch);
+    }
+
     static List<Movement> lines(Sql sql, @Nullable String part, int most) throws SQLException {
         return part == null
                 ? sql.rows(Ledger::line, LINES + "ORDER BY m.id DESC LIMIT ?", most)
@@ -174,6 +241,7 @@ final class Ledger {
                 row.getInt(7),
                 row.getInt(8),
                 ofJob,
-                row.getString(10));
+                row.getString(10),
+                row.getInt(11) == 1);
     }
 }

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param ordered pieces put on order; negative = arrived or given up
  * @param job the job it concerns, or null
  * @param note in words
+ * @param takenBack true where the command was taken back later
  */
 public record Movement(
         long id,
@@ -26,4 +27,5 @@ public record Movement(
         int promised,
         int ordered,
         @Nullable Long job,
-        String note) {}
+        String note,
+        boolean takenBack) {}

@@ -8,7 +8,8 @@ import java.util.List;
 final class Pieces {
     private static final String ALL = """
             SELECT p.part, p.number, p.state, p.due_day, r.job,
-              (SELECT weight_mg FROM reading WHERE piece = p.id ORDER BY id DESC LIMIT 1)
+              (SELECT weight_mg FROM reading JOIN batch b ON b.id = batch
+                WHERE piece = p.id AND b.undone_by IS NULL ORDER BY reading.id DESC LIMIT 1)
             FROM piece p LEFT JOIN promise r ON r.piece = p.id
             """;
 

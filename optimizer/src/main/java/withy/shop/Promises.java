@@ -75,17 +75,21 @@ final class Promises {
                 WHERE r.job = ? AND r.part = ? AND coalesce(p.state, '') <> 'used'
                 ORDER BY p.id IS NOT NULL, coalesce(p.placed, 1), coalesce(p.state = 'shelf', 0), r.slot DESC""", job, part);
         boolean freed = false;
+        int unsent = 0;
         for (long[] slot : slots.subList(0, Math.min(pieces, slots.size()))) {
             sql.run("DELETE FROM promise WHERE job = ? AND part = ? AND slot = ?", job, part, slot[0]);
             if (slot[1] != 0) {
-                boolean unsent = slot[2] == 1 && slot[3] == 0;
                 ledger.line(part, Reason.RELEASED, 0, -1, 0, job, "");
-                if (unsent) {
+                if (slot[2] == 1 && slot[3] == 0) {
                     ledger.set(slot[1], "cancelled");
-                    ledger.line(part, Reason.CANCELLED, 0, 0, -1, job, "the order was not sent yet");
+                    unsent++;
+                } else {
+                    freed = true;
                 }
-                freed |= !unsent;
             }
+        }
+        if (unsent > 0) {
+            ledger.unsent(part, unsent, job);
         }
         if (freed) {
             ledger.makeGood(part);

@@ -14,6 +14,11 @@ public enum Reason {
     RETURNED,
     CANCELLED;
 
+    /** The reason of a word in the ledger. */
+    static Reason of(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT));
+    }
+
     /** The word in the ledger. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 public final class Scale {
     private static final String LAST = """
             SELECT p.part, r.weight_mg FROM reading r JOIN piece p ON p.id = r.piece
-            WHERE r.id = (SELECT max(id) FROM reading WHERE piece = r.piece)
+            WHERE r.id = (SELECT max(x.id) FROM reading x JOIN batch b ON b.id = x.batch
+              WHERE x.piece = r.piece AND b.undone_by IS NULL)
             ORDER BY p.part, p.number
             """;
 
@@ -73,7 +74,8 @@ public final class Scale {
                 .row(
                         row -> row.getLong(1),
                         "SELECT id FROM piece WHERE part = ? AND state = 'shelf'"
-                                + " ORDER BY id IN (SELECT piece FROM reading), number LIMIT 1",
+                                + " ORDER BY id IN (SELECT piece FROM reading JOIN batch b ON b.id = batch"
+                                + " WHERE b.undone_by IS NULL), number LIMIT 1",
                         part);
         if (piece != null) {
             return piece;

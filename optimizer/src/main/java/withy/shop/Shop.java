@@ -95,6 +95,11 @@ public final class Shop implements AutoCloseable {
         return new Stock(database, today);
     }
 
+    /** What was booked by hand, with the way back. */
+    public Bookings bookings() {
+        return new Bookings(database, today);
+    }
+
     /** Scale readings. */
     public Scale scale() {
         return new Scale(database, today);

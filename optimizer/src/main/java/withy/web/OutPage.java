@@ -38,23 +38,21 @@ final class OutPage {
                         (workshop, progress) ->
                                 new OutDesk(workshop, progress).look(new Event(part.id(), null, null, null)));
         String name = part.facts().name();
+        StockAnswer stock = StockAnswer.one(pages.bench().workshop(), part.id());
+        // where it did not run out it is asked what would be
+        boolean missing = stock.parts().stream().allMatch(line -> line.shelf() == 0);
         pages.html(
                 ctx,
                 "out",
                 new OutView(
-                        pages.frame(Words.say(missing(part) ? "out.head" : "out.head.if", name), "stock", null),
+                        pages.frame(Words.say(missing ? "out.head" : "out.head.if", name), "stock", null),
                         part.id(),
                         name,
                         answer.jobs().stream()
                                 .map(job -> ladder(job, part.id()))
                                 .toList(),
-                        answer.interrupted()));
-    }
-
-    /** True where it did run out; else it is asked what would be. */
-    private boolean missing(Part part) {
-        return StockAnswer.one(pages.bench().workshop(), part.id()).parts().stream()
-                .allMatch(line -> line.shelf() == 0);
+                        answer.interrupted(),
+                        missing ? TakeBack.of(stock.last(), pages.bench().units()) : null));
     }
 
     private Ladder ladder(JobLadder job, String part) {

@@ -75,8 +75,9 @@ final class ScaleActs {
         pages.once(ctx, () -> {
             try (Shop shop = pages.bench().workshop().open()) {
                 Piece piece = shop.scale().weigh(part.id(), number, mg).piece();
-                String there = next ? "/weigh?weighed=" + part.id() + "%23" + piece.number() : "/stock/" + part.id();
-                return back.isEmpty() ? there : back;
+                String weighed = "?weighed=" + part.id() + "%23" + piece.number();
+                String there = next ? "/weigh" + weighed : "/stock/" + part.id();
+                return back.isEmpty() ? there : back + weighed;
             } catch (ShopFault fault) {
                 throw Slip.of(fault, WEIGHT, part);
             }

@@ -16,6 +16,7 @@ import withy.app.WeighAnswer;
 import withy.app.Workshop;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
+import withy.shop.Bookings;
 import withy.shop.Piece;
 import withy.web.ShopView.JobLine;
 import withy.web.ShopView.PieceLine;
@@ -79,6 +80,7 @@ final class ScalePage {
                                 .toList(),
                         found.size() - shown,
                         booked(Pages.asked(ctx, "weighed")),
+                        back(Pages.asked(ctx, "weighed"), "any", 0),
                         slip));
     }
 
@@ -148,6 +150,18 @@ final class ScalePage {
                         pages.bench().units().fineMass(reading));
     }
 
+    /** The way back from it, as long as nothing else was booked of its part. */
+    private @Nullable TakeBack back(String piece, String next, long job) {
+        Matcher numbered = PIECE.matcher(piece);
+        if (booked(piece).isEmpty() || !numbered.matches()) {
+            return null;
+        }
+        Bookings.Booking last =
+                StockAnswer.one(pages.bench().workshop(), numbered.group(1)).last();
+        boolean same = last != null && numbered.group(2).equals(String.valueOf(last.number()));
+        return same ? TakeBack.of(last, pages.bench().units(), next, job) : null;
+    }
+
     /** The pieces of one job; those first that leave its weight most open. */
     void job(Context ctx) {
         job(ctx, Pages.job(ctx), ctx.queryParam("piece"), Slip.NONE);
@@ -180,7 +194,8 @@ final class ScalePage {
                         "",
                         List.of(),
                         0,
-                        "",
+                        booked(Pages.asked(ctx, "weighed")),
+                        back(Pages.asked(ctx, "weighed"), "", job.job()),
                         slip));
     }
 

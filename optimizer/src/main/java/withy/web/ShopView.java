@@ -88,6 +88,7 @@ public final class ShopView {
      * @param found parts of that name, each as if it were a piece
      * @param more how many were left out
      * @param weighed what was weighed last, or empty
+     * @param last the way back from that, or null
      * @param slip what was typed and can't be booked
      */
     public record ScaleView(
@@ -104,6 +105,7 @@ public final class ShopView {
             List<PieceLine> found,
             int more,
             String weighed,
+            @org.jspecify.annotations.Nullable TakeBack last,
             Slip slip) {
         public ScaleView {
             found = List.copyOf(found);
@@ -152,8 +154,11 @@ public final class ShopView {
             String due,
             List<String> pieces,
             List<String> ledger,
+            List<String> readings,
+            @org.jspecify.annotations.Nullable TakeBack last,
             Slip slip) {
         public PartView {
+            readings = List.copyOf(readings);
             pieces = List.copyOf(pieces);
             ledger = List.copyOf(ledger);
         }
@@ -167,8 +172,15 @@ public final class ShopView {
      * @param name maker and model
      * @param jobs accepted jobs that need it, each with its ladder
      * @param unfinished true where it was cut short
+     * @param last the way back, where it was just booked that it ran out, or null
      */
-    public record OutView(Frame frame, String part, String name, List<Ladder> jobs, boolean unfinished) {
+    public record OutView(
+            Frame frame,
+            String part,
+            String name,
+            List<Ladder> jobs,
+            boolean unfinished,
+            @org.jspecify.annotations.Nullable TakeBack last) {
         public OutView {
             jobs = List.copyOf(jobs);
         }

@@ -9,6 +9,7 @@ import withy.app.Workshop;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.explain.Phrases;
+import withy.shop.Bookings;
 import withy.shop.Movement;
 import withy.shop.Shop;
 import withy.shop.ShopFault;
@@ -102,7 +103,18 @@ final class StockPage {
                                 .limit(MOST_LEDGER)
                                 .map(StockPage::moved)
                                 .toList(),
+                        answer.readings().stream()
+                                .limit(MOST_LEDGER)
+                                .map(this::reading)
+                                .toList(),
+                        TakeBack.of(answer.last(), pages.bench().units()),
                         slip));
+    }
+
+    private String reading(Bookings.Reading one) {
+        String told = Words.say(
+                "stock.reading", one.day(), one.number(), pages.bench().units().fineMass(one.weightG()));
+        return one.takenBack() ? told + ", " + Words.say("moved.back") : told;
     }
 
     /** A line of the ledger: what happened, how many went where, for which job, and the note. */
@@ -119,10 +131,13 @@ final class StockPage {
             told.add(line.note());
         }
         String what = line.day() + "  " + Phrases.of("text.stock.reason." + line.reason());
+        if (line.takenBack()) {
+            told.add(Words.say("moved.back"));
+        }
         return told.isEmpty() ? what : what + ": " + String.join(", ", told);
     }
 
-    private static void add(List<String> told, String key, int pieces) {
+    static void add(List<String> told, String key, int pieces) {
         if (pieces != 0) {
             told.add(Words.say(key, (pieces > 0 ? "+" : "−") + Math.abs(pieces)));
         }
@@ -139,6 +154,10 @@ final class StockPage {
     void book(Context ctx) {
         Part part = pages.part(ctx);
         String what = Pages.told(ctx, "do");
+        if (what.equals(TakeBack.DO)) {
+            TakeBack.act(pages, ctx, part);
+            return;
+        }
         try {
             pages.once(ctx, () -> {
                 booked(ctx, part, what);

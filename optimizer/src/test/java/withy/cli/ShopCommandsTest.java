@@ -123,6 +123,24 @@ class ShopCommandsTest {
     }
 
     @Test
+    void aWrongBookingOfAPartIsTakenBackAndStaysInTheHistory() {
+        answer("stock", "stock", PART, "--count", "0", "--json");
+        JsonNode there = answer("stock", "stock", PART, "--json");
+        assertEquals("count", there.path("last").path("what").asText());
+        answer("weigh", "weigh", PART, "1.6", "g", "--sure", "--json");
+        String undone = terminal.run("stock", PART, "--undo").out();
+        assertTrue(undone.startsWith("The last booking of the part was taken back.\n"), undone);
+        JsonNode one = answer("stock", "stock", PART, "--json");
+        assertTrue(one.path("readings").get(0).path("takenBack").asBoolean());
+        answer("stock", "stock", PART, "--undo", "--json");
+        assertEquals(12, free(PART));
+        String told = terminal.run("stock", PART).out();
+        assertTrue(told.contains("taken back later"), told);
+        told(3, "no booking that can be taken back", "stock", PART, "--undo");
+        told(2, "not of one piece", "stock", PART + "#1", "--undo");
+    }
+
+    @Test
     void aListIsLookedAtThenTakenOverThenTakenBack() throws IOException {
         Path list = folder.resolve("count.csv");
         Files.writeString(list, "bin;id;counted;price\nA;" + PART + ";9;4,45\n;ferrowick-keeper-steel;12;\n");

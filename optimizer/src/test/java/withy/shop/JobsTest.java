@@ -151,13 +151,43 @@ class JobsTest {
     @Test
     void whatIsOnItsWayIsLetGoWhicheverWasPromisedFirst() {
         shop.stock().count("seat", 0, "");
-        Job job = accepted(new Need("seat", 1, 7, 1));
-        shop.stock().count("seat", 1, "");
-        Job two = shop.jobs().accept(job, "{}", "{}", List.of(none("seat", 2)), "");
+        shop.stock().order("seat", 1, DAY.plusDays(9), "");
+        Job job = accepted(none("seat", 1));
         shop.stock().order("seat", 1, DAY.plusDays(3), "");
+        Job two = shop.jobs().accept(job, "{}", "{}", List.of(none("seat", 2)), "");
+        shop.stock().receive("seat", 1, "");
         Job one = shop.jobs().accept(two, "{}", "{}", List.of(none("seat", 1)), "");
-        assertTrue(shop.jobs().file(one.id()).pieces().stream().noneMatch(Piece::ordered));
+        assertEquals("seat#12", names(shop.jobs().file(one.id()).pieces()));
         assertEquals(1, shop.stock().level("seat").ordered());
+    }
+
+    /** A count that was a slip sends the promise to what is on its way; counted again, what lies here is promised again. */
+    @Test
+    void whatLiesOnTheShelfIsPromisedRatherThanWhatIsOnItsWay() {
+        shop.stock().order("seat", 1, DAY.plusDays(9), "");
+        Job job = accepted(none("seat", 1));
+        assertEquals("seat#1", names(shop.jobs().file(job.id()).pieces()));
+        shop.stock().count("seat", 0, "");
+        assertEquals("seat#11", names(shop.jobs().file(job.id()).pieces()));
+        shop.stock().count("seat", 1, "");
+        assertEquals("seat#12", names(shop.jobs().file(job.id()).pieces()));
+        assertEquals(Map.of("2026-03-11", 1), shop.stock().level("seat").freeDue());
+        shop.jobs().built(job);
+    }
+
+    /** What was only noted to be ordered needs no order any more, nor does the rest of its pack; an order that was sent stays. */
+    @Test
+    void whatWasFoundOnTheShelfIsNotOrdered() {
+        Job job = accepted(new Need("seat", 3, 7, 5));
+        assertEquals(5, shop.stock().level("seat").toOrder());
+        Change found = shop.stock().count("seat", 2, "");
+        assertEquals(4, found.levels().get(0).toOrder());
+        shop.stock().count("seat", 3, "");
+        Level level = shop.stock().level("seat");
+        assertEquals(0, level.toOrder());
+        assertEquals(0, level.ordered());
+        assertEquals(3, level.promised());
+        assertTrue(shop.jobs().file(job.id()).pieces().stream().noneMatch(Piece::ordered));
     }
 
     @Test

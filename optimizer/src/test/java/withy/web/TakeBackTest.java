@@ -1,0 +1,123 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import withy.web.Caller.Reply;
+
+/** A wrong tap at shelf or scale: what was booked last stands on the page beside the button that takes it back. */
+class TakeBackTest {
+    @TempDir
+    static Path scratch;
+
+    private static ShopFolder shop;
+    private static Caller page;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = new ShopFolder(scratch, "bench");
+        page = new Caller(shop);
+    }
+
+    @AfterAll
+    static void close() {
+        shop.close();
+    }
+
+    private static String booking(String body) {
+        return Caller.found("name=\"booking\" value=\"(\\d+)\"", body);
+    }
+
+    /** Free and on the shelf, as the page of a part says. */
+    private static String counts(String part) throws Exception {
+        return Caller.found(
+                "(<dl class=\"counts\">[\\s\\S]*?</dl>)",
+                page.get("/stock/" + part).body());
+    }
+
+    @Test
+    void aWrongTapIsTakenBackAndTheHistorySaysSo() throws Exception {
+        String part = "/stock/marrick-tideway-r-16";
+        assertFalse(page.get(part).body().contains("Take it back"), "nothing was booked yet");
+        String before = counts("marrick-tideway-r-16");
+        Reply out = page.form(part, "once", "a", "do", "out");
+        assertEquals("/out/marrick-tideway-r-16", out.location());
+        String there = page.get(out.location()).body();
+        assertTrue(there.contains(": counted, −3 on the shelf."), there);
+        Reply back = page.form(part, "once", "b", "do", "back", "booking", booking(there));
+        assertEquals(part, back.location());
+        assertEquals(before, counts("marrick-tideway-r-16"));
+        String after = page.get(part).body();
+        assertTrue(after.contains("ran out, taken back later"), after);
+        assertTrue(after.contains("on the shelf, taken back<"), after);
+        assertFalse(after.contains("Take it back"), "there is nothing before it");
+        Reply again = page.form(part, "once", "c", "do", "back", "booking", booking(there));
+        assertEquals(409, again.status(), "a button of an old window");
+        assertTrue(again.body().contains("taken back already"), again.body());
+        assertFalse(again.body().contains("withy stock"), "no word of a command line");
+        assertEquals(before, counts("marrick-tideway-r-16"));
+    }
+
+    @Test
+    void aReadingIsTakenBackWhereItWasBooked() throws Exception {
+        String seat = "marrick-tideway-r-17";
+        String weighed = page.form("/weigh", "once", "d", "piece", seat, "weight", "21.4 g", "next", "any")
+                .location();
+        String there = page.get(weighed).body();
+        assertTrue(there.contains("weighed, piece 1, 21.40 g"), there);
+        Reply back = page.form("/stock/" + seat, "once", "e", "do", "back", "booking", booking(there), "next", "any");
+        assertEquals("/weigh?piece=" + seat, back.location());
+        assertFalse(page.get(weighed).body().contains("is booked"), "it does not count any more");
+        String part = page.get("/stock/" + seat).body();
+        assertTrue(part.contains("piece 1: 21.40 g, taken back later"), part);
+    }
+
+    @Test
+    void aReadingForAJobIsTakenBackThere() throws Exception {
+        String step = page.begun("brook");
+        page.whole("/builds/" + step);
+        String job = page.form("/jobs", "once", "f", "step", step, "rank", "1").location();
+        String scale = page.get(job + "/scale").body();
+        String piece = Caller.found("name=\"piece\" value=\"([^\"]+)\"", scale);
+        String grams = Caller.found("placeholder=\"([^\"]+)\"", scale);
+        String number = job.substring("/jobs/".length());
+        String sum = Caller.found("class=\"answer\">([^<]+)<", scale);
+        String weighed = page.form("/weigh", "once", "g", "piece", piece, "weight", grams, "job", number)
+                .location();
+        assertEquals(job + "/scale?weighed=" + piece.replace("#", "%23"), weighed);
+        String there = page.get(weighed).body();
+        assertFalse(there.contains(sum), "one more is weighed");
+        Reply back = page.form(
+                "/stock/" + piece.replaceAll("#.*", ""),
+                "once",
+                "h",
+                "do",
+                "back",
+                "booking",
+                booking(there),
+                "job",
+                number);
+        assertEquals(job + "/scale", back.location());
+        assertTrue(page.get(job + "/scale").body().contains(sum));
+    }
+
+    @Test
+    void whatElseWasBookedMeanwhileStays() throws Exception {
+        String part = "/stock/marrick-tideway-f-17";
+        page.form(part, "once", "i", "do", "receive", "pieces", "2");
+        String seen = booking(page.get(part).body());
+        page.form(part, "once", "j", "do", "receive", "pieces", "3");
+        String before = counts("marrick-tideway-f-17");
+        assertEquals(
+                409, page.form(part, "once", "k", "do", "back", "booking", seen).status());
+        assertEquals(
+                422, page.form(part, "once", "l", "do", "back", "booking", "x").status());
+        assertEquals(before, counts("marrick-tideway-f-17"));
+    }
+}
