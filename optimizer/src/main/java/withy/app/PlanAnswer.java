@@ -51,6 +51,7 @@ public record PlanAnswer(
      * @param gain noticeable steps by which its rod is better than one by one; below nought it gives way
      * @param givesUp steps by which its rod is worse than if it were alone
      * @param differs parts that are other than one by one
+     * @param waitsFor parts of its agreed build that are on order
      * @param build the build as a build file, or null
      */
     public record JobLine(
@@ -65,10 +66,12 @@ public record PlanAnswer(
             double gain,
             double givesUp,
             List<String> differs,
+            List<WaitLine> waitsFor,
             @Nullable BuildFile build) {
         public JobLine {
             glued = List.copyOf(glued);
             differs = List.copyOf(differs);
+            waitsFor = List.copyOf(waitsFor);
         }
     }
 

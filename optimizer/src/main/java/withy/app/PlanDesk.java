@@ -133,7 +133,7 @@ public final class PlanDesk {
         for (Seen one : seen) {
             int at = asked.indexOf(one);
             if (at < 0) {
-                lines.add(kept(one));
+                lines.add(kept(shop, one));
             } else {
                 lines.add(line(one, plan, at));
                 need(one, plan.options().get(at), toBuild, first);
@@ -161,7 +161,7 @@ public final class PlanDesk {
         return Sheets.rounded(Scoring.steps(score), 4);
     }
 
-    private JobLine kept(Seen one) {
+    private JobLine kept(Shop shop, Seen one) {
         Build build = Objects.requireNonNull(one.plan().kept());
         Standing standing = standing(one, build);
         return new JobLine(
@@ -176,6 +176,7 @@ public final class PlanDesk {
                 0,
                 0,
                 List.of(),
+                WaitLine.of(workshop, shop, one.job()),
                 BuildFile.of(build));
     }
 
@@ -197,6 +198,7 @@ public final class PlanDesk {
                 build == null || other == null ? 0 : steps(before.score() - now.score()),
                 build == null || !alone.served() ? 0 : steps(now.score() - alone.score()),
                 build == null || other == null ? List.of() : differs(build, other),
+                List.of(),
                 build == null ? null : BuildFile.of(build));
     }
 

@@ -75,6 +75,7 @@ public final class PlanText {
                                 units.partLength(Math.rint(rod.balanceMm())),
                                 Money.print(rod.priceMinor(), currency))
                         + (job.kept() ? " " + Phrases.of("text.plan.kept") : ""));
+        job.waitsFor().forEach(one -> page.paragraph("     ", one.sentence()));
         if (job.oneByOne() == null) {
             page.paragraph("     ", Phrases.of("text.plan.elseNone"));
         } else {

@@ -62,6 +62,26 @@ public final class Jobs {
         });
     }
 
+    /**
+     * Pieces of one part that a job waits for.
+     *
+     * @param part catalogue id
+     * @param pieces promised pieces that are on order
+     * @param due day the last of them is due
+     * @param unsent of these, orders still to be sent
+     */
+    public record Waiting(String part, int pieces, String due, int unsent) {}
+
+    /** What an open job is promised and is not here yet, by part. */
+    public List<Waiting> waiting(long id) {
+        return database.read(sql -> sql.rows(
+                row -> new Waiting(row.getString(1), row.getInt(2), row.getString(3), row.getInt(4)),
+                "SELECT p.part, count(*), max(p.due_day), sum(p.placed = 0) FROM promise r"
+                        + " JOIN piece p ON p.id = r.piece WHERE r.job = ? AND p.state = 'ordered'"
+                        + " GROUP BY p.part ORDER BY max(p.due_day) DESC, p.part",
+                id));
+    }
+
     /** Keeps an offer as it was given. It warns others but promises nothing. */
     public Job offer(Job job, String catalogHash, String answer, String shown, String paper) {
         return write(job, "offer", ledger -> {

@@ -10,6 +10,7 @@ import withy.app.JobDesk;
 import withy.app.JobsAnswer;
 import withy.app.OfferDesk;
 import withy.app.OfferSheet.Terms;
+import withy.app.WaitLine;
 import withy.explain.Phrases;
 import withy.report.AnswerText;
 import withy.report.JobText;
@@ -161,6 +162,9 @@ final class JobsPage {
                                         "jobs.lost",
                                         hit.pieces(),
                                         pages.bench().workshop().name(hit.part()))))
+                        .toList(),
+                WaitLine.of(pages.bench().workshop(), job.job()).stream()
+                        .map(WaitLine::sentence)
                         .toList(),
                 job.warnings(),
                 job.history().stream()

@@ -1,6 +1,7 @@
 package withy.web;
 
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.List;
 import withy.app.OutAnswer.Standing;
 import withy.app.PlanAnswer;
@@ -45,16 +46,19 @@ final class PlanPage {
                         pages.bench().units().mass(rod.weightG()),
                         pages.bench().units().partLength(Math.rint(rod.balanceMm())),
                         pages.bench().money(rod.priceMinor()));
-        return new Planned(job.job(), Phrases.of("text.job.title", job.job(), job.name()), words, note(job));
+        return new Planned(job.job(), Phrases.of("text.job.title", job.job(), job.name()), words, notes(job));
     }
 
-    private String note(PlanAnswer.JobLine job) {
+    private List<String> notes(PlanAnswer.JobLine job) {
         if (job.kept()) {
-            return Words.say("plan.kept");
+            List<String> notes = new ArrayList<>(List.of(Words.say("plan.kept")));
+            job.waitsFor().forEach(one -> notes.add(one.sentence()));
+            return notes;
         }
         String with = Phrases.list(
                 job.differs().stream().map(pages.bench().workshop()::name).toList());
-        return PlanText.against(job, with);
+        String against = PlanText.against(job, with);
+        return against.isEmpty() ? List.of() : List.of(against);
     }
 
     private static List<String> summary(PlanAnswer answer) {

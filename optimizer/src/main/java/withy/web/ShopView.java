@@ -32,6 +32,7 @@ public final class ShopView {
      * @param built what it weighs, or empty
      * @param stations its parts, glued or not
      * @param missing parts whose promised pieces are lost
+     * @param waits what it waits for
      * @param warnings what to look at
      * @param history what was done
      * @param scalable true where its pieces can be weighed
@@ -50,6 +51,7 @@ public final class ShopView {
             String built,
             List<Stand> stations,
             List<Lost> missing,
+            List<String> waits,
             List<String> warnings,
             List<String> history,
             boolean scalable,
@@ -58,6 +60,7 @@ public final class ShopView {
             offers = List.copyOf(offers);
             stations = List.copyOf(stations);
             missing = List.copyOf(missing);
+            waits = List.copyOf(waits);
             warnings = List.copyOf(warnings);
             history = List.copyOf(history);
         }
@@ -211,7 +214,11 @@ public final class ShopView {
     }
 
     /** One job of the plan. */
-    public record Planned(long job, String name, String rod, String words) {}
+    public record Planned(long job, String name, String rod, List<String> notes) {
+        public Planned {
+            notes = List.copyOf(notes);
+        }
+    }
 
     /** What is ordered from one supplier. */
     public record Supplier(String name, String total, List<BuildsView.Line> lines) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import withy.app.PlanAnswer;
+import withy.app.WaitLine;
 
 /** What is told of how far a plan may be off. */
 class PlanTextTest {
@@ -38,6 +39,19 @@ class PlanTextTest {
                 PlanText.summary(of(List.of(job(1), job(2)), 0, 0, 0.0, true)).contains(same));
     }
 
+    @Test
+    void whatAJobWaitsForIsToldWithItsDay() {
+        assertEquals(
+                "Waits for 2 of A seat: on order, due 2026-06-09.",
+                new WaitLine("seat", "A seat", 2, "2026-06-09", 0, false).sentence());
+        assertEquals(
+                "Waits for 2 of A seat: still to be ordered, would come 2026-06-09. That is after the day the rod is wanted.",
+                new WaitLine("seat", "A seat", 2, "2026-06-09", 2, true).sentence());
+        assertEquals(
+                "Waits for 2 of A seat: on order, 1 of them still to be ordered, all here on 2026-06-09.",
+                new WaitLine("seat", "A seat", 2, "2026-06-09", 1, false).sentence());
+    }
+
     private static String last(PlanAnswer answer) {
         List<String> lines = PlanText.summary(answer);
         return lines.get(lines.size() - 1);
@@ -53,6 +67,7 @@ class PlanTextTest {
     }
 
     private static PlanAnswer.JobLine job(long number) {
-        return new PlanAnswer.JobLine(number, "a rod", null, false, List.of(), true, null, null, 0, 0, List.of(), null);
+        return new PlanAnswer.JobLine(
+                number, "a rod", null, false, List.of(), true, null, null, 0, 0, List.of(), List.of(), null);
     }
 }

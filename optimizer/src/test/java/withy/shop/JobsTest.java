@@ -180,6 +180,9 @@ class JobsTest {
     void whatWasFoundOnTheShelfIsNotOrdered() {
         Job job = accepted(new Need("seat", 3, 7, 5));
         assertEquals(5, shop.stock().level("seat").toOrder());
+        assertEquals(
+                List.of(new Jobs.Waiting("seat", 2, "2026-03-09", 2)),
+                shop.jobs().waiting(job.id()));
         Change found = shop.stock().count("seat", 2, "");
         assertEquals(4, found.levels().get(0).toOrder());
         shop.stock().count("seat", 3, "");
@@ -187,6 +190,7 @@ class JobsTest {
         assertEquals(0, level.toOrder());
         assertEquals(0, level.ordered());
         assertEquals(3, level.promised());
+        assertEquals(List.of(), shop.jobs().waiting(job.id()));
         assertTrue(shop.jobs().file(job.id()).pieces().stream().noneMatch(Piece::ordered));
     }
 
