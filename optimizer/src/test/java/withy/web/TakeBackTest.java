@@ -118,7 +118,8 @@ class TakeBackTest {
         page.form("/stock/" + seat, "once", "o", "do", "out");
         String waits = " on order, due";
         assertTrue(page.get(job).body().contains(waits), page.get(job).body());
-        assertTrue(page.whole("/plan").contains(waits));
+        String plan = page.whole("/plan");
+        assertTrue(plan.contains(waits), plan);
         page.form("/stock/" + seat, "once", "p", "do", "count", "pieces", "1");
         assertFalse(page.get(job).body().contains(waits), "the piece on the shelf is promised again");
         assertFalse(page.whole("/plan").contains(waits));
