@@ -45,6 +45,7 @@ public final class TradeOffs {
      * @param better true where this build has the better value, however little
      * @param plain the same in words
      * @param sentence the words, with a remark where it is too little to notice
+     * @param equal in weight, where builds differ by less than their tolerances: that they count as equal; else empty
      */
     public record TradeOff(
             int against,
@@ -54,7 +55,8 @@ public final class TradeOffs {
             boolean noticeable,
             boolean better,
             String plain,
-            String sentence) {
+            String sentence,
+            String equal) {
 
         /** True where the difference is none, or would be told as nought. */
         public boolean same() {
@@ -71,11 +73,20 @@ public final class TradeOffs {
         return list;
     }
 
-    /** One line: what is noticeable, gains first, each group in the order of the objectives. */
+    /** One line: what is noticeable, gains first, each group in the order of the objectives; then whether weights that differ count as equal. */
     public static String gist(List<TradeOff> tradeOffs) {
         List<TradeOff> noticeable =
                 tradeOffs.stream().filter(TradeOff::noticeable).toList();
-        return noticeable.isEmpty() ? Phrases.of("tradeOff.none") : gainsAndLosses(noticeable);
+        if (noticeable.isEmpty()) {
+            return Phrases.of("tradeOff.none");
+        }
+        String gist = gainsAndLosses(noticeable);
+        return tradeOffs.stream()
+                .map(TradeOff::equal)
+                .filter(equal -> !equal.isEmpty())
+                .findFirst()
+                .map(equal -> Phrases.of("tradeOff.besides", gist, equal))
+                .orElse(gist);
     }
 
     /** What is better, but what is worse, of at least one. */
@@ -106,11 +117,14 @@ public final class TradeOffs {
         boolean better = mine.objectives().loss(objective) < other.objectives().loss(objective);
         String plain = sentence(objective, mine, other, difference, units);
         String same = Phrases.of("tradeOff." + objective.key() + ".same");
-        String sentence = inTolerance && difference != 0
+        String equal = inTolerance && difference != 0
                 ? Phrases.of("tradeOff.weight.equal", units.mass(toleranceG(mine.rod(), other.rod())))
-                : plain + (large || plain.equals(same) ? "" : Phrases.of("tradeOff.small"));
+                : "";
+        String sentence =
+                !equal.isEmpty() ? equal : plain + (large || plain.equals(same) ? "" : Phrases.of("tradeOff.small"));
         boolean noticeable = large && !inTolerance;
-        return new TradeOff(other.rank(), objective, difference, objective.unit(), noticeable, better, plain, sentence);
+        return new TradeOff(
+                other.rank(), objective, difference, objective.unit(), noticeable, better, plain, sentence, equal);
     }
 
     /** This build less the other, in the objective's unit; prices are those the customer pays. */

@@ -105,6 +105,7 @@ public final class BenchPage implements LocalPage {
         server.get("/out/{part}", out::look);
         server.post("/out/{part}", out::accept);
         server.get("/plan", new PlanPage(pages)::show);
+        server.post("/backup", new BackupPage(pages)::copy);
         PapersPage papers = new PapersPage(pages);
         server.get("/jobs/{job}/paper/{paper}", papers::ofJob);
         server.get("/paper/{paper}", papers::ofShop);

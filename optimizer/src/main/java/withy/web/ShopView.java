@@ -135,9 +135,18 @@ public final class ShopView {
      * @param kinds kinds there are, key and words
      * @param parts what was found
      * @param more how many were left out
+     * @param remembered true where there is a memory that can be copied
+     * @param folder the shop's folder, as a command line names it
      */
     public record StockView(
-            Frame frame, String query, String kind, List<BriefView.Option> kinds, List<StockLine> parts, int more) {
+            Frame frame,
+            String query,
+            String kind,
+            List<BriefView.Option> kinds,
+            List<StockLine> parts,
+            int more,
+            boolean remembered,
+            String folder) {
         public StockView {
             kinds = List.copyOf(kinds);
             parts = List.copyOf(parts);

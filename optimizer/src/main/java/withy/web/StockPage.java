@@ -61,7 +61,9 @@ final class StockPage {
                         kind,
                         kinds,
                         found.subList(0, shown),
-                        found.size() - shown));
+                        found.size() - shown,
+                        Shop.exists(pages.bench().workshop().folder()),
+                        pages.bench().workshop().folder().toString()));
     }
 
     private static StockLine line(StockAnswer.Line line) {

@@ -194,6 +194,14 @@ class TradeOffsTest {
                 TradeOffs.gist(TradeOffs.between(side(2, exact(4)), side(1, exact(4)), METRIC)));
     }
 
+    /** Dearer parts that weigh a little less gain nothing on the scale; who reads only of money would take it for all there is to say. */
+    @Test
+    void theGistSaysWhatIsEqualWithinTheTolerance() {
+        String gist = TradeOffs.gist(TradeOffs.between(
+                side(2, exact(4.2)), side(1, exact(4).part("seat", "facts.priceMinor", 9_000)), METRIC));
+        assertTrue(gist.contains(" cheaper; equal in weight, within what scales and makers allow (±"), gist);
+    }
+
     /** What is worse and what is better, each in the order of what the customer ranks first; what is the same goes unsaid. */
     @Test
     void whatAnotherRodCosts() {

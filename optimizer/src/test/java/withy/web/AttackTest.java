@@ -249,6 +249,7 @@ class AttackTest {
             "/jobs",
             "/jobs/1",
             "/weigh",
+            "/backup",
             "/stock/quernstone-featherlode-x-16",
             "/out/quernstone-featherlode-x-16"
         }) {
