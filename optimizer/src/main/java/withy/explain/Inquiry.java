@@ -48,6 +48,7 @@ public final class Inquiry {
     private final Style style;
     private final NiceWishes wishes;
     private final Scoring scoring;
+    private final TipsOnBlanks tips;
     private final Map<Query, Solution> known = new ConcurrentHashMap<>();
     private final Map<Query, Solution> some = new LinkedHashMap<>();
     private final Rulebooks rulebooks = new Rulebooks();
@@ -74,6 +75,7 @@ public final class Inquiry {
         this.style = new Style(catalog, brief);
         this.wishes = new NiceWishes(brief);
         this.scoring = Scoring.of(brief, catalog.rates());
+        this.tips = new TipsOnBlanks(catalog);
     }
 
     public Catalog catalog() {
@@ -119,9 +121,8 @@ public final class Inquiry {
         if (before != null) {
             return before;
         }
-        Query asked = Split.where(catalog, query);
-        boolean none = asked == null || Outright.impossible(catalog, asked);
-        Solution solution = asked == null || none ? NONE : solver.solve(asked, watch);
+        Query asked = asked(query);
+        Solution solution = asked == null ? NONE : solver.solve(asked, watch);
         noted(solution.proven());
         known.put(query, solution);
         return solution;
@@ -144,9 +145,7 @@ public final class Inquiry {
     }
 
     private void noted(boolean settled) {
-        if (!settled) {
-            open = true;
-        }
+        open = open || !settled;
     }
 
     /** The same with the part of one id as if its facts were others. */
@@ -178,8 +177,14 @@ public final class Inquiry {
     }
 
     private boolean mayHold(Query query) {
+        Query asked = asked(query);
+        return asked != null && solver.mayHold(asked, watch);
+    }
+
+    /** What the search is asked; null where brief and parts alone say that there is nothing. */
+    private @Nullable Query asked(Query query) {
         Query asked = Split.where(catalog, query);
-        return asked != null && !Outright.impossible(catalog, asked) && solver.mayHold(asked, watch);
+        return asked == null || Outright.impossible(catalog, tips, asked) ? null : asked;
     }
 
     /** Some build that answers a question, or null; any will do. */
@@ -193,9 +198,8 @@ public final class Inquiry {
         if (whole != null && whole.proven()) {
             return whole.build();
         }
-        Query asked = Split.where(catalog, query);
-        boolean none = asked == null || Outright.impossible(catalog, asked);
-        Solution solution = asked == null || none ? NONE : solver.any(asked, watch);
+        Query asked = asked(query);
+        Solution solution = asked == null ? NONE : solver.any(asked, watch);
         noted(solution.build() != null || solution.proven());
         some.put(query, solution);
         return solution.build();
@@ -208,12 +212,12 @@ public final class Inquiry {
 
     private @Nullable Found found(Solution solution) {
         Build build = solution.build();
-        if (build == null) {
-            return null;
-        }
-        Rod rod = Rod.measure(setting(build.layout()), build);
-        double off = solution.proven() ? 0 : Scoring.steps(solution.score() - solution.bound());
-        return new Found(build, rod, vector(rod), solution.proven(), off);
+        Found f = build == null ? null : measured(build);
+        return f == null ? null : new Found(f.build(), f.rod(), f.vector(), solution.proven(), off(solution));
+    }
+
+    private static double off(Solution solution) {
+        return solution.proven() ? 0 : Scoring.steps(solution.score() - solution.bound());
     }
 
     /** The best build for a question with another brief, measured for that brief, or null where none is legal. */
@@ -225,8 +229,7 @@ public final class Inquiry {
         if (build == null || vector == null) {
             return null;
         }
-        double off = solution.proven() ? 0 : Scoring.steps(solution.score() - solution.bound());
-        return new Found(build, Rod.measure(catalog, query.brief(), build), vector, solution.proven(), off);
+        return new Found(build, Rod.measure(catalog, query.brief(), build), vector, solution.proven(), off(solution));
     }
 
     /** Any build measured for the brief. */

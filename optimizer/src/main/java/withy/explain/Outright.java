@@ -10,6 +10,7 @@ import withy.catalog.Blank;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
+import withy.catalog.TipTop;
 import withy.objectives.Solver.Query;
 import withy.rules.Protocol;
 import withy.rules.Refusal;
@@ -21,8 +22,8 @@ import withy.rules.Verdict;
 final class Outright {
     private Outright() {}
 
-    /** True where a part that must be in, or every blank there is, is refused whatever rod is built. */
-    static boolean impossible(Catalog catalog, Query query) {
+    /** True where a part that must be in, or every blank there is, is refused whatever rod is built, or a tip-top goes onto none of the blanks left. */
+    static boolean impossible(Catalog catalog, TipsOnBlanks tips, Query query) {
         Refusal refusal = new Refusal();
         for (String id : needed(query)) {
             Part part = catalog.find(id);
@@ -33,9 +34,10 @@ final class Outright {
                 }
             }
         }
+        List<TipTop> forced = tips.forced(query);
         for (Blank blank : catalog.all(PartKind.BLANK, Blank.class)) {
             query.rulebook().onCandidate(query.brief(), catalog, blank, refusal.reset());
-            if (!refusal.refused()) {
+            if (!refusal.refused() && tips.go(query, forced, blank)) {
                 return false;
             }
         }

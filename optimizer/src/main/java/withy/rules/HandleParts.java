@@ -164,9 +164,15 @@ final class HandleParts implements Rule {
         }
         bench.holds("adhesive", has(rod, Station.ADHESIVE), "");
         Brief.Handle wishes = rod.brief().handle();
-        wish("fore-grip-wish", wishes.foreGrip(), has(rod, Station.FORE_GRIP), "", bench);
-        wish("keeper-wish", wishes.keeper(), has(rod, Station.KEEPER), "", bench);
+        wish("fore-grip-wish", wishes.foreGrip(), has(rod, Station.FORE_GRIP), at(rod, Station.FORE_GRIP), bench);
+        wish("keeper-wish", wishes.keeper(), has(rod, Station.KEEPER), at(rod, Station.KEEPER), bench);
         clearances(rod, bench);
+    }
+
+    /** Id of what is there, or empty. */
+    private static String at(Rod rod, Station station) {
+        Part part = rod.partAt(station);
+        return part == null ? "" : part.id();
     }
 
     /** Nothing of the handle reaches under the stripper or into the first ferrule. */

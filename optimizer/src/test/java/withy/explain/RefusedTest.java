@@ -14,11 +14,16 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import withy.brief.Brief;
 import withy.brief.Brief.PartWish;
+import withy.brief.Brief.Wish;
 import withy.brief.Objective;
 import withy.explain.FewBuilds.Weighed;
 import withy.explain.Finding.Outcome;
 import withy.fixture.Changed;
+import withy.fixture.Fixtures;
 import withy.objectives.Scoring;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
 import withy.rod.Station;
 
 /** Why no legal build holds a part, held against the list of all builds there are. */
@@ -86,6 +91,42 @@ class RefusedTest {
         assertTrue(finding.grounds()
                 .contains(Evidence.rule(finding.breach().verdict().rule())));
         assertTrue(finding.flips().isEmpty());
+    }
+
+    /** Tubes and tips alone settle it: nothing is searched for, unless the rule that looks at them is left out. */
+    @Test
+    void aTipTopThatGoesOntoNoBlankIsNotSearchedFor() {
+        List<Query> asked = new ArrayList<>();
+        Inquiry inquiry = new Inquiry(
+                SHOP.catalog(),
+                BRIEF,
+                catalog -> (query, watch) -> {
+                    asked.add(query);
+                    return new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, true, 0);
+                },
+                Watch.NONE,
+                FewBuilds.METRIC);
+        Query loose = inquiry.query().forcing(Set.of("tip-loose"));
+        assertNull(inquiry.best(loose));
+        assertFalse(inquiry.possible(loose));
+        assertEquals(List.of(), asked);
+        Query fits = inquiry.query().forcing(Set.of("tip-top"));
+        assertNull(inquiry.best(fits));
+        Query free = loose.withRulebook(inquiry.rulebooks().without(Set.of("tip-top")));
+        assertNull(inquiry.best(free));
+        assertEquals(List.of(fits, free), asked);
+    }
+
+    /** A hook keeper where none may be: of all that is broken with it what is told is the wish against it. */
+    @Test
+    void aKeeperThatIsNotToBe() {
+        Fixtures plain = Fixtures.legal().brief("handle.keeper", new Wish<>(false, true, 0));
+        FewBuilds shop = FewBuilds.of(plain.layout("reelFootMm", 100).put(Station.KEEPER, "keeper"));
+        Finding finding = WhyNot.of(shop.inquiry(plain.theBrief()), Set.of("keeper"));
+        Breach breach = finding.breach();
+        assertNotNull(breach);
+        assertEquals("keeper-wish", breach.verdict().check(), finding.sentence());
+        assertEquals(List.of("keeper"), breach.verdict().parts());
     }
 
     /** A part the customer refused outright: that wish asks for it, and giving it up lets the part in. */

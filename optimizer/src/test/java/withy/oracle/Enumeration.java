@@ -226,8 +226,11 @@ public final class Enumeration {
         return new Table(setting, handle, trains, menu.at(Station.THREAD, PartKind.THREAD, false));
     }
 
-    /** Caps with which this reel position is within reach (and none), on the grid of limits. */
+    /** Caps with which this reel position is within reach (and none), on the grid of limits; all of them where the rule that asks for the reach is left out. */
     private List<@Nullable Choice> caps(Setting setting) {
+        if (query.rulebook().rules().stream().noneMatch(rule -> rule.code().equals("handle"))) {
+            return menu.at(Station.BUTT_CAP, PartKind.BUTT_CAP, true);
+        }
         List<@Nullable Choice> within = new ArrayList<>();
         for (Choice choice : menu.at(Station.BUTT_CAP, PartKind.BUTT_CAP, true)) {
             double added =
