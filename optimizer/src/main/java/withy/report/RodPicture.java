@@ -227,7 +227,8 @@ final class RodPicture {
     private void ruler(double from, double to, double y) {
         svg.line(at(from, from), y, at(to, from), y, Svg.INK, 1);
         for (double x = Math.ceil(from / TICK_MM) * TICK_MM; x <= to + 1e-9; x += TICK_MM) {
-            svg.line(at(x, from), y - 5, at(x, from), y + 5, Svg.INK, 1);
+            // downward only: above it stand the words of the marks
+            svg.line(at(x, from), y, at(x, from), y + 6, Svg.INK, 1);
             svg.words(at(x, from), y + 23, "middle", Svg.INK, Svg.number(x));
         }
     }
@@ -247,8 +248,19 @@ final class RodPicture {
         double y = top + RULER - 2 - ROW * row;
         svg.line(x, y, x, top + RULER, Svg.ACCENT, 0.8);
         svg.points(new double[] {x, y - 14, x - 8, y, x + 8, y}, Svg.ACCENT, 1.4, filled ? Svg.ACCENT : "#ffffff");
-        boolean left = x + Svg.LETTER_WIDTH * words.length() + 14 > Svg.WIDTH - 4;
+        double reach = Svg.LETTER_WIDTH * words.length() + 14;
+        boolean right = x + reach <= Svg.WIDTH - 4;
+        boolean ringRight = ringBelow(y - 16 - top - AXIS, xMm, xMm + reach);
+        boolean left = !right || ringRight && x - reach > 4 && !ringBelow(y - 16 - top - AXIS, xMm - reach, xMm);
         svg.words(left ? x - 11 : x + 11, y - 2, left ? "end" : "start", Svg.ACCENT, words);
+    }
+
+    /** True where a ring between two places hangs lower than so far below the axis. */
+    private boolean ringBelow(double below, double fromMm, double toMm) {
+        return !outline.ringsAbove()
+                && outline.rings().stream()
+                        .anyMatch(ring ->
+                                ring.xMm() > fromMm && ring.xMm() < toMm && ring.axisMm() + ring.ringMm() / 2 > below);
     }
 
     private Picture.Table table() {

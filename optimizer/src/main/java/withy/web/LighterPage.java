@@ -149,9 +149,11 @@ final class LighterPage {
         return stations;
     }
 
-    private static String stationTitle(String place, int fits, int refused) {
-        return fits == 0
-                ? Words.say("lighter.station.none", place, refused)
-                : Words.say("lighter.station.some", place, fits, fits + refused);
+    static String stationTitle(String place, int fits, int refused) {
+        if (fits == 0) {
+            return Words.say("lighter.station.none", place, refused);
+        }
+        String how = "lighter.station." + (refused > 0 ? fits == 1 ? "some.one" : "some" : fits == 1 ? "one" : "all");
+        return Words.say(how, place, fits, fits + refused);
     }
 }
