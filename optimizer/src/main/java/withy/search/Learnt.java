@@ -41,7 +41,8 @@ final class Learnt {
 
     /** By how much builds of one class more are credited. */
     long credit(Site site, int leastClass) {
-        return linear(site, leastClass - 1).constant() - linear(site, leastClass).constant();
+        return linear(site, leastClass - 1).constant()
+                - linear(site, leastClass).constant();
     }
 
     private Linear linear(Site site, int leastClass) {

@@ -242,8 +242,7 @@ final class Proof implements LayoutWork.Search {
     }
 
     private void openLayout(Node node, Layout layout) {
-        task.setting(node.shape(), layout)
-                .ifPresent(setting -> add(node.layout(order++, setting)));
+        task.setting(node.shape(), layout).ifPresent(setting -> add(node.layout(order++, setting)));
     }
 
     private void complete(Node node, Setting setting) {

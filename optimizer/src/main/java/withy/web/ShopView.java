@@ -1,6 +1,7 @@
 package withy.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Pages about jobs, stock, scale and plan. */
 public final class ShopView {
@@ -108,7 +109,7 @@ public final class ShopView {
             List<PieceLine> found,
             int more,
             String weighed,
-            @org.jspecify.annotations.Nullable TakeBack last,
+            @Nullable TakeBack last,
             Slip slip) {
         public ScaleView {
             found = List.copyOf(found);
@@ -167,7 +168,7 @@ public final class ShopView {
             List<String> pieces,
             List<String> ledger,
             List<String> readings,
-            @org.jspecify.annotations.Nullable TakeBack last,
+            @Nullable TakeBack last,
             Slip slip) {
         public PartView {
             readings = List.copyOf(readings);
@@ -192,7 +193,7 @@ public final class ShopView {
             String name,
             List<Ladder> jobs,
             boolean unfinished,
-            @org.jspecify.annotations.Nullable TakeBack last) {
+            @Nullable TakeBack last) {
         public OutView {
             jobs = List.copyOf(jobs);
         }
