@@ -68,7 +68,8 @@ class ExplainedTest {
     @AfterAll
     static void questionsWereWorthAsking() {
         if (asked >= SEEDS) {
-            assertTrue(SEEN.containsAll(EnumSet.allOf(Outcome.class)), "outcomes: " + SEEN);
+            // what a shop leaves out unless it is asked for is not in these catalogues: UnusualTest
+            assertTrue(SEEN.containsAll(EnumSet.complementOf(EnumSet.of(Outcome.UNUSUAL))), "outcomes: " + SEEN);
             assertTrue(FLIPPED.containsAll(EnumSet.of(Flip.Kind.PRICE, Flip.Kind.WISH)), "flips: " + FLIPPED);
         }
     }
