@@ -51,6 +51,7 @@ class CommandsTest {
     void theExampleOfTheReadmeIsWhatTheDemoPrints() throws IOException {
         String readme = Files.readString(Terminal.HOME.resolve("README.md"));
         String example = readme.substring(readme.indexOf("    Kayak estuary, "), readme.indexOf("`withy bend` tells"));
+        assertTrue(example.lines().allMatch(line -> line.isEmpty() || line.startsWith("    ")), example);
         String printed =
                 example.lines().map(line -> line.replaceFirst("^ {4}", "")).collect(Collectors.joining("\n"));
         Shown shown = new Terminal().choosing(Demo::replay).run("demo");
