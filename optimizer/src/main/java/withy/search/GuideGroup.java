@@ -34,6 +34,9 @@ final class GuideGroup {
     /** Of each tip-top. */
     final long[] tipCostMilli;
 
+    /** Index of how deep the tip-top's tube is in {@link GuideTable#tubeDepths()}. */
+    final int[] tipDepth;
+
     final int[] durabilityClass;
     /** Pieces there are of the guide; the largest number where more can be had in time. */
     final int[] pieces;
@@ -60,6 +63,7 @@ final class GuideGroup {
     private final Map<Integer, long[]> tipMissed = new HashMap<>();
     private final Map<String, int[]> tipsOn = new HashMap<>();
     private boolean @Nullable [][] tipFollows;
+    private @Nullable Ending ending;
 
     GuideGroup(GuideTable table, Ground ground, List<Guide> members, List<TipTop> tips) {
         this.ground = ground;
@@ -75,6 +79,7 @@ final class GuideGroup {
         ring = new int[guides.length];
         tipRing = new int[tipTops.length];
         tipCostMilli = new long[tipTops.length];
+        tipDepth = new int[tipTops.length];
         Map<Ring, Guide> guideRings = new LinkedHashMap<>();
         Map<Ring, TipTop> tipTopRings = new LinkedHashMap<>();
         List<Ring> order = new ArrayList<>();
@@ -94,6 +99,7 @@ final class GuideGroup {
         for (int t = 0; t < tipTops.length; t++) {
             tipRing[t] = index(order, Ring.of(tipTops[t]));
             tipCostMilli[t] = ground.tariff.partMilli(tipTops[t], 1) + ground.tariff.workMilli(tipTops[t]);
+            tipDepth[t] = table.depthOf(tipTops[t]);
             tipTopRings.putIfAbsent(Ring.of(tipTops[t]), tipTops[t]);
         }
         tipRings = order.size();
@@ -164,15 +170,17 @@ final class GuideGroup {
                 && wished[one] <= wished[other];
     }
 
-    /** Whether a guide with ring j may stand at number + 1 where one with ring i stands at number. */
+    /** Whether a guide with ring j may stand at number + 1 where one with ring i stands at number; asked of rings that may stand there only. */
     boolean[][] follows(Setting any, int number) {
         int asked = Math.min(number, GuideTable.RUNNER);
         boolean[][] may = follows[asked];
         if (may == null) {
             Refusal refusal = new Refusal();
             may = new boolean[rings][rings];
-            for (int i = 0; i < rings; i++) {
-                for (int j = 0; j < rings; j++) {
+            int[] here = ringsOf(standing(any, number));
+            int[] next = ringsOf(standing(any, number + 1));
+            for (int i : here) {
+                for (int j : next) {
                     ground.rules.onGuides(any, guideOfRing[i], asked, guideOfRing[j], refusal.reset());
                     may[i][j] = !refusal.refused();
                 }
@@ -180,6 +188,10 @@ final class GuideGroup {
             follows[asked] = may;
         }
         return may;
+    }
+
+    private int[] ringsOf(int[] of) {
+        return Arrays.stream(of).map(g -> ring[g]).distinct().toArray();
     }
 
     /** Whether a tip-top with ring j may stand ahead of a guide with ring i. */
@@ -216,6 +228,22 @@ final class GuideGroup {
             return Arrays.copyOf(fitting, n);
         });
     }
+
+    /** Those of them that make a rod of the length wanted with some cap and are not taken; what was asked last is kept. */
+    int[] ending(Setting setting, Stations stations, List<Ends.Group> ends) {
+        Ending known = ending;
+        if (known == null || known.blank != setting.blank() || known.stations != stations || !known.ends.equals(ends)) {
+            int[] tips = Arrays.stream(tipsOn(setting))
+                    .filter(t -> stations.allows(Station.TIP_TOP, tipTops[t]))
+                    .filter(t -> ends.stream().anyMatch(one -> one.has(tipTops[t])))
+                    .toArray();
+            known = new Ending(setting.blank(), stations, ends, tips);
+            ending = known;
+        }
+        return known.tips;
+    }
+
+    private record Ending(Blank blank, Stations stations, List<Ends.Group> ends, int[] tips) {}
 
     /** Style points of each guide in a train of so many. */
     long[] styles(Setting any) {

@@ -23,6 +23,7 @@ final class GuideTable {
 
     private final List<GuideGroup> groups = new ArrayList<>();
     private final List<Feet> footShapes = new ArrayList<>();
+    private final List<Double> tubeDepths = new ArrayList<>();
 
     GuideTable(Ground ground) {
         this.ground = ground;
@@ -55,6 +56,11 @@ final class GuideTable {
         return footShapes;
     }
 
+    /** How deep the tubes of the tip-tops are, mm, each depth once: what glues and dresses a tip-top depends on that only. */
+    List<Double> tubeDepths() {
+        return tubeDepths;
+    }
+
     /** Feet of a guide. */
     record Feet(int count, double lengthMm) {}
 
@@ -66,12 +72,20 @@ final class GuideTable {
 
     /** Index of a guide's foot shape. */
     int shapeOf(Guide guide) {
-        Feet feet = new Feet(guide.feet(), guide.footLengthMm());
-        int known = footShapes.indexOf(feet);
-        if (known < 0) {
-            footShapes.add(feet);
-            return footShapes.size() - 1;
+        return index(footShapes, new Feet(guide.feet(), guide.footLengthMm()));
+    }
+
+    /** Index of how deep the tube of a tip-top is. */
+    int depthOf(TipTop tipTop) {
+        return index(tubeDepths, tipTop.tubeDepthMm());
+    }
+
+    private static <T> int index(List<T> known, T one) {
+        int index = known.indexOf(one);
+        if (index < 0) {
+            known.add(one);
+            return known.size() - 1;
         }
-        return known;
+        return index;
     }
 }

@@ -7,14 +7,12 @@ import org.jspecify.annotations.Nullable;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
 import withy.rod.Setting;
-import withy.rod.Station;
 
 /** Guides at certain places on a blank: numbers no train there costs less than, thread by thread. */
 final class Placing {
     private final Ground ground;
     private final Setting setting;
-    private final List<Consumables> threads;
-    private final int[] beaters;
+    private final Threads threads;
 
     private final List<Consumables> unbeaten = new ArrayList<>();
     private final List<Fitter> fitters = new ArrayList<>();
@@ -27,17 +25,15 @@ final class Placing {
     /**
      * @param setting a setting with the guides there
      * @param threads those worth looking at
-     * @param beaters for each thread the one that beats it, or itself
      * @param graphs makes the trains with one of the threads
      */
-    Placing(Ground ground, Setting setting, List<Consumables> threads, int[] beaters, Graphs graphs) {
+    Placing(Ground ground, Setting setting, Threads threads, Graphs graphs) {
         this.ground = ground;
         this.setting = setting;
         this.threads = threads;
-        this.beaters = beaters;
-        for (int t = 0; t < beaters.length; t++) {
-            if (beaters[t] == t) {
-                Consumables with = threads.get(t);
+        for (int t = 0; t < threads.size(); t++) {
+            if (threads.beater(t) == t) {
+                Consumables with = threads.with(t);
                 unbeaten.add(with);
                 fitters.add(new Fitter(setting, with, ground.tariff));
             }
@@ -87,26 +83,20 @@ final class Placing {
         long[] least = of.of(k, leastClass);
         int next = 0;
         for (int t = 0; t < each.length; t++) {
-            if (beaters[t] == t) {
+            if (threads.beater(t) == t) {
                 long saved = thinner == null ? 0 : thinner.most(next, k);
                 long train = least[next++];
-                each[t] = TrainGraph.none(train) ? train : train - looks(threads.get(t), k) - saved;
+                each[t] = TrainGraph.none(train) ? train : train - threads.looks(t, k) - saved;
             }
         }
         // a thread that another beats costs at least as much, and more by what it looks worse
         for (int t = 0; t < each.length; t++) {
-            int by = beaters[t];
+            int by = threads.beater(t);
             if (by != t) {
-                long worse = looks(threads.get(by), k) - looks(threads.get(t), k);
+                long worse = threads.looks(by, k) - threads.looks(t, k);
                 each[t] = TrainGraph.none(each[by]) ? each[by] : each[by] + Math.max(0, worse);
             }
         }
         return each;
-    }
-
-    private long looks(Consumables with, Linear k) {
-        int n = setting.guideCount();
-        long style = ground.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);
-        return k.perStyleCenti() * style - k.perMilliStep() * ground.wishes.part(Station.THREAD, with.thread(), n);
     }
 }

@@ -104,7 +104,8 @@ final class ThreadChoice {
                 / (thread.metresPerSpool() * thread.diameterMm());
     }
 
-    private long style(Blank blank, WrapThread thread) {
+    /** Style points of a thread on a blank. */
+    long style(Blank blank, WrapThread thread) {
         return ground.style.part(blank, HandleForm.SPLIT, Station.THREAD, thread, 1);
     }
 

@@ -21,7 +21,7 @@ final class TrainCosts {
     private long best;
 
     /**
-     * @param bare what the guides cost but for their wraps, or null where weight may be welcome
+     * @param bare what guides and tip-tops cost by themselves, or null where weight may be welcome
      */
     TrainCosts(TrainGraph graph, Linear k, int leastClass, @Nullable BareTrains bare) {
         this.graph = graph;
@@ -35,14 +35,14 @@ final class TrainCosts {
         this.trains = new OfTrain[graph.trains().size()];
         this.bests = new long[trains.length];
         this.found = new boolean[trains.length];
-        for (int t = 0; t < trains.length; t++) {
-            bests[t] = bare == null ? Long.MIN_VALUE : floor(t, bare.floor(t));
+        Arrays.fill(bests, Long.MIN_VALUE);
+        if (bare != null) {
+            long[] dressing = graph.tubes().costs(k)[0];
+            for (int t = 0; t < trains.length; t++) {
+                long tip = TrainGraph.least(graph.tubes().dressed(t, bare.tips(t), dressing));
+                bests[t] = TrainGraph.sum(bare.floor(t), tip);
+            }
         }
-    }
-
-    private long floor(int train, long guides) {
-        return TrainGraph.sum(
-                guides, TrainGraph.least(graph.trains().get(train).tips.costs(k, leastClass)));
     }
 
     /** Cost of the cheapest train; {@link TrainGraph#NONE} where there is none. */

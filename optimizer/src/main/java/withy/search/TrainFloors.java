@@ -3,12 +3,9 @@ package withy.search;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.WrapThread;
-import withy.rod.Consumables;
 import withy.rod.Setting;
 
 /**
@@ -21,7 +18,7 @@ final class TrainFloors {
 
     private final Ground ground;
     private final Site site;
-    private int @Nullable [] beaters;
+    private @Nullable Threads threads;
     private final Map<Where, Optional<Placing>> placings = new HashMap<>();
     private final Map<Key, long[]> floors = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
@@ -62,7 +59,7 @@ final class TrainFloors {
         if (placing != null) {
             return placing.floors(leastClass, k);
         }
-        long[] none = new long[site.threads().size()];
+        long[] none = new long[threads().size()];
         Arrays.fill(none, TrainGraph.NONE);
         return none;
     }
@@ -71,36 +68,18 @@ final class TrainFloors {
     long[] at(Stand stand, Setting setting, int leastClass, Linear k) {
         return stand.placing(setting.guideCount(), () -> {
                     return new Placing(
-                            ground,
-                            setting,
-                            site.threads(),
-                            beaters(),
-                            (fitter, with) -> stand.train(setting, fitter, with));
+                            ground, setting, threads(), (fitter, with) -> stand.train(setting, fitter, with));
                 })
                 .floors(leastClass, k);
     }
 
-    private int[] beaters() {
-        int[] known = beaters;
+    private Threads threads() {
+        Threads known = threads;
         if (known == null) {
-            known = beatersNow();
-            beaters = known;
+            known = Threads.of(ground, site);
+            threads = known;
         }
         return known;
-    }
-
-    /** For each thread the one that beats it, or itself; only between equal finishes and adhesives. */
-    private int[] beatersNow() {
-        List<Consumables> with = site.threads();
-        int[] own = new int[with.size()];
-        Arrays.setAll(own, t -> t);
-        boolean one = with.stream()
-                        .map(c -> c.finish().id() + c.adhesive().id())
-                        .distinct()
-                        .count()
-                == 1;
-        List<WrapThread> of = with.stream().map(Consumables::thread).toList();
-        return one ? ground.threadChoice.beaters(site.shape().blank(), of) : own;
     }
 
     /** Guides as near the reel foot as any reel position of a stretch brings them; null where none can stand. */
@@ -110,7 +89,7 @@ final class TrainFloors {
             return null;
         }
         Setting setting = nearest.setting();
-        return new Placing(ground, setting, site.threads(), beaters(), (fitter, with) -> {
+        return new Placing(ground, setting, threads(), (fitter, with) -> {
                     return new TrainGraph(ground, setting, fitter, site.stations(), site.ends());
                 })
                 .thinnestAt(nearest.thinnestMm());

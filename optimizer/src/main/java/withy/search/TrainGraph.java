@@ -26,6 +26,7 @@ final class TrainGraph {
     private final int count;
     private final @Nullable Share[][] wraps;
     private final List<Train> trains = new ArrayList<>();
+    private @Nullable TubeDressings tubes;
 
     /**
      * @param ends tip-tops of any of these may end the train
@@ -52,6 +53,21 @@ final class TrainGraph {
             GuideTable.Feet feet = ground.guides.footShapes().get(shape);
             known = fitter.guideWraps(feet.count(), feet.lengthMm(), i + 1);
             wraps[i][shape] = known;
+        }
+        return known;
+    }
+
+    /** What dresses tip-tops with each of some threads. */
+    TubeDressings tubes(List<Fitter> fitters) {
+        return new TubeDressings(fitters, ground.guides.tubeDepths(), trains);
+    }
+
+    /** The same with the thread of the train. */
+    TubeDressings tubes() {
+        TubeDressings known = tubes;
+        if (known == null) {
+            known = tubes(List.of(fitter));
+            tubes = known;
         }
         return known;
     }
@@ -137,7 +153,7 @@ final class TrainGraph {
                 at[i] = standing(i, stations);
             }
             List<Ends.Group> ending = guided() ? ends : List.of();
-            tips = new TrainTips(ground, group, setting, fitter, stations, ending);
+            tips = new TrainTips(group, setting, fitter, stations, ending);
             mayRunShort = possible() && group.fewestPieces < count && runsShort();
         }
 

@@ -36,7 +36,7 @@ final class TrainLeast {
         this.setting = setting;
         this.fitters = fitters;
         this.graph = graph;
-        this.tubes = new TubeDressings(fitters, graph.trains());
+        this.tubes = graph.tubes(fitters);
         int count = setting.guideCount();
         this.shortest = new Share[fitters.size()][count];
         this.longest = new Share[fitters.size()][count];
@@ -62,18 +62,16 @@ final class TrainLeast {
         long[][] tubeCosts = tubes.costs(k);
         long[] fewestOnTube = TubeDressings.least(tubeCosts);
         BareTrains bare = new BareTrains(graph, k, leastClass);
-        long[][] tips = new long[worthIt.length][];
         long[] floors = new long[worthIt.length];
         for (int n = 0; n < floors.length; n++) {
-            tips[n] = graph.trains().get(n).tips.bare(k, leastClass);
-            floors[n] = floor(n, tubes.dressed(n, tips[n], fewestOnTube), bare.of(n), fewest);
+            floors[n] = floor(n, tubes.dressed(n, bare.tips(n), fewestOnTube), bare.of(n), fewest);
         }
         Ranked groups = new Ranked(floors);
         for (int r = 0; groups.has(r); r++) {
             int n = groups.at(r);
             for (int t = 0; t < least.length; t++) {
                 if (floors[n] < least[t]) {
-                    long[] dressed = tubes.dressed(n, tips[n], tubeCosts[t]);
+                    long[] dressed = tubes.dressed(n, bare.tips(n), tubeCosts[t]);
                     least[t] = Math.min(least[t], through(n, dressed, bare.of(n), wraps[t]));
                 }
             }

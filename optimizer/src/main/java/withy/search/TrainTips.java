@@ -7,11 +7,11 @@ import org.jspecify.annotations.Nullable;
 import withy.catalog.TipTop;
 import withy.rod.Fitter;
 import withy.rod.Setting;
-import withy.rod.Station;
 
 /** The tip-tops that may end one group's train. */
 final class TrainTips {
-    private final Ground ground;
+    private static final int[] NONE = {};
+
     private final GuideGroup group;
     private final Setting setting;
     private final Fitter fitter;
@@ -23,16 +23,11 @@ final class TrainTips {
     /**
      * @param ends tip-tops of any of these may end the train
      */
-    TrainTips(
-            Ground ground, GuideGroup group, Setting setting, Fitter fitter, Stations stations, List<Ends.Group> ends) {
-        this.ground = ground;
+    TrainTips(GuideGroup group, Setting setting, Fitter fitter, Stations stations, List<Ends.Group> ends) {
         this.group = group;
         this.setting = setting;
         this.fitter = fitter;
-        this.index = Arrays.stream(group.tipsOn(setting))
-                .filter(t -> stations.allows(Station.TIP_TOP, group.tipTops[t]))
-                .filter(t -> ends.stream().anyMatch(one -> one.has(group.tipTops[t])))
-                .toArray();
+        this.index = ends.isEmpty() ? NONE : group.ending(setting, stations, ends);
     }
 
     int size() {
@@ -41,6 +36,11 @@ final class TrainTips {
 
     TipTop tipTop(int tip) {
         return group.tipTops[index[tip]];
+    }
+
+    /** How deep its tube is ({@link GuideTable#tubeDepths()}). */
+    int depth(int tip) {
+        return group.tipDepth[index[tip]];
     }
 
     int ring(int tip) {
@@ -53,9 +53,11 @@ final class TrainTips {
         if (known == null) {
             known = new ArrayList<>();
             double end = setting.blank().lengthMm();
-            for (int t = 0; t < index.length; t++) {
-                TipTop of = tipTop(t);
-                known.add(Work.option(ground, setting, Station.TIP_TOP, of, end, of.addedMm(), fitter.tipTop(of)));
+            long[] style = group.tipStyles(setting);
+            long[] missed = group.tipMissed(setting.guideCount());
+            for (int i : index) {
+                TipTop of = group.tipTops[i];
+                known.add(new Option<>(of, end, of.addedMm(), fitter.tipTop(of), style[i], missed[i]));
             }
             options = known;
         }

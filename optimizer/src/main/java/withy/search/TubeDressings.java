@@ -1,59 +1,43 @@
 package withy.search;
 
-import java.util.Arrays;
 import java.util.List;
-import withy.catalog.TipTop;
+import org.jspecify.annotations.Nullable;
 import withy.rod.Fitter;
 import withy.rod.Share;
 
 /** What glues and dresses the tip-tops of the trains of one placing costs at least, thread by thread: the same for all with a tube so deep. */
 final class TubeDressings {
-    private final double[] depths;
-    private final Share[][] shares;
-    /** Of each tip-top of each train, which depth. */
-    private final int[][] depthOf;
+    private final List<TrainGraph.Train> trains;
+    /** By thread and depth ({@link GuideTable#tubeDepths()}); null where no tip-top of the trains is so deep. */
+    private final @Nullable Share[][] shares;
 
     /**
      * @param fitters one a thread
+     * @param depthsMm how deep tubes are ({@link GuideTable#tubeDepths()}), mm
      * @param trains the trains with any of them
      */
-    TubeDressings(List<Fitter> fitters, List<TrainGraph.Train> trains) {
-        double[][] each = trains.stream().map(train -> depths(train.tips)).toArray(double[][]::new);
-        this.depths = Arrays.stream(each)
-                .flatMapToDouble(Arrays::stream)
-                .distinct()
-                .sorted()
-                .toArray();
-        this.depthOf = new int[each.length][];
-        for (int n = 0; n < each.length; n++) {
-            depthOf[n] = Arrays.stream(each[n])
-                    .mapToInt(depth -> Arrays.binarySearch(depths, depth))
-                    .toArray();
-        }
-        this.shares = new Share[fitters.size()][depths.length];
-        for (int t = 0; t < shares.length; t++) {
-            for (int d = 0; d < depths.length; d++) {
-                shares[t][d] = fitters.get(t).tubeDressing(depths[d]);
+    TubeDressings(List<Fitter> fitters, List<Double> depthsMm, List<TrainGraph.Train> trains) {
+        this.trains = trains;
+        this.shares = new Share[fitters.size()][depthsMm.size()];
+        for (TrainGraph.Train train : trains) {
+            for (int tip = 0; tip < train.tips.size(); tip++) {
+                int depth = train.tips.depth(tip);
+                for (int t = 0; t < shares.length && shares[t][depth] == null; t++) {
+                    shares[t][depth] = fitters.get(t).tubeDressing(depthsMm.get(depth));
+                }
             }
         }
-    }
-
-    private static double[] depths(TrainTips tips) {
-        double[] depths = new double[tips.size()];
-        for (int t = 0; t < depths.length; t++) {
-            TipTop tip = tips.tipTop(t);
-            depths[t] = tip.tubeDepthMm();
-        }
-        return depths;
     }
 
     /** Cost of each thread on a tube of each depth, less what rounding by itself can add, under prices that make weight a burden. */
     long[][] costs(Linear k) {
         long rounding = 2 * (k.perMgMm() + k.perMgMm2());
-        long[][] costs = new long[shares.length][depths.length];
+        long[][] costs = new long[shares.length][];
         for (int t = 0; t < costs.length; t++) {
-            for (int d = 0; d < depths.length; d++) {
-                costs[t][d] = k.of(shares[t][d]) - rounding;
+            costs[t] = new long[shares[t].length];
+            for (int d = 0; d < costs[t].length; d++) {
+                Share share = shares[t][d];
+                costs[t][d] = share == null ? TrainGraph.NONE : k.of(share) - rounding;
             }
         }
         return costs;
@@ -72,9 +56,10 @@ final class TubeDressings {
 
     /** The tip-tops of a train with their dressing. */
     long[] dressed(int train, long[] bare, long[] costs) {
+        TrainTips tips = trains.get(train).tips;
         long[] dressed = new long[bare.length];
         for (int t = 0; t < bare.length; t++) {
-            dressed[t] = TrainGraph.none(bare[t]) ? bare[t] : bare[t] + costs[depthOf[train][t]];
+            dressed[t] = TrainGraph.none(bare[t]) ? bare[t] : bare[t] + costs[tips.depth(t)];
         }
         return dressed;
     }
