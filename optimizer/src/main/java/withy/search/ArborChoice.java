@@ -25,7 +25,6 @@ final class ArborChoice {
         return aim.bounds().outsideMgMm() == Long.MAX_VALUE
                 && query.brief().refused().isEmpty()
                 && query.fixed().isEmpty()
-                && query.forced().isEmpty()
                 && !weightMayBeWanted(aim);
     }
 

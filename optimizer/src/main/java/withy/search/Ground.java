@@ -34,7 +34,7 @@ import withy.rules.Seams;
 
 /**
  * What a question leaves open of the catalogue, with everything that is worked out of it once: parts, rules and places, but not what is wanted of a
- * build. Questions with other priorities or ceilings stand on the same ground. Not for several threads at once.
+ * build. Questions with other priorities, ceilings or forced parts stand on the same ground. Not for several threads at once.
  */
 final class Ground {
     /** Longest butt cap considered when the reel foot's grid is laid out, mm. */
@@ -93,8 +93,6 @@ final class Ground {
     /** Reel foot positions, rising, mm. */
     final List<Integer> feet;
 
-    /** Placings of the forced parts, any of which will do. */
-    final List<Stations> alternatives;
     /** True where a milligram more ahead of the reel foot never makes a rod better, wherever it hangs. */
     final boolean weightIsBurden;
 
@@ -107,16 +105,14 @@ final class Ground {
     /** Of the blank that was asked about last. */
     private @Nullable Setting last;
 
-    private @Nullable List<Site> sites;
+    private final Sites sites;
 
     /**
-     * @param alternatives placings of the forced parts
      * @param shapes gives a blank's shape
      */
-    Ground(Opening opening, Style style, List<Stations> alternatives, Function<Blank, BlankShape> shapes) {
+    Ground(Opening opening, Style style, Function<Blank, BlankShape> shapes) {
         Query query = opening.query();
         this.catalog = opening.catalog();
-        this.alternatives = alternatives;
         this.shapes = shapes;
         this.weightIsBurden = opening.weightIsBurden();
         this.givenFoot = query.reelFootMm();
@@ -158,6 +154,7 @@ final class Ground {
         this.thickestGlueGMl =
                 adhesives.stream().mapToDouble(Adhesive::densityGMl).max().orElse(0);
         this.feet = feet();
+        this.sites = new Sites(this);
         this.nearestFrontMm = seats.stream()
                 .mapToDouble(seat -> seat.lengthMm() - seat.footCentreMm())
                 .min()
@@ -228,13 +225,8 @@ final class Ground {
     }
 
     /** Every blank under every placing of the forced parts that allows it. */
-    List<Site> sites() {
-        List<Site> known = sites;
-        if (known == null) {
-            known = new Sites(this).all();
-            sites = known;
-        }
-        return known;
+    List<Site> sites(List<Stations> alternatives) {
+        return sites.under(alternatives);
     }
 
     BlankShape shape(Blank blank) {

@@ -27,7 +27,7 @@ final class HandleAnywhere {
         if (!task.ground.complete()) {
             return true;
         }
-        for (Site site : lately.likeliestFirst(task.ground.sites())) {
+        for (Site site : lately.likeliestFirst(task.sites())) {
             if (watch.interrupted().getAsBoolean()) {
                 return true;
             }

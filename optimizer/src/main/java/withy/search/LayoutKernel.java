@@ -68,7 +68,7 @@ final class LayoutKernel implements Kernel {
             return null;
         }
         Task.Judged best = null;
-        for (Stations alternative : task.ground.alternatives) {
+        for (Stations alternative : task.alternatives) {
             Stations allowed = alternative.leavingOut(without);
             if (!allowed.allows(Station.BLANK, blank)) {
                 continue;

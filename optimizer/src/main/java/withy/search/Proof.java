@@ -149,7 +149,7 @@ final class Proof implements LayoutWork.Search {
     /** False where it was interrupted on the way. */
     private boolean openSites() {
         int looked = 0;
-        for (Site site : inOrder.apply(task.ground.sites())) {
+        for (Site site : inOrder.apply(task.sites())) {
             if (++looked % SITES_UNWATCHED == 0 && watch.interrupted().getAsBoolean()) {
                 return false;
             }

@@ -109,10 +109,8 @@ public final class Search implements Solver {
         Aim aim = Aim.of(catalog, query);
         Opening opening = Opening.of(catalog, query, aim);
         Ground lent = grounds.take(opening);
-        Ground ground = lent == null
-                ? new Ground(opening, style(query), Stations.alternatives(catalog, query, forced(query)), this::shape)
-                : lent;
-        A answer = work.apply(new Task(query, ground, aim));
+        Ground ground = lent == null ? new Ground(opening, style(query), this::shape) : lent;
+        A answer = work.apply(new Task(query, ground, aim, Stations.alternatives(catalog, query, forced(query))));
         grounds.giveBack(opening, ground);
         return answer;
     }

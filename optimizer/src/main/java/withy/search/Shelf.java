@@ -103,9 +103,11 @@ final class Shelf {
                 .filter(seat ->
                         stations.optional(Station.HOOD) || !hoodsFor(seat).isEmpty())
                 .toArray(ReelSeat[]::new);
-        this.arbors = ground.arborsWorthIt.stream()
-                .filter(arbor -> stations.allows(Station.SEAT_ARBORS, arbor))
-                .toList();
+        boolean anyArbor = stations.optional(Station.SEAT_ARBORS);
+        this.arbors = (anyArbor ? ground.arborsWorthIt : ground.arbors)
+                .stream()
+                        .filter(arbor -> stations.allows(Station.SEAT_ARBORS, arbor))
+                        .toList();
         this.checks = ground.checks.toArray(Check[]::new);
         double deepest = 0;
         double shallowest = Double.MAX_VALUE;

@@ -34,7 +34,8 @@ final class Site {
     /** Let go where memory is short, and then made anew: an answer never depends on what is kept. */
     private final Map<Integer, SoftReference<List<Stand>>> stands = new HashMap<>();
 
-    private final TrainFloors trains;
+    private final Shared shared;
+    private @Nullable TrainFloors trains;
     private @Nullable BlankCost blankCost;
     private @Nullable List<Ends.Group> ends;
     private @Nullable List<Integer> counts;
@@ -45,12 +46,17 @@ final class Site {
      * @param shelves what lies ready for the handle, by form
      */
     Site(Ground ground, Spacings spacings, Stations stations, Function<HandleForm, Shelf> shelves) {
+        this(ground, spacings, stations, shelves, new Shared());
+    }
+
+    /** With what it has in common with others of its ground. */
+    Site(Ground ground, Spacings spacings, Stations stations, Function<HandleForm, Shelf> shelves, Shared shared) {
         this.ground = ground;
         this.spacings = spacings;
         this.shape = spacings.shape();
         this.stations = stations;
         this.shelves = shelves;
-        this.trains = new TrainFloors(ground, this);
+        this.shared = shared;
     }
 
     BlankShape shape() {
@@ -248,25 +254,36 @@ final class Site {
                 Consumables with = new Consumables(ground.threads.get(0), ground.finishes.get(0), adhesive);
                 Fitter fitter = new Fitter(setting, with, ground.tariff);
                 for (Ends.Group group : ends()) {
-                    list.add(new Stand(shelf(setting.layout().form()), stations, setting, fitter, group));
+                    Shelf shelf = shelf(setting.layout().form());
+                    list.add(shared.stand(shelf, setting, fitter, group, stations));
                 }
             }
         }
         return list;
     }
 
+    /** Floors of the trains here, shared with others that leave the train as open. */
+    TrainFloors floors() {
+        TrainFloors known = trains;
+        if (known == null) {
+            known = shared.trains(this, () -> new TrainFloors(ground, this));
+            trains = known;
+        }
+        return known;
+    }
+
     /** Numbers no guide train with its thread costs less than, thread by thread, wherever the reel stands. */
     long[] trains(int count, int leastClass, Linear k) {
-        return trains.of(count, leastClass, k);
+        return floors().of(count, leastClass, k);
     }
 
     /** The same with the reel foot near one place. */
     long[] trainsNear(int foot, int count, int leastClass, Linear k) {
-        return trains.near(foot, count, leastClass, k);
+        return floors().near(foot, count, leastClass, k);
     }
 
     /** The same of one layout with the ends of one of its stands. */
     long[] trains(Stand stand, Setting setting, int leastClass, Linear k) {
-        return trains.at(stand, setting, leastClass, k);
+        return floors().at(stand, setting, leastClass, k);
     }
 }

@@ -44,17 +44,22 @@ final class Stand {
     private final Fits<Grip> rears;
     private final Fits<Grip> butts;
     private final Fits<Grip> fores;
-    private @Nullable List<Option<ButtCap>> caps;
-    private final Map<Consumables, Fitter> dresses = new HashMap<>();
     private final Map<Integer, Map<Consumables, TrainGraph>> trains = new HashMap<>();
     private final Map<Integer, Placing> placings = new HashMap<>();
-    private final Map<Asked, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Asked, Least> eldest) {
-            return size() > MOST_PRICED;
-        }
-    };
-    private @Nullable Handle priced;
+    private final Known known;
+
+    /** What was worked out of the handle. */
+    private static final class Known {
+        private final Map<Consumables, Fitter> dresses = new HashMap<>();
+        private final Map<Asked, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Asked, Least> eldest) {
+                return size() > MOST_PRICED;
+            }
+        };
+        private @Nullable List<Option<ButtCap>> caps;
+        private @Nullable Handle priced;
+    }
 
     /**
      * @param given what is given of guides, too
@@ -71,6 +76,7 @@ final class Stand {
         this.stations = shelf.stations;
         this.given = given;
         this.split = shelf.split;
+        this.known = new Known();
         this.seats = new Seats(this);
         this.rearChecks = new Fits<>(
                 shelf.checks.length,
@@ -84,6 +90,31 @@ final class Stand {
                 shelf.fores.length, (i, at) -> grip(Station.FORE_GRIP, shelf.fores[i], at, shelf.fores[i].lengthMm()));
     }
 
+    /** The handle's side of another, with another train. */
+    private Stand(Stand of, Stations given) {
+        this.ground = of.ground;
+        this.shelf = of.shelf;
+        this.setting = of.setting;
+        this.ends = of.ends;
+        this.fitter = of.fitter;
+        this.stations = of.stations;
+        this.given = given;
+        this.split = of.split;
+        this.known = of.known;
+        this.seats = of.seats;
+        this.rearChecks = of.rearChecks;
+        this.foreChecks = of.foreChecks;
+        this.endChecks = of.endChecks;
+        this.rears = of.rears;
+        this.butts = of.butts;
+        this.fores = of.fores;
+    }
+
+    /** The same with something else given of guides: what is worked out of the handle they share. */
+    Stand under(Stations other) {
+        return other.equals(given) ? this : new Stand(this, other);
+    }
+
     /** False where a front end of the handle lies in the blank's first joint or beyond it. */
     boolean mayReach(double frontMm) {
         return !ground.handleRule
@@ -93,12 +124,12 @@ final class Stand {
 
     /** The handle under some prices; one obtained earlier under others is no longer valid. */
     Handle priced(Linear k) {
-        Handle known = priced;
-        if (known == null || !known.k.equals(k.withoutConstant())) {
-            known = new Handle(this, shelf.priced(k).on(setting.shape()));
-            priced = known;
+        Handle handle = known.priced;
+        if (handle == null || !handle.k.equals(k.withoutConstant())) {
+            handle = new Handle(this, shelf.priced(k).on(setting.shape()));
+            known.priced = handle;
         }
-        return known;
+        return handle;
     }
 
     /** Cost of the cheapest handle of at least one class but for the thread of its ends, as {@link Handle#leastUndressed}. */
@@ -107,12 +138,12 @@ final class Stand {
             return TrainGraph.NONE;
         }
         Asked asked = new Asked(k.withoutConstant(), leastClass);
-        Least known = undressed.get(asked);
-        if (known == null || known.cost >= known.under && known.under < under) {
-            known = new Least(priced(k).leastUndressed(leastClass, under), under);
-            undressed.put(asked, known);
+        Least least = known.undressed.get(asked);
+        if (least == null || least.cost >= least.under && least.under < under) {
+            least = new Least(priced(k).leastUndressed(leastClass, under), under);
+            known.undressed.put(asked, least);
         }
-        return known.cost;
+        return least.cost;
     }
 
     /** False where no handle of at least one class goes here, but for the thread of its ends. */
@@ -158,7 +189,7 @@ final class Stand {
 
     /** Puts the ends of the handle on with one thread. */
     Fitter dress(Consumables with) {
-        return dresses.computeIfAbsent(with, any -> new Fitter(setting, with, ground.tariff));
+        return known.dresses.computeIfAbsent(with, any -> new Fitter(setting, with, ground.tariff));
     }
 
     /** A seat of the shelf with every hood and arbor that goes with it here; none where it does not fit. */
@@ -231,25 +262,24 @@ final class Stand {
 
     /** Caps that may close the butt end here, whatever grip stands before it; the empty choice first (closed grips need none). */
     List<Option<ButtCap>> caps() {
-        List<Option<ButtCap>> known = caps;
-        if (known == null) {
-            known = new ArrayList<>();
+        List<Option<ButtCap>> all = known.caps;
+        if (all == null) {
+            all = new ArrayList<>();
             List<Grip> last = lastGrips();
             if (stations.optional(Station.BUTT_CAP) && ends.withoutCap() && closes(null, last)) {
-                known.add(new Option<>(null, 0, 0, Share.NONE, 0, 0));
+                all.add(new Option<>(null, 0, 0, Share.NONE, 0, 0));
             }
             BitSet on = shelf.capsOn(setting.shape());
             for (int c = on.nextSetBit(0); c >= 0; c = on.nextSetBit(c + 1)) {
                 ButtCap cap = ground.caps.get(c);
                 if (ends.has(cap) && closes(cap, last)) {
                     double from = -cap.addedMm();
-                    known.add(
-                            Work.option(ground, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
+                    all.add(Work.option(ground, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
                 }
             }
-            caps = known;
+            known.caps = all;
         }
-        return known;
+        return all;
     }
 
     /** A grip with a closed end and one with an open end, of those that may stand at the butt. */

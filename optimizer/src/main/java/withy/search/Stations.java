@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
@@ -23,6 +24,9 @@ import withy.rod.Station;
  */
 record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> without) {
 
+    /** Besides the guides. */
+    private static final Set<Station> OF_TRAIN = Set.of(Station.TIP_TOP, Station.THREAD, Station.FINISH);
+
     /** Every way to place the forced parts; empty where one has no place. */
     static List<Stations> alternatives(Catalog catalog, Query query, Set<String> forced) {
         List<Stations> alternatives = new ArrayList<>();
@@ -38,6 +42,11 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
             alternatives = wider;
         }
         return alternatives;
+    }
+
+    /** True where nothing is said. */
+    boolean none() {
+        return given.isEmpty() && empty.isEmpty() && without.isEmpty();
     }
 
     /** True where this part may stand at the station. */
@@ -57,20 +66,28 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
         return ids.isEmpty() ? this : new Stations(given, empty, ids);
     }
 
-    /** The same with nothing said of guides: what decides about the handle. */
+    /** The same with nothing said of guides, tip-top and their thread: what decides about the handle. */
     Stations ofHandle() {
-        if (given.keySet().stream().noneMatch(Stations::isGuide)
-                && empty.stream().noneMatch(Stations::isGuide)) {
+        if (given.keySet().stream().noneMatch(Stations::ofTrain)
+                && empty.stream().noneMatch(Stations::ofTrain)) {
             return this;
         }
-        Map<Station, Choice> rest = new TreeMap<>(given);
-        rest.keySet().removeIf(Stations::isGuide);
-        return new Stations(
-                rest, empty.stream().filter(station -> !isGuide(station)).collect(Collectors.toSet()), without);
+        return only(station -> !ofTrain(station));
     }
 
-    private static boolean isGuide(Station station) {
-        return station.place() == Station.Place.GUIDE;
+    /** The same with only what is said of guides, tip-top and what holds them: what decides about the train. */
+    Stations ofTrain() {
+        return only(station -> ofTrain(station) || station.equals(Station.ADHESIVE));
+    }
+
+    private Stations only(Predicate<Station> kept) {
+        Map<Station, Choice> rest = new TreeMap<>(given);
+        rest.keySet().removeIf(kept.negate());
+        return new Stations(rest, empty.stream().filter(kept).collect(Collectors.toSet()), without);
+    }
+
+    private static boolean ofTrain(Station station) {
+        return station.place() == Station.Place.GUIDE || OF_TRAIN.contains(station);
     }
 
     /** True where the station may be left empty (as far as the question goes). */

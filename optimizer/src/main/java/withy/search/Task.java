@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.List;
 import java.util.Optional;
 import withy.brief.Brief;
 import withy.objectives.ObjectiveVector;
@@ -22,13 +23,22 @@ final class Task {
     final Scoring scoring;
     final Bounds bounds;
 
-    Task(Query query, Ground ground, Aim aim) {
+    /** Placings of the forced parts, any of which will do. */
+    final List<Stations> alternatives;
+
+    Task(Query query, Ground ground, Aim aim, List<Stations> alternatives) {
+        this.alternatives = alternatives;
         this.query = query;
         this.ground = ground;
         this.aim = aim;
         this.brief = query.brief();
         this.scoring = aim.scoring();
         this.bounds = aim.bounds();
+    }
+
+    /** Every blank under every placing of the forced parts that allows it. */
+    List<Site> sites() {
+        return ground.sites(alternatives);
     }
 
     /** What a layout fixes, where it keeps the rules. */

@@ -74,7 +74,7 @@ final class Unproven {
 
     Set<Layout> layouts() {
         Set<Layout> layouts = new LinkedHashSet<>();
-        for (Site site : task.ground.sites()) {
+        for (Site site : task.sites()) {
             layouts.addAll(site.layouts());
         }
         return layouts;

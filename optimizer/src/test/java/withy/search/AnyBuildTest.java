@@ -34,7 +34,7 @@ class AnyBuildTest {
                     Query query = shop.query(Rulebook.standard());
                     Task task = SmallShop.task(shop.catalog(), query);
                     Random random = new Random(seed);
-                    for (Site site : task.ground.sites()) {
+                    for (Site site : task.sites()) {
                         List<Layout> layouts = site.layouts();
                         for (int i = 0; i < layouts.size(); i += EVERY) {
                             Setting setting = Setting.of(shop.catalog(), query.brief(), site.shape(), layouts.get(i));

@@ -17,7 +17,7 @@ class LearntTest {
     @Test
     void eachItsOwn() {
         Task task = task();
-        List<Site> sites = task.ground.sites();
+        List<Site> sites = task.sites();
         Site one = sites.get(0);
         Site other = sites.get(1);
         Learnt learnt = new Learnt(task);
@@ -43,7 +43,7 @@ class LearntTest {
     @Test
     void littleIsNothing() {
         Task task = task();
-        Site site = task.ground.sites().get(0);
+        Site site = task.sites().get(0);
         Learnt learnt = new Learnt(task);
         Prices start = Prices.start(task.scoring);
         int before = learnt.version(site);

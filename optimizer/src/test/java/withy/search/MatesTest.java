@@ -41,8 +41,9 @@ class MatesTest {
         Catalog catalog = SampleCatalogs.wide();
         Query query = Query.of(Scenarios.brief(scenario, catalog), Rulebook.standard())
                 .forcing(Set.of(given));
-        Ground ground = SmallShop.task(catalog, query).ground;
-        Shelf shelf = new Shelf(ground, ground.alternatives.get(0), form);
+        Task task = SmallShop.task(catalog, query);
+        Ground ground = task.ground;
+        Shelf shelf = new Shelf(ground, task.alternatives.get(0), form);
         boolean split = form == HandleForm.SPLIT;
         List<@Nullable Grip> rears = new ArrayList<>(split ? ground.rearGrips : ground.fullGrips);
         rears.removeIf(rear -> split && !edge(ground, rear, true));

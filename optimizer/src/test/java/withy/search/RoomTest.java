@@ -40,7 +40,7 @@ class RoomTest {
         Linear k = Prices.start(task.scoring).linear(task.aim, task.margin(task.leastClass()));
         int cramped = 0;
         int held = 0;
-        for (Site site : task.ground.sites()) {
+        for (Site site : task.sites()) {
             for (HandleForm form : HandleForm.values()) {
                 Room room = site.shelf(form).room;
                 for (int foot : task.ground.feet) {

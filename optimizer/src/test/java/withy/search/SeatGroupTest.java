@@ -66,12 +66,8 @@ class SeatGroupTest {
 
     private static void check(Catalog catalog, Query query) {
         Opening opening = Opening.of(catalog, query, Aim.of(catalog, query));
-        Ground ground = new Ground(
-                opening,
-                new Style(catalog, query.brief()),
-                Stations.alternatives(catalog, query, Set.of()),
-                BlankShape::of);
-        for (Site site : ground.sites()) {
+        Ground ground = new Ground(opening, new Style(catalog, query.brief()), BlankShape::of);
+        for (Site site : ground.sites(Stations.alternatives(catalog, query, Set.of()))) {
             for (int f = 0; f < ground.feet.size(); f += PLACES) {
                 for (Stand stand : site.stands(site.spacings().at(ground.feet.get(f), 6))) {
                     check(stand);

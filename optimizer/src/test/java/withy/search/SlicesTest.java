@@ -26,7 +26,7 @@ class SlicesTest {
 
     private final SmallShop shop = SmallShop.of(0);
     private final Task task = SmallShop.task(shop.catalog(), shop.query(Rulebook.standard()));
-    private final Site site = task.ground.sites().get(0);
+    private final Site site = task.sites().get(0);
     private final Setting setting =
             Setting.of(shop.catalog(), task.brief, site.shape(), site.layouts().get(0));
     private final Stand stand = site.stands(setting).get(0);

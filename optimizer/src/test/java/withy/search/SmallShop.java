@@ -184,7 +184,7 @@ public final class SmallShop {
         Aim aim = Aim.of(catalog, query);
         Style style = new Style(catalog, query.brief());
         List<Stations> alternatives = Stations.alternatives(catalog, query, query.forced());
-        return new Task(query, new Ground(Opening.of(catalog, query, aim), style, alternatives, BlankShape::of), aim);
+        return new Task(query, new Ground(Opening.of(catalog, query, aim), style, BlankShape::of), aim, alternatives);
     }
 
     private static Proof proof(Task task) {

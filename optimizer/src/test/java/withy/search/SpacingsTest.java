@@ -28,7 +28,7 @@ class SpacingsTest {
         Random random = new Random(scenario.hashCode());
         int compared = 0;
         int tighter = 0;
-        for (Site site : task.ground.sites().stream()
+        for (Site site : task.sites().stream()
                 .filter(one -> !one.ends().isEmpty())
                 .limit(MOST_SITES)
                 .toList()) {

@@ -40,7 +40,7 @@ class TrainLeastTest {
                     Catalog catalog = SampleCatalogs.wide();
                     Task task = SmallShop.task(catalog, Query.of(Scenarios.brief(name, catalog), Rulebook.standard()));
                     Random random = new Random(name.hashCode());
-                    task.ground.sites().stream()
+                    task.sites().stream()
                             .filter(site -> !site.ends().isEmpty())
                             .limit(MOST_SITES)
                             .forEach(site -> compare(task, site, random));

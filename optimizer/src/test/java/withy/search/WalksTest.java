@@ -39,7 +39,7 @@ class WalksTest {
                     SmallShop shop = SmallShop.of(seed);
                     Query query = withoutDurability(shop.query(Rulebook.standard()));
                     Task task = SmallShop.task(shop.catalog(), query);
-                    for (Site site : task.ground.sites()) {
+                    for (Site site : task.sites()) {
                         for (Layout layout : some(site.layouts())) {
                             Setting setting = Setting.of(shop.catalog(), query.brief(), site.shape(), layout);
                             for (Stand stand : site.stands(setting)) {
@@ -90,7 +90,7 @@ class WalksTest {
     void whatIsLeftOutHasNoWeight() {
         SmallShop shop = SmallShop.of(0);
         Task task = SmallShop.task(shop.catalog(), shop.query(Rulebook.standard()));
-        Site site = task.ground.sites().get(0);
+        Site site = task.sites().get(0);
         Setting setting = Setting.of(
                 shop.catalog(), task.brief, site.shape(), site.layouts().get(0));
         Stand stand = site.stands(setting).get(0);
