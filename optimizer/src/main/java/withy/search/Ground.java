@@ -34,7 +34,7 @@ import withy.rules.Seams;
 
 /**
  * What a question leaves open of the catalogue, with everything that is worked out of it once: parts, rules and places, but not what is wanted of a
- * build. Questions with other priorities, ceilings or forced parts stand on the same ground. Not for several threads at once.
+ * build. Questions with other priorities, ceilings, forced parts or refused blanks, seats, grips and guides stand on the same ground. Not for several threads at once.
  */
 final class Ground {
     /** Longest butt cap considered when the reel foot's grid is laid out, mm. */

@@ -144,14 +144,16 @@ final class GuideGroup {
      */
     int[] worthIt(Setting any, int number) {
         int asked = Math.min(number, GuideTable.RUNNER);
-        return worthIt.computeIfAbsent(any.guideCount() * 100 + asked, key -> {
-            int[] all = standing(any, number);
-            long[] style = styles(any);
-            long[] wished = missed(any.guideCount());
-            return Arrays.stream(all)
-                    .filter(g -> Arrays.stream(all).noneMatch(other -> beats(other, g, style, wished)))
-                    .toArray();
-        });
+        return worthIt.computeIfAbsent(any.guideCount() * 100 + asked, key -> unbeaten(any, standing(any, number)));
+    }
+
+    /** Guides none of the others of these beats so. */
+    int[] unbeaten(Setting any, int[] of) {
+        long[] style = styles(any);
+        long[] wished = missed(any.guideCount());
+        return Arrays.stream(of)
+                .filter(g -> Arrays.stream(of).noneMatch(other -> beats(other, g, style, wished)))
+                .toArray();
     }
 
     private boolean beats(int one, int other, long[] style, long[] wished) {

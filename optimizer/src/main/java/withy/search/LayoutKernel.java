@@ -69,7 +69,7 @@ final class LayoutKernel implements Kernel {
         }
         Task.Judged best = null;
         for (Stations alternative : task.alternatives) {
-            Stations allowed = alternative.leavingOut(without);
+            Stations allowed = alternative.leavingOut(task.ground.catalog, without);
             if (!allowed.allows(Station.BLANK, blank)) {
                 continue;
             }

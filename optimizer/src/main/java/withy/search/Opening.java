@@ -13,7 +13,7 @@ import withy.objectives.Solver.Query;
  * What decides the ground of a question: equal ones may share it.
  *
  * @param catalog the shop
- * @param query the question without its priorities, ceilings (the budget among them) and the parts it forces
+ * @param query the question without its priorities, ceilings (the budget among them), the parts it forces, and those it refuses that are told by placings
  * @param weightIsBurden true where a milligram more ahead of the reel foot never makes a rod better
  * @param fewArbors true where arbors that another does as well as can be left out
  */
@@ -24,8 +24,15 @@ record Opening(Catalog catalog, Query query, boolean weightIsBurden, boolean few
         Query open = query.withBrief(unpriced)
                 .withPriorities(unpriced.priorities())
                 .under(Map.of())
-                .forcing(unusual(catalog, query));
+                .forcing(unusual(catalog, query))
+                .refusing(notLoose(catalog, query));
         return new Opening(catalog, open, aim.weightIsBurden(), ArborChoice.few(query, aim));
+    }
+
+    private static Set<String> notLoose(Catalog catalog, Query query) {
+        Set<String> refused = new TreeSet<>(query.refused());
+        refused.removeIf(id -> Stations.isLoose(catalog, id));
+        return refused;
     }
 
     /** Forced parts that are open only because they are: parts that are open anyway may as well be left out. */

@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -144,7 +145,8 @@ public final class Search implements Solver {
         Query query = task.query;
         Integer foot = query.reelFootMm();
         Set<String> used = build.partIds();
-        boolean open = foot == null || foot == build.layout().reelFootMm();
+        boolean open =
+                (foot == null || foot == build.layout().reelFootMm()) && Collections.disjoint(used, query.refused());
         for (Map.Entry<Station, Build.Choice> filled : build.choices().entrySet()) {
             Build.Choice given = query.fixed().get(filled.getKey());
             open &= !query.empty().contains(filled.getKey()) && (given == null || given.equals(filled.getValue()));

@@ -13,7 +13,7 @@ import withy.catalog.Blank;
 import withy.rod.Station;
 
 /**
- * Lays out every blank of a ground under every placing of forced parts that allows it. The placings asked for last are kept, and always those that say nothing: what
+ * Lays out every blank of a ground under every placing of forced and refused parts that allows it. The placings asked for last are kept, and always those that say nothing: what
  * they have in common ({@link Shared}) is worked out once. Not for several threads at once.
  */
 final class Sites {

@@ -1,16 +1,19 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.catalog.Grip;
 import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.objectives.Solver.Query;
 import withy.rod.Build.Choice;
 import withy.rod.Station;
@@ -20,9 +23,17 @@ import withy.rod.Station;
  *
  * @param given choices that are given
  * @param empty stations that stay empty
- * @param without ids of parts that stand nowhere
+ * @param without parts that stand nowhere: the kind of each by its id
  */
-record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> without) {
+record Stations(Map<Station, Choice> given, Set<Station> empty, Map<String, PartKind> without) {
+    /** Kinds of which one part more or less changes nothing of what is worked out of the others. */
+    private static final Set<PartKind> LOOSE =
+            EnumSet.of(PartKind.BLANK, PartKind.REEL_SEAT, PartKind.GRIP, PartKind.GUIDE);
+
+    private static final Set<PartKind> HANDLE = EnumSet.complementOf(
+            EnumSet.of(PartKind.BLANK, PartKind.GUIDE, PartKind.TIP_TOP, PartKind.THREAD, PartKind.FINISH));
+    private static final Set<PartKind> TRAIN =
+            EnumSet.of(PartKind.GUIDE, PartKind.TIP_TOP, PartKind.THREAD, PartKind.FINISH, PartKind.ADHESIVE);
 
     /** Besides the guides. */
     private static final Set<Station> OF_TRAIN = Set.of(Station.TIP_TOP, Station.THREAD, Station.FINISH);
@@ -30,7 +41,9 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
     /** Every way to place the forced parts; empty where one has no place. */
     static List<Stations> alternatives(Catalog catalog, Query query, Set<String> forced) {
         List<Stations> alternatives = new ArrayList<>();
-        alternatives.add(new Stations(query.fixed(), query.empty(), Set.of()));
+        Set<String> loose = new TreeSet<>(query.refused());
+        loose.removeIf(id -> !isLoose(catalog, id));
+        alternatives.add(new Stations(query.fixed(), query.empty(), Map.of()).leavingOut(catalog, loose));
         for (String id : forced) {
             Part part = catalog.find(id);
             List<Stations> wider = new ArrayList<>();
@@ -44,6 +57,12 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
         return alternatives;
     }
 
+    /** True of a refused part without which a question may stand on the ground of one that does not refuse it. */
+    static boolean isLoose(Catalog catalog, String id) {
+        Part part = catalog.find(id);
+        return part != null && LOOSE.contains(part.kind());
+    }
+
     /** True where nothing is said. */
     boolean none() {
         return given.isEmpty() && empty.isEmpty() && without.isEmpty();
@@ -51,7 +70,7 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
 
     /** True where this part may stand at the station. */
     boolean allows(Station station, Part part) {
-        if (!without.isEmpty() && without.contains(part.id())) {
+        if (!without.isEmpty() && without.containsKey(part.id())) {
             return false;
         }
         if (given.isEmpty() && empty.isEmpty()) {
@@ -61,29 +80,40 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Set<String> with
         return choice != null ? choice.partId().equals(part.id()) : !empty.contains(station);
     }
 
-    /** The same with these parts standing nowhere. */
-    Stations leavingOut(Set<String> ids) {
-        return ids.isEmpty() ? this : new Stations(given, empty, ids);
-    }
-
-    /** The same with nothing said of guides, tip-top and their thread: what decides about the handle. */
-    Stations ofHandle() {
-        if (given.keySet().stream().noneMatch(Stations::ofTrain)
-                && empty.stream().noneMatch(Stations::ofTrain)) {
+    /** The same with these parts standing nowhere either. */
+    Stations leavingOut(Catalog catalog, Set<String> ids) {
+        if (ids.isEmpty()) {
             return this;
         }
-        return only(station -> !ofTrain(station));
+        Map<String, PartKind> more = new TreeMap<>(without);
+        for (String id : ids) {
+            Part part = catalog.find(id);
+            if (part != null) {
+                more.put(id, part.kind());
+            }
+        }
+        return new Stations(given, empty, more);
+    }
+
+    /** The same with nothing said of blank, guides, tip-top and their thread: what decides about the handle. */
+    Stations ofHandle() {
+        boolean saysMore = given.keySet().stream().anyMatch(Stations::ofTrain)
+                || empty.stream().anyMatch(Stations::ofTrain)
+                || !HANDLE.containsAll(without.values());
+        return saysMore ? only(station -> !ofTrain(station), HANDLE) : this;
     }
 
     /** The same with only what is said of guides, tip-top and what holds them: what decides about the train. */
     Stations ofTrain() {
-        return only(station -> ofTrain(station) || station.equals(Station.ADHESIVE));
+        return only(station -> ofTrain(station) || station.equals(Station.ADHESIVE), TRAIN);
     }
 
-    private Stations only(Predicate<Station> kept) {
+    private Stations only(Predicate<Station> kept, Set<PartKind> kinds) {
         Map<Station, Choice> rest = new TreeMap<>(given);
         rest.keySet().removeIf(kept.negate());
-        return new Stations(rest, empty.stream().filter(kept).collect(Collectors.toSet()), without);
+        Map<String, PartKind> still = new TreeMap<>(without);
+        still.values().removeIf(kind -> !kinds.contains(kind));
+        return new Stations(rest, empty.stream().filter(kept).collect(Collectors.toSet()), still);
     }
 
     private static boolean ofTrain(Station station) {

@@ -177,7 +177,7 @@ final class TrainGraph {
             }
             if (given == null
                     && !stations.empty().contains(station)
-                    && stations.without().isEmpty()) {
+                    && stations.without().keySet().stream().noneMatch(group::has)) {
                 return standing;
             }
             return Arrays.stream(standing)
@@ -192,7 +192,7 @@ final class TrainGraph {
                 known = new int[count][];
                 for (int i = 0; i < count; i++) {
                     boolean all = at[i].length == group.standing(setting, i + 1).length;
-                    known[i] = all ? group.worthIt(setting, i + 1) : at[i];
+                    known[i] = all ? group.worthIt(setting, i + 1) : group.unbeaten(setting, at[i]);
                 }
                 worthIt = known;
             }

@@ -130,6 +130,9 @@ final class Unproven {
         }
         List<Choice> choices = new ArrayList<>();
         for (Part part : parts) {
+            if (task.query.refused().contains(part.id())) {
+                continue;
+            }
             for (double cut : cuts.apply(part)) {
                 choices.add(new Choice(part.id(), cut));
             }

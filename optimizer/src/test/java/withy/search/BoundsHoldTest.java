@@ -117,7 +117,7 @@ class BoundsHoldTest {
         BlankShape shape = BlankShape.of((Blank) Objects.requireNonNull(task.ground.catalog.find(layout.blankId())));
         Costs costs = new Costs(task, rod, k);
         Floors floors = new Floors(task.ground, k, leastClass);
-        Stations any = new Stations(Map.of(), Set.of(), Set.of());
+        Stations any = new Stations(Map.of(), Set.of(), Map.of());
         long handle =
                 new Shelf(task.ground, any, layout.form()).priced(k).on(shape).handle(leastClass);
         assertTrue(handle <= costs.handle(), () -> told + ": handle " + handle + " above " + costs.handle());

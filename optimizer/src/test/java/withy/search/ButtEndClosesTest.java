@@ -30,7 +30,7 @@ import withy.rules.Rulebook;
 
 /** A blank whose butt end nothing closes holds no handle wherever the reel stands. */
 class ButtEndClosesTest {
-    private static final Stations ANY = new Stations(Map.of(), Set.of(), Set.of());
+    private static final Stations ANY = new Stations(Map.of(), Set.of(), Map.of());
     private static final int CAPS_KEPT = 2;
     private static final int SHOPS = 4;
 

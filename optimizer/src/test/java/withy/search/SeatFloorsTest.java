@@ -24,7 +24,7 @@ import withy.rules.Rulebook;
 /** What a seat costs at least is the least of what it costs with each arbor there is, whichever are left out because another is lighter and cheaper. */
 class SeatFloorsTest {
     private static final int PRICES = 40;
-    private static final Stations ANY = new Stations(Map.of(), Set.of(), Set.of());
+    private static final Stations ANY = new Stations(Map.of(), Set.of(), Map.of());
 
     @ParameterizedTest
     @ValueSource(strings = {"kayak-estuary", "beach-surf"})

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,10 +21,12 @@ import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
+import withy.rod.Build;
 import withy.rod.Setting;
+import withy.rod.Station;
 import withy.rules.Rulebook;
 
-/** Questions that force parts stand on the ground of the one that forces none: what the parts leave as it is, they share. */
+/** Questions that force or refuse parts stand on the ground of the one that does neither: what the parts leave as it is, they share. */
 class SharedTest {
     private static final int GUIDES = 6;
 
@@ -127,5 +130,60 @@ class SharedTest {
         }
         assertTrue(built > 3, built + " were built");
         assertEquals(best.score(), search.solve(plain, Watch.NONE).score());
+    }
+
+    private List<Site> refusing(String... ids) {
+        return task.ground.sites(Stations.alternatives(catalog, query.refusing(Set.of(ids)), Set.of()));
+    }
+
+    /** Without a blank, handle and train of the others stay; without a guide the handle, without a seat the train. */
+    @Test
+    void aRefusedPartLeavesTheRest() {
+        Site free = task.sites().get(1);
+        Part blank = task.sites().get(0).shape().blank();
+        assertEquals(task.sites().size() - 1, refusing(blank.id()).size());
+        Site other = of(free, refusing(blank.id()));
+        assertSame(free.floors(), other.floors());
+        assertSame(free.shelf(HandleForm.SPLIT), other.shelf(HandleForm.SPLIT));
+        Site unguided = of(
+                free, refusing(task.ground.candidates.of(PartKind.GUIDE).get(0).id()));
+        assertNotSame(free.floors(), unguided.floors());
+        assertSame(free.shelf(HandleForm.SPLIT), unguided.shelf(HandleForm.SPLIT));
+        Site unseated = of(free, refusing(task.ground.seats.get(0).id()));
+        assertSame(free.floors(), unseated.floors());
+        assertEquals(free.shelf(HandleForm.SPLIT).seats.length - 1, unseated.shelf(HandleForm.SPLIT).seats.length);
+    }
+
+    /** Asked after the others of one search, a question that refuses parts has the answer of a catalogue that never held them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"kayak-estuary", "very-small-budget", "brook-trout-cork"})
+    void refusedPartsAreAsIfTheyWereNotThere(String scenario) throws IOException {
+        Query plain = Query.of(Scenarios.brief(scenario, catalog), Rulebook.standard());
+        Search search = new Search(catalog);
+        Set<String> seen = new TreeSet<>();
+        Query open = plain;
+        for (int round = 0; round < 5; round++) {
+            Solution best = search.solve(open, Watch.NONE);
+            Set<String> rest = new TreeSet<>(catalog.byId().keySet());
+            rest.removeAll(seen);
+            Solution alone = new Search(catalog.only(rest)).solve(plain, Watch.NONE);
+            assertEquals(alone.score(), best.score(), seen::toString);
+            assertEquals(alone.proven(), best.proven(), seen::toString);
+            Build build = best.build();
+            if (build == null) {
+                break;
+            }
+            assertTrue(build.partIds().stream().noneMatch(seen::contains), seen::toString);
+            // one more of what is seen of the best, a small part of it among them
+            List<Station> seenAt =
+                    List.of(Station.SEAT, Station.guide(1), Station.WINDING_CHECK, Station.REAR_GRIP, Station.BLANK);
+            String lost = build.partAt(seenAt.get(round));
+            seen.add(lost == null ? build.layout().blankId() : lost);
+            open = plain.refusing(Set.copyOf(seen));
+        }
+        assertTrue(seen.size() > 3, seen::toString);
+        assertEquals(
+                new Search(catalog).solve(plain, Watch.NONE).score(),
+                search.solve(plain, Watch.NONE).score());
     }
 }

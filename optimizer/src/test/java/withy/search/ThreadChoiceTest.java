@@ -22,7 +22,7 @@ import withy.rules.Rulebook;
 
 /** Which threads are worth looking at is told of every blank as if it were the only one that was asked about. */
 class ThreadChoiceTest {
-    private static final Stations ANY = new Stations(Map.of(), Set.of(), Set.of());
+    private static final Stations ANY = new Stations(Map.of(), Set.of(), Map.of());
 
     @Test
     void whatIsKnownOfOneBlankIsToldOfNoOther() throws IOException {
