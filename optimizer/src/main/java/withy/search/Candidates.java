@@ -42,11 +42,11 @@ public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refuse
         return new Candidates(offered, List.copyOf(refused));
     }
 
-    /** True where all these parts are still offered. */
-    boolean offers(Set<String> ids) {
+    /** Ids of all parts still offered. */
+    Set<String> ids() {
         Set<String> all = new HashSet<>();
         offered.values().forEach(list -> list.forEach(part -> all.add(part.id())));
-        return all.containsAll(ids);
+        return all;
     }
 
     /** Parts of a kind still offered. */

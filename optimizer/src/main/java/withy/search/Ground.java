@@ -3,6 +3,7 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
@@ -105,6 +106,8 @@ final class Ground {
     /** Of the blank that was asked about last. */
     private @Nullable Setting last;
 
+    private @Nullable Set<String> offered;
+
     private final Sites sites;
 
     /**
@@ -167,6 +170,16 @@ final class Ground {
      */
     boolean burdens(Linear k) {
         return k.perMgMm() >= 0 && k.perMgMm2() >= 0 && k.perMgAt(nearestFrontMm, Setting.armMm(brief)) >= 0;
+    }
+
+    /** True where all these parts are still offered. */
+    boolean offers(Set<String> ids) {
+        Set<String> known = offered;
+        if (known == null) {
+            known = candidates.ids();
+            offered = known;
+        }
+        return known.containsAll(ids);
     }
 
     /** False where there is nothing of what no rod goes without. */

@@ -154,7 +154,7 @@ public final class Search implements Solver {
         for (Map.Entry<Station, Build.Choice> given : query.fixed().entrySet()) {
             open &= given.getValue().partId().equals(build.partAt(given.getKey()));
         }
-        return open && used.containsAll(forced) && task.ground.candidates.offers(used);
+        return open && used.containsAll(forced) && task.ground.offers(used);
     }
 
     private void remember(Solution solution) {
