@@ -70,8 +70,18 @@ public final class Phrases {
                 && BREAK.indexOf(sentence.charAt(end)) >= 0) {
             return of("clause.its", own.group(1), sentence.substring(end));
         }
+        String first = ownFirst(name, sentence);
+        if (first != null) {
+            return of("clause.it", first);
+        }
         String the = of("clause.the");
         return sentence.startsWith(sentence(the)) ? pronoun(name, the + sentence.substring(the.length())) : null;
+    }
+
+    /** Of a sentence that says something of two parts what comes after the name of the second where that comes first; null where it is no such sentence. */
+    public static @Nullable String ownFirst(String name, String sentence) {
+        Matcher both = Pattern.compile(of("clause.both", Pattern.quote(name))).matcher(sentence);
+        return name.isEmpty() || !both.matches() ? null : of("clause.and", both.group(1), both.group(2));
     }
 
     /** A clause with "it" for the name where that stands in it as a whole. */
@@ -80,6 +90,12 @@ public final class Phrases {
         int end = at + 1 + name.length();
         boolean whole = at >= 0 && (end == clause.length() || " ,;.".indexOf(clause.charAt(end)) >= 0);
         return whole ? clause.substring(0, at + 1) + of("clause.object") + clause.substring(end) : clause;
+    }
+
+    /** A sentence as it goes on after a colon; one that begins with a name keeps its first letter. */
+    public static String clause(String sentence) {
+        String the = of("clause.the");
+        return sentence.startsWith(sentence(the)) ? the + sentence.substring(the.length()) : sentence;
     }
 
     /** The first letter as at the start of a sentence. */

@@ -41,7 +41,9 @@ final class Refused {
         Set<String> dropped = least.rules();
         Found opponent = least.build();
         List<Breach> breaches = breaches(own, opponent, dropped);
-        if (breaches.isEmpty()) {
+        boolean onlyStock =
+                breaches.stream().allMatch(breach -> breach.verdict().rule().equals(STOCK));
+        if (breaches.isEmpty() || opponent == null && onlyStock) { // more on the shelf would not help
             String sentence = Phrases.of("whynot.nowhere", inquiry.names(parts));
             return finding(
                     Outcome.BREAKS_RULE, sentence, first, opponent, null, List.of(), List.of(), List.copyOf(dropped));

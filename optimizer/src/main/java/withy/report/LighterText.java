@@ -18,6 +18,9 @@ import withy.units.QuantityText;
 
 /** The answer of {@code lighter} for a terminal of 80 columns. */
 public final class LighterText {
+    /** From here on tenths of a gram will do. */
+    private static final double MUCH_G = 10;
+
     /** Lighter parts told one by one at a station, legal ones and others each. */
     private static final int MOST_TOLD = 3;
 
@@ -162,7 +165,8 @@ public final class LighterText {
     }
 
     private String refused(PartLine line) {
-        String lighter = units.fineMass(line.partSavesG());
+        double saves = line.partSavesG();
+        String lighter = saves < MUCH_G ? units.fineMass(saves) : units.mass(saves);
         List<String> about = line.breaks() == null ? List.of() : line.breaks().parts();
         boolean own = about.isEmpty() || about.contains(line.part());
         String clause = Phrases.afterName(own ? line.name() : "", line.sentence());

@@ -28,12 +28,23 @@ class PhrasesTest {
         assertEquals("its bore, 15 mm, is too narrow.", after("Fen 7", "The bore of Fen 7, 15 mm, is too narrow."));
     }
 
+    /** Of two parts the one that is told of comes first, whichever the rule names first. */
+    @Test
+    void ofTwoPartsTheOwnComesFirst() {
+        String clause = "it and Reed 3 are of different materials; grips are to be of one.";
+        assertEquals(clause, after("Fen 7", "Fen 7 and Reed 3 are of different materials; grips are to be of one."));
+        assertEquals(clause, after("Fen 7", "Reed 3 and Fen 7 are of different materials; grips are to be of one."));
+        assertEquals(
+                "it and Reed 3 differ in frame finish.", after("Fen 7", "Reed 3 and Fen 7 differ in frame finish."));
+    }
+
     @Test
     void anotherPartKeepsItsName() {
         assertEquals(
                 "the ring of Fen 70 is only 3 mm clear.", after("Fen 7", "The ring of Fen 70 is only 3 mm clear."));
         assertEquals("the reel foot is too long for Fen 70.", after("Fen 7", "The reel foot is too long for Fen 70."));
         assertEquals("the reel foot is too long for it.", after("Fen 7", "The reel foot is too long for Fen 7."));
+        assertNull(after("Fen 7", "Fen 70 and Fen 71 are of different materials; grips are to be of one."));
         assertNull(after("Fen 7", "Fen 70 comes in 3 pieces."));
         assertNull(after("Fen 7", "So many guides cannot be spaced evenly on Fen 7."));
     }

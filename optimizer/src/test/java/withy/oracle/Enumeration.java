@@ -152,13 +152,18 @@ public final class Enumeration {
         for (Table table : tables()) {
             builds += table.builds();
             List<List<Choice>> trains = new ArrayList<>();
-            if (keep == 1 && !legal.isEmpty()) {
+            if (enough()) {
                 break;
             }
             guides(table.setting, new ArrayList<>(), trains);
             handle(table, trains, List.copyOf(table.handle.keySet()), 0, new TreeMap<>());
         }
         return new Found(best, bestScore, builds, measured);
+    }
+
+    /** True where one was asked for and is found. */
+    private boolean enough() {
+        return keep == 1 && !legal.isEmpty();
     }
 
     private List<Table> tables() {
@@ -318,6 +323,9 @@ public final class Enumeration {
         }
         Station station = stations.get(i);
         for (Choice choice : Objects.requireNonNull(table.handle.get(station))) {
+            if (enough()) {
+                return;
+            }
             if (choice == null) {
                 handle(table, trains, stations, i + 1, chosen);
             } else {
@@ -336,6 +344,10 @@ public final class Enumeration {
             }
             chosen.put(Station.TIP_TOP, train.get(train.size() - 1));
             for (Choice thread : table.threads) {
+                if (enough()) {
+                    drop(chosen, table.setting.guideCount());
+                    return;
+                }
                 chosen.put(Station.THREAD, Objects.requireNonNull(thread));
                 boolean kept = build(table.setting, new Build(table.setting.layout(), chosen), first && prune);
                 if (first && prune && !kept) {

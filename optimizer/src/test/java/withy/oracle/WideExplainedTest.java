@@ -184,9 +184,9 @@ class WideExplainedTest {
     private void reason(String told, Brief brief, String id, Finding finding) {
         Solution with = solved(catalog, query(brief).forcing(Set.of(id)));
         switch (finding.outcome()) {
-            case CHOSEN -> assertTrue(ExplainedTest.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
+            case CHOSEN -> assertTrue(Compared.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
             case EQUAL, UNUSUAL, DOMINATED, LOSES -> {
-                assertFalse(ExplainedTest.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
+                assertFalse(Compared.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
                 assertEquals(
                         with.objectives(),
                         Objects.requireNonNull(finding.opponent()).vector(),
@@ -195,10 +195,10 @@ class WideExplainedTest {
                 assertTrue(
                         better == null
                                 || Judge.legal(better.rod(), Rulebook.standard())
-                                        && ExplainedTest.better(
+                                        && Compared.better(
                                                 better.vector(),
                                                 finding.opponent().vector())
-                                        && ExplainedTest.meets(finding.opponent(), better.build()),
+                                        && Compared.meets(finding.opponent(), better.build()),
                         told);
             }
             case BREAKS_RULE, NOT_IN_STOCK -> refused(told, brief, id, finding, with);
@@ -283,7 +283,7 @@ class WideExplainedTest {
 
     private boolean wins(Catalog shop, Query query, String id) {
         Build build = solved(shop, query).build();
-        return build != null && ExplainedTest.holds(build, Set.of(id));
+        return build != null && Compared.holds(build, Set.of(id));
     }
 
     private String impossible(String told, Brief brief) {
@@ -312,7 +312,7 @@ class WideExplainedTest {
     }
 
     private boolean possible(Brief brief, Set<String> kept) {
-        for (Brief one : ConflictTest.Unasked.but(brief, kept)) {
+        for (Brief one : Unasked.but(brief, kept)) {
             if (some(query(one)) != null) {
                 return true;
             }

@@ -92,6 +92,82 @@ class ReasonsTextTest {
         assertEquals("· and 2 more that break a rule: stock", told.get(3));
     }
 
+    private static DrawerAnswer.DrawerLine out(String name, String sentence) {
+        VerdictLine breaks = new VerdictLine("rule", "check", "fail", null, null, "", List.of(name), sentence);
+        return new DrawerAnswer.DrawerLine(name, name, false, breaks, null, List.of(), sentence);
+    }
+
+    private static List<String> drawer(DrawerAnswer.DrawerLine... lines) {
+        DrawerAnswer drawer = new DrawerAnswer(1, "", BRIEF, "seat", build("One"), List.of(lines), false);
+        String text = DrawerText.of(drawer).replace("\n  ", " ");
+        return text.lines().filter(line -> line.startsWith("· ")).toList();
+    }
+
+    /** What is said of several parts is said once, wherever their names stand in it. */
+    @Test
+    void partsRefusedAlikeAreToldTogether() {
+        assertEquals(
+                List.of(
+                        "· Fen 7 and Fen 70: each is of class 2; class 4 is asked for.",
+                        "· Reed 1 and Reed 2: the foot of 56 mm is too short for each, which clamps from 60 mm.",
+                        "· The foot of 56 mm is too short for Reed 3, which clamps from 66 mm."),
+                drawer(
+                        out("Fen 7", "Fen 7 is of class 2; class 4 is asked for."),
+                        out("Reed 1", "The foot of 56 mm is too short for Reed 1, which clamps from 60 mm."),
+                        out("Reed 3", "The foot of 56 mm is too short for Reed 3, which clamps from 66 mm."),
+                        out("Fen 70", "Fen 70 is of class 2; class 4 is asked for."),
+                        out("Reed 2", "The foot of 56 mm is too short for Reed 2, which clamps from 60 mm.")));
+    }
+
+    /** Where parts miss the same limit by more or less, from the least to the most. */
+    @Test
+    void whatPartsMeasureIsToldFromTheLeastToTheMost() {
+        assertEquals(
+                List.of(
+                        "· Fen D8, Fen D12 and Fen D10: the ring of each is only 9.3 to 20.2 % of the spool; 30 % is the least.",
+                        "· The ring of Fen D6 is only 5 % of the one before it; 40 % is the least."),
+                drawer(
+                        out("Fen D8", "The ring of Fen D8 is only 9.3 % of the spool; 30 % is the least."),
+                        out("Fen D12", "The ring of Fen D12 is only 20.2 % of the spool; 30 % is the least."),
+                        out("Fen D6", "The ring of Fen D6 is only 5 % of the one before it; 40 % is the least."),
+                        out("Fen D10", "The ring of Fen D10 is only 16.7 % of the spool; 30 % is the least.")));
+    }
+
+    /** Where the rule says nothing of the part, the part is named before it; a name keeps its first letter. */
+    @Test
+    void whatIsRefusedIsNamed() {
+        String price = "The price of 460.02 EUR is above the budget of 460.00 EUR.";
+        assertEquals(
+                List.of(
+                        "· left empty: the price of 460.02 EUR is above the budget of 460.00 EUR.",
+                        "· Fen 7 and Fen 8: each and Reed 3 differ in frame finish.",
+                        "· Reed 3 and Fen 9 have rings of different material."),
+                drawer(
+                        out("left empty", price),
+                        out("Fen 7", "Reed 3 and Fen 7 differ in frame finish."),
+                        out("Fen 8", "Reed 3 and Fen 8 differ in frame finish."),
+                        out("Fen 9", "Reed 3 and Fen 9 have rings of different material.")));
+    }
+
+    /** A figure of another part is no figure of these. */
+    @Test
+    void whatAnotherPartMeasuresIsToldOneByOne() {
+        assertEquals(
+                List.of(
+                        "· The ring of Reed 3 is only 20 % of that of Fen H25; 40 % is the least.",
+                        "· The ring of Reed 3 is only 32 % of that of Fen H16; 40 % is the least."),
+                drawer(
+                        out("Fen H25", "The ring of Reed 3 is only 20 % of that of Fen H25; 40 % is the least."),
+                        out("Fen H16", "The ring of Reed 3 is only 32 % of that of Fen H16; 40 % is the least.")));
+    }
+
+    /** Hundredths of a gram count of a guide, not of a grip. */
+    @Test
+    void aLargeWeightIsToldInTenths() {
+        String text = lighter(false, refused("A", 20.9, "salt"), refused("B", 1.45, "salt"));
+        assertTrue(text.contains("· A: 20.9 g lighter, but") && text.contains("· B: 1.45 g lighter, but"), text);
+    }
+
     private static String why(boolean interrupted, String... names) {
         List<ShareLine> builds = new ArrayList<>();
         for (String name : names) {
