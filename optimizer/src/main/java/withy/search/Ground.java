@@ -1,7 +1,6 @@
 package withy.search;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +24,6 @@ import withy.catalog.ReelSeat;
 import withy.catalog.TipTop;
 import withy.catalog.WrapThread;
 import withy.objectives.NiceWishes;
-import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
@@ -45,9 +43,6 @@ final class Ground {
 
     /** With fewer blanks than this, each is as soon looked at as all. */
     private static final int MANY_BLANKS = 6;
-
-    /** Aims whose multipliers are kept. */
-    private static final int MOST_LEARNT = 8;
 
     final Catalog catalog;
     final Brief brief;
@@ -114,12 +109,6 @@ final class Ground {
     private @Nullable Set<String> offered;
 
     private final Sites sites;
-    private final Map<Wanted, Learnt.Before> learnt = new LinkedHashMap<>(8, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Wanted, Learnt.Before> eldest) {
-            return size() > MOST_LEARNT;
-        }
-    };
 
     /**
      * @param shapes gives a blank's shape
@@ -246,13 +235,6 @@ final class Ground {
     /** True where it is worth while to look at all blanks at once before each. */
     boolean manyBlanks() {
         return blanks.size() >= MANY_BLANKS;
-    }
-
-    private record Wanted(Scoring scoring, Bounds bounds) {}
-
-    /** The multipliers that questions with an aim came to. */
-    Learnt.Before learnt(Aim aim) {
-        return learnt.computeIfAbsent(new Wanted(aim.scoring(), aim.bounds()), any -> new Learnt.Before());
     }
 
     /** Every blank under every placing of the forced parts that allows it. */

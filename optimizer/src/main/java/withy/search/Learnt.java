@@ -2,7 +2,6 @@ package withy.search;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The multipliers that a search has learnt: of a blank on which a layout was worked its own, since what is dear on one may be cheap on another, and of
@@ -11,34 +10,18 @@ import org.jspecify.annotations.Nullable;
 final class Learnt {
     private final Task task;
     private final Map<Site, Known> own = new HashMap<>();
-    private final Before before;
-    private final Map<String, Prices> earlier;
     private Known last;
 
     Learnt(Task task) {
         this.task = task;
-        this.before = task.ground.learnt(task.aim);
-        this.earlier = Map.copyOf(before.own);
-        Prices start = before.last;
-        this.last = new Known(start == null ? Prices.start(task.scoring) : start, 0);
-    }
-
-    /** What earlier questions with the same aim came to on a ground, whatever parts they forced: where the next one begins. */
-    static final class Before {
-        private final Map<String, Prices> own = new HashMap<>();
-        private @Nullable Prices last;
+        this.last = new Known(Prices.start(task.scoring), 0);
     }
 
     /** Multipliers; no two have the same version. */
     private record Known(Prices prices, int version) {}
 
     private Known of(Site site) {
-        Known known = own.get(site);
-        if (known == null) {
-            Prices began = earlier.get(site.shape().blank().id());
-            known = began == null ? last : new Known(began, 0);
-        }
-        return known;
+        return own.getOrDefault(site, last);
     }
 
     /** Those of a blank. */
@@ -71,8 +54,6 @@ final class Learnt {
         if (better.differs(prices(site), task.scoring)) {
             last = new Known(better, last.version + 1);
             own.put(site, last);
-            before.last = better;
-            before.own.put(site.shape().blank().id(), better);
         }
     }
 }

@@ -4,10 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
-import withy.brief.Objective;
-import withy.objectives.Solver.Query;
 import withy.rules.Rulebook;
 
 /** What was learnt of one blank stays its own; blanks of which nothing was learnt go by what was learnt last. */
@@ -40,30 +37,6 @@ class LearntTest {
         assertEquals(ofOne, learnt.prices(one));
         assertEquals(ofOther, learnt.prices(other));
         assertNotEquals(learnt.version(one), learnt.version(other));
-    }
-
-    /** The next question with the same aim on the same ground begins with what this one came to, one with another aim does not. */
-    @Test
-    void theNextQuestionBeginsWithIt() {
-        Task task = task();
-        Site one = task.sites().get(0);
-        Site other = task.sites().get(1);
-        Prices start = Prices.start(task.scoring);
-        Prices ofOne = start.with(Prices.Kind.COST, 10 * task.scoring.perCostMilli());
-        Prices last = start.slope(0);
-        Learnt learnt = new Learnt(task);
-        learnt.learn(one, ofOne);
-        learnt.learn(other, last);
-
-        Learnt next = new Learnt(task);
-        assertEquals(ofOne, next.prices(one));
-        assertEquals(last, next.prices(other));
-        assertEquals(last, next.prices(task.sites().get(2)));
-
-        Query cheap = task.query.withPriorities(Map.of(Objective.PRICE, 1.0));
-        Aim aim = Aim.of(task.ground.catalog, cheap);
-        Learnt others = new Learnt(new Task(cheap, task.ground, aim, task.alternatives));
-        assertEquals(Prices.start(aim.scoring()), others.prices(one));
     }
 
     /** Floors are not worked out anew for a small change. */
