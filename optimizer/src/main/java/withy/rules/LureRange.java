@@ -10,11 +10,12 @@ import withy.catalog.Part;
  * {@value #LIGHTEST_SHARE} of the rated minimum is warned of (common practice).
  */
 final class LureRange implements Rule {
+    static final String CODE = "lure-range";
     static final double LIGHTEST_SHARE = 0.7;
 
     @Override
     public String code() {
-        return "lure-range";
+        return CODE;
     }
 
     @Override

@@ -84,6 +84,9 @@ public final class Sentences {
 
     /** A value with its unit, in the reader's; long ones as rods are told, unless that would hide a difference from the limit. */
     private String amount(double value, Verdict verdict) {
+        if (verdict.rule().equals(LureRange.CODE) && toldApart(verdict)) {
+            return units.lureMass(value);
+        }
         if (Double.isNaN(value) || units.system() == UnitSystem.METRIC) {
             int decimals = verdict.unit() == Unit.KG ? kiloDecimals(verdict) : decimals(verdict.unit());
             return verdict.unit() == Unit.MINOR
@@ -101,6 +104,16 @@ public final class Sentences {
             case KG -> units.measuredStrength(value);
             default -> number(value, verdict.unit()) + " " + unit(verdict.unit());
         };
+    }
+
+    /** True where a lure and its limit, as a builder says them, are as different as they are. */
+    private boolean toldApart(Verdict verdict) {
+        double lure = verdict.measured();
+        double limit = verdict.limit();
+        return lure == limit
+                || !Double.isNaN(lure)
+                        && !Double.isNaN(limit)
+                        && !units.lureMass(lure).equals(units.lureMass(limit));
     }
 
     private String unit(Unit unit) {

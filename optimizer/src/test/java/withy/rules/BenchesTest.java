@@ -242,4 +242,24 @@ class BenchesTest {
         assertEquals(1, refusal.measured());
         assertEquals(2, refusal.limit());
     }
+
+    /** Half an ounce is 14.175 g, which nobody says; where it is a hair's breadth off the rating it has to be said. */
+    @Test
+    void aLureIsToldAsABuilderSaysItUnlessThatHidesAMiss() {
+        Fixtures fixture = Fixtures.legal().brief("lure.usualG", 14.17476);
+        assertEquals("14.2 g", lure(fixture, UnitSystem.METRIC));
+        assertEquals("1/2 oz", lure(fixture, UnitSystem.IMPERIAL));
+        fixture.part("blank", "lureMinG", 14.19);
+        assertEquals("14.175 g", lure(fixture, UnitSystem.METRIC));
+        assertEquals("0.5 oz", lure(fixture, UnitSystem.IMPERIAL));
+    }
+
+    private static String lure(Fixtures fixture, UnitSystem system) {
+        Verdict usual = Judge.judge(fixture.rod(), Rulebook.standard()).stream()
+                .filter(v -> v.rule().equals("lure-range") && v.check().equals("usual"))
+                .findFirst()
+                .orElseThrow();
+        String said = new Sentences(fixture.catalog(), new QuantityText(system)).of(usual);
+        return said.replaceFirst("The usual lure of (.*?) is .*", "$1");
+    }
 }
