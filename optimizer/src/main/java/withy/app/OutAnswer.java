@@ -74,10 +74,17 @@ public record OutAnswer(
      * Waiting for the part.
      *
      * @param possible false where it cannot be ordered and none is on its way
-     * @param day day it would be here, or null
+     * @param day day it would be here, or null; where what is on order for the job will do, the day that is due
      * @param daysLate days after the day wanted; 0 in time
+     * @param onOrder true where all that the job still needs of it is on order for it
+     * @param sooner day a new order would be here, where that is before the day; else null
      */
-    public record Waiting(boolean possible, @Nullable String day, long daysLate) {}
+    public record Waiting(
+            boolean possible,
+            @Nullable String day,
+            long daysLate,
+            boolean onOrder,
+            @Nullable String sooner) {}
 
     /**
      * One rung.

@@ -13,7 +13,6 @@ import withy.app.OutAnswer.Applied;
 import withy.app.OutAnswer.JobLadder;
 import withy.app.OutAnswer.RungLine;
 import withy.app.OutAnswer.Standing;
-import withy.app.OutAnswer.Waiting;
 import withy.brief.Brief;
 import withy.brief.BriefWriter;
 import withy.catalog.Catalog;
@@ -29,7 +28,6 @@ import withy.search.ChangeLadder;
 import withy.search.ChangeLadder.Rung;
 import withy.search.ChangeLadder.Situation;
 import withy.shop.Job;
-import withy.shop.Need;
 import withy.shop.Piece;
 import withy.shop.Shop;
 import withy.shop.ShopFault;
@@ -167,7 +165,8 @@ public final class OutDesk {
                 job.name(),
                 wanted == null ? null : wanted.toString(),
                 Standing.of(agreed),
-                waiting(snapshot, agreed, part, wanted),
+                new Waits(workshop.day(), snapshot)
+                        .of(shop.jobs().file(job.id()).pieces(), agreed, part, wanted),
                 lines);
     }
 
@@ -204,14 +203,5 @@ public final class OutDesk {
                 ? part.facts().withStock(used).notOrdered()
                 : part.facts().withPrice(price, catalog.asOf());
         return catalog.changed(Map.of(id, facts), catalog.hash());
-    }
-
-    private Waiting waiting(Snapshot snapshot, Rod agreed, @Nullable String part, @Nullable LocalDate wanted) {
-        int pieces = 0;
-        for (Need need : Agreed.needs(agreed)) {
-            pieces += need.part().equals(part) ? need.pieces() : 0;
-        }
-        LocalDate day = part == null ? workshop.day() : snapshot.delivery(part, Math.max(1, pieces), workshop.day());
-        return new Waiting(day != null, day == null ? null : day.toString(), RungLines.daysLate(day, wanted));
     }
 }

@@ -83,25 +83,14 @@ public final class OutText {
                 "   ",
                 ready == null
                         ? Phrases.of("text.out.never")
-                        : Phrases.of("text.out.ready", ready) + late(rung.daysLate()));
+                        : Phrases.of("text.out.ready", ready) + WaitWords.late(rung.daysLate()));
         if (!rung.proven()) {
             page.paragraph("   ", Phrases.of("text.out.unproven"));
         }
     }
 
     private static void waiting(Page page, JobLadder job) {
-        String day = job.waiting().day();
-        page.gap()
-                .paragraph(
-                        "",
-                        day == null
-                                ? Phrases.of("text.out.noWaiting")
-                                : Phrases.of("text.out.waiting", day)
-                                        + late(job.waiting().daysLate()));
-    }
-
-    private static String late(long days) {
-        return days == 0 ? "." : Phrases.of("text.out.late", days);
+        page.gap().paragraph("", WaitWords.of(job.waiting()));
     }
 
     private static String name(@Nullable String name) {

@@ -16,6 +16,7 @@ import withy.app.StockAnswer;
 import withy.app.Workshop;
 import withy.catalog.Part;
 import withy.explain.Phrases;
+import withy.report.WaitWords;
 import withy.web.ShopView.Ladder;
 import withy.web.ShopView.OutView;
 import withy.web.ShopView.Rung;
@@ -57,7 +58,6 @@ final class OutPage {
 
     private Ladder ladder(JobLadder job, String part) {
         var units = pages.bench().units();
-        String day = job.waiting().day();
         return new Ladder(
                 job.job(),
                 new JobDesk(pages.bench().workshop()).show(job.job()).revision(),
@@ -67,10 +67,7 @@ final class OutPage {
                         units.mass(job.agreed().weightG()),
                         units.partLength(Math.rint(job.agreed().balanceMm())),
                         pages.bench().money(job.agreed().priceMinor())),
-                day == null
-                        ? Phrases.of("text.out.noWaiting")
-                        : Phrases.of("text.out.waiting", day)
-                                + late(job.waiting().daysLate()),
+                WaitWords.of(job.waiting()),
                 job.rungs().stream().map(rung -> rung(rung, part)).toList());
     }
 
@@ -109,16 +106,12 @@ final class OutPage {
                         signed(rung.priceMinor(), pages.bench().money(Math.abs(rung.priceMinor())))),
                 (ready == null
                                 ? Phrases.of("text.out.never")
-                                : Phrases.of("text.out.ready", ready) + late(rung.daysLate()))
+                                : Phrases.of("text.out.ready", ready) + WaitWords.late(rung.daysLate()))
                         + (rung.proven() ? "" : " " + Phrases.of("text.out.unproven")));
     }
 
     private static String signed(double difference, String amount) {
         return (difference >= 0 ? "+" : "−") + amount;
-    }
-
-    private static String late(long days) {
-        return days == 0 ? "." : Phrases.of("text.out.late", days);
     }
 
     private static String name(@org.jspecify.annotations.Nullable String name) {
