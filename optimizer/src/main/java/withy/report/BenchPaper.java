@@ -59,7 +59,7 @@ public final class BenchPaper {
                 .filter(caution -> !there.contains(caution))
                 .toList());
         page.kept(() -> handle(there)).kept(this::guides).kept(this::mixes).kept(this::work);
-        new BenchParts(bench, reader).write(page);
+        page.kept(() -> new BenchParts(bench, reader).write(page));
     }
 
     private void job() {
@@ -103,9 +103,9 @@ public final class BenchPaper {
         page.table(
                 new Columns()
                         .word("part", 14)
-                        .word("made", 21)
+                        .word("made", 22)
                         .word("bin", 10)
-                        .word("fit", 31)
+                        .word("fit", 30)
                         .number("from", 12)
                         .number("to", 12),
                 rows);
@@ -136,14 +136,14 @@ public final class BenchPaper {
         page.table(
                 new Columns()
                         .word("number", 5)
-                        .word("made", 20)
-                        .word("bin", 10)
+                        .word("made", 23)
+                        .word("bin", 11)
                         .number("size", 6)
                         .number("tip", 12)
-                        .number("ferrule", 13)
+                        .number("ferrule", 11)
                         .number("butt", 12)
                         .number("wrap", 13)
-                        .number("turns", 9),
+                        .number("turns", 7),
                 rows);
     }
 

@@ -67,16 +67,15 @@ public final class PickPaper {
         page.heading(Phrases.of("paper.picks.shelf"));
         List<List<String>> rows = new ArrayList<>();
         for (Bin bin : picks.bins()) {
-            boolean first = true;
+            // at every line, so that none stands at the head of a page without it
+            String name = bin.bin().isEmpty() ? Phrases.of("paper.picks.nobin") : bin.bin();
             for (Pick pick : bin.picks()) {
-                String name = bin.bin().isEmpty() ? Phrases.of("paper.picks.nobin") : bin.bin();
                 rows.add(List.of(
-                        first ? name : "",
+                        name,
                         pick.name(),
                         reader.amount(pick.amount(), pick.unit()),
                         pick.takes().stream().map(take -> take(take, pick)).collect(Collectors.joining("; ")),
                         TICK));
-                first = false;
             }
         }
         page.table(
@@ -84,8 +83,8 @@ public final class PickPaper {
                         .word("bin", 17)
                         .word("made", 33)
                         .number("amount", 13)
-                        .word("jobs", 32)
-                        .tick("done", 5),
+                        .word("jobs", 30)
+                        .tick("done", 7),
                 rows);
     }
 
@@ -122,8 +121,8 @@ public final class PickPaper {
                         .word("id", 27)
                         .number("pieces", 9)
                         .word("due", 17)
-                        .word("jobs", 15)
-                        .tick("done", 5),
+                        .word("jobs", 13)
+                        .tick("done", 7),
                 rows);
     }
 
