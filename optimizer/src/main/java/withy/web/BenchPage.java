@@ -176,6 +176,6 @@ public final class BenchPage implements LocalPage {
         List<String> told = lines.stream()
                 .filter(line -> status >= 500 || !line.contains(COMMAND))
                 .toList();
-        pages.html(ctx, "refusal", new RefusalView(frame, told.isEmpty() ? lines : told, Door.from(ctx)));
+        pages.html(ctx, "refusal", new RefusalView(frame, told.isEmpty() ? lines : told, Door.from(ctx), !asked));
     }
 }

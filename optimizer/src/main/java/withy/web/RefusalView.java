@@ -8,8 +8,9 @@ import java.util.List;
  * @param frame around it
  * @param lines what is wrong, then what helps
  * @param from address of the page it was asked from, or empty
+ * @param sent true where a form was refused
  */
-public record RefusalView(Frame frame, List<String> lines, String from) {
+public record RefusalView(Frame frame, List<String> lines, String from, boolean sent) {
     public RefusalView {
         lines = List.copyOf(lines);
     }

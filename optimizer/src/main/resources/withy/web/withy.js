@@ -3,6 +3,13 @@
   var asked = 0;
   var shown = location.pathname + location.search;
 
+  /* What only answers a form is no page to come back to: going back or loading again shows where the form was. */
+  var answers = document.querySelector("[data-back]");
+  if (answers) {
+    history.replaceState(null, "", answers.dataset.back);
+    shown = location.pathname + location.search;
+  }
+
   /* What an element is known by on the page that comes in its place. */
   function mark(e) {
     return e.id || [e.tagName, e.getAttribute("href"), e.name, e.getAttribute("aria-label") || e.textContent.trim()].join("|");
@@ -13,6 +20,35 @@
     return Array.from(within.querySelectorAll(e.tagName)).find(function (other) { return mark(other) === like; });
   }
 
+  /* What had the focus and is not on the page that came: it is looked for on those that come after it, as long as nothing else was gone to. */
+  var lost = null;
+
+  function top(e) {
+    return e.getBoundingClientRect().top;
+  }
+
+  /* Where the eye was, told by what had the focus. */
+  function stand(old) {
+    var e = document.activeElement;
+    return old.contains(e) && e !== old ? { e: e, top: top(e) } : lost;
+  }
+
+  /* Gives the focus back where it was, as far from the top of the window as it was. */
+  function restore(was, fresh, quiet) {
+    var now = was && same(was.e, fresh);
+    lost = was && !now && fresh.querySelector("[data-rest]") ? was : null;
+    if (now) {
+      now.focus({ preventScroll: true });
+      if (was.top > 0 && was.top < window.innerHeight) {
+        window.scrollBy({ top: top(now) - was.top, behavior: "instant" });
+        now.scrollIntoView({ block: "nearest", behavior: "instant" });
+      }
+    } else if (was && !lost && !quiet) {
+      fresh.focus({ preventScroll: true });
+      window.scrollTo({ top: 0, behavior: "instant" });
+    }
+  }
+
   function swap(html, url, quiet) {
     var page = new DOMParser().parseFromString(html, "text/html");
     var fresh = page.querySelector("main");
@@ -20,7 +56,7 @@
     if (!fresh || !old) {
       return false;
     }
-    var focus = old.contains(document.activeElement) ? same(document.activeElement, fresh) : null;
+    var was = stand(old);
     old.querySelectorAll("details").forEach(function (was) {
       var title = was.querySelector("summary");
       var now = was.id ? fresh.querySelector("details[id='" + was.id + "']") : title && same(title, fresh);
@@ -37,17 +73,29 @@
       history.pushState(null, "", url);
       shown = location.pathname + location.search;
     }
+    tell(fresh.querySelector("[data-told]"), quiet);
     rest();
     moved.forEach(function (one) {
       if (one[1]) {
         one[1].scrollLeft = one[0];
       }
     });
-    if (focus) {
-      focus.focus({ preventScroll: true });
-    }
+    restore(was, fresh, quiet);
     return true;
   }
+
+  /* What was done, for who hears the page; what comes by and by adds to what was said. */
+  function tell(told, quiet) {
+    var heard = document.getElementById("told");
+    var words = told ? told.textContent.trim() : "";
+    if (heard.textContent !== words && (heard.textContent || !quiet)) {
+      heard.textContent = words;
+    }
+  }
+
+  document.addEventListener("focusin", function (event) {
+    lost = lost && event.target.tagName !== "MAIN" ? null : lost;
+  });
 
   var held = false;
   document.addEventListener("pointerdown", function () { held = true; });
@@ -94,9 +142,43 @@
       .catch(function () {});
   }
 
-  function send(form) {
-    return fetch(form.action, { method: "POST", body: new URLSearchParams(new FormData(form)), credentials: "same-origin" });
+  /* Sends a form and puts what is answered in place; what does not work so goes the usual way. */
+  function send(form, button) {
+    var mine = ++asked;
+    var told = new URLSearchParams(new FormData(form));
+    if (button) {
+      told.set(button.name, button.value);
+      button.focus({ preventScroll: true });
+    }
+    form.setAttribute("aria-busy", "true");
+    fetch(form.action, { method: "POST", body: told, credentials: "same-origin" }).then(function (answer) {
+      return answer.ok ? answer.text().then(function (html) {
+        if (mine === asked && !swap(html, answer.url)) {
+          location.href = answer.url;
+        }
+      }) : plainly(form, button);
+    }).catch(function () {
+      plainly(form, button);
+    });
   }
+
+  function plainly(form, button) {
+    if (button) {
+      var told = document.createElement("input");
+      told.type = "hidden";
+      told.name = button.name;
+      told.value = button.value;
+      form.append(told);
+    }
+    form.submit();
+  }
+
+  document.addEventListener("submit", function (event) {
+    if (event.target.hasAttribute("data-inplace") && event.submitter) {
+      event.preventDefault();
+      send(event.target, event.submitter);
+    }
+  });
 
   document.addEventListener("input", function (event) {
     if (event.target.type === "range") {
@@ -107,23 +189,39 @@
     }
   });
 
+  /* An arrow moves a slider by half a step to the next half; what it changes is asked for when the keys rest. */
+  var BY_KEY = { ArrowRight: 0.5, ArrowUp: 0.5, ArrowLeft: -0.5, ArrowDown: -0.5, PageUp: 1, PageDown: -1 };
+  var KEYS_REST_MS = 300;
+  var keys = 0;
+  document.addEventListener("keydown", function (event) {
+    var slider = event.target;
+    var by = BY_KEY[event.key];
+    if (slider.type !== "range" || !by || event.ctrlKey || event.altKey || event.metaKey) {
+      return;
+    }
+    event.preventDefault();
+    var halves = 2 * slider.value + 2 * by;
+    var now = (by > 0 ? Math.floor(halves + 1e-6) : Math.ceil(halves - 1e-6)) / 2;
+    if (now === Number(slider.value)) {
+      return;
+    }
+    slider.value = now;
+    slider.dispatchEvent(new Event("input", { bubbles: true }));
+    clearTimeout(keys);
+    keys = setTimeout(function () {
+      if (slider.isConnected) {
+        slider.dispatchEvent(new Event("change", { bubbles: true }));
+      }
+    }, KEYS_REST_MS);
+  });
+
   document.addEventListener("change", function (event) {
     var form = event.target.form;
     if (!form) {
       return;
     }
     if (form.hasAttribute("data-live")) {
-      var mine = ++asked;
-      form.setAttribute("aria-busy", "true");
-      send(form).then(function (answer) {
-        return answer.ok ? answer.text().then(function (html) {
-          if (mine === asked && !swap(html, answer.url)) {
-            location.href = answer.url;
-          }
-        }) : form.submit();
-      }).catch(function () {
-        form.submit();
-      });
+      send(form);
     } else if (form.dataset.count) {
       count(form);
     }
@@ -135,16 +233,16 @@
   }
   rest();
 
-  /* What is ticked but not sent yet outlives a reload, until the job is written anew. */
+  /* What is ticked but not sent yet outlives a reload, and what another window changed, as long as the same part stands there. */
   var ticks = document.querySelector("form.checklist");
   if (ticks) {
-    var job = "ticked " + location.pathname + " " + ticks.elements.revision.value;
+    var job = "ticked " + location.pathname;
     var boxes = Array.from(ticks.querySelectorAll("input[type=checkbox]"));
-    var before = (sessionStorage.getItem(job) || "").split(" ");
-    boxes.forEach(function (box) { box.checked = box.checked || before.indexOf(box.value) >= 0; });
+    var named = function (box) { return box.value + " " + box.closest("label").textContent.trim(); };
+    var before = (sessionStorage.getItem(job) || "").split("\n");
+    boxes.forEach(function (box) { box.checked = box.checked || before.indexOf(named(box)) >= 0; });
     ticks.addEventListener("change", function () {
-      sessionStorage.setItem(job, boxes.filter(function (box) { return box.checked; })
-        .map(function (box) { return box.value; }).join(" "));
+      sessionStorage.setItem(job, boxes.filter(function (box) { return box.checked; }).map(named).join("\n"));
     });
   }
 

@@ -1,0 +1,106 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The smallest phone, its letters twice as large, and paper. */
+class SmallAndPrintedTest {
+    private static final int PHONE = 320;
+    private static final int LARGE = 32;
+    private static final int USUAL = 16;
+
+    /** Words of figures and heads of columns that stand in more than one line. */
+    private static final String BROKEN = """
+            return [...document.querySelectorAll('table.numbers td, table.numbers th')]
+              .filter(e => e.checkVisibility() && getComputedStyle(e.closest('thead, tbody')).clipPath === 'none')
+              .flatMap(e => [...e.childNodes]).filter(n => n.nodeType === 3 && n.textContent.trim())
+              .filter(n => !/ /.test(n.textContent.trim()))
+              .filter(n => { const r = document.createRange(); r.selectNodeContents(n);
+                return new Set([...r.getClientRects()].map(box => Math.round(box.top))).size > 1; })
+              .map(n => n.textContent.trim());
+            """;
+
+    @TempDir
+    static Path scratch;
+
+    private static ShopFolder shop;
+    private static Browser browser;
+    private static String builds;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = new ShopFolder(scratch, "bench");
+        browser = Browser.shared();
+        browser.open(shop.address().toString());
+        browser.open(shop.at("/brief?start=estuary"));
+        browser.click("button.main").arrive("/builds/", "");
+        builds = browser.path();
+        browser.click("form.takeform button[value='1']").arrive("/jobs/", "");
+    }
+
+    @AfterAll
+    static void close() {
+        shop.close();
+    }
+
+    @AfterEach
+    void asUsual() {
+        letters(USUAL);
+        browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+        browser.width(1280);
+    }
+
+    private static void letters(int pixels) {
+        browser.driver.executeCdpCommand(
+                "Page.setFontSizes", Map.of("fontSizes", Map.of("standard", pixels, "fixed", pixels - 3)));
+        browser.until(() -> (pixels + "px")
+                .equals(browser.driver.executeScript("return getComputedStyle(document.documentElement).fontSize")));
+    }
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void nothingIsCutOrBrokenOnTheSmallestPhone() {
+        List<String> faults = new ArrayList<>();
+        for (String path : List.of(builds, "/jobs/1", "/jobs/1/scale", "/plan", "/stock?q=tideway&kind=", "/")) {
+            browser.width(PHONE).open(shop.at(path)).settled();
+            for (int letters : new int[] {USUAL, LARGE}) {
+                letters(letters);
+                String where = path + " in letters of " + letters + ": ";
+                browser.faults().forEach(fault -> faults.add(where + fault));
+                ((List<String>) browser.driver.executeScript(BROKEN)).forEach(word -> faults.add(where + word));
+            }
+            letters(USUAL);
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    @Test
+    void aPrintedBriefHasNoControls() {
+        browser.open(shop.at("/brief?start=estuary")).settled();
+        browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        assertEquals("none", style("select", "appearance"));
+        assertEquals("0px", style("input[type=text]", "borderTopWidth"));
+        assertEquals("none", style("input[type=range]", "display"));
+        assertEquals("none", style(".go", "display"));
+        assertTrue(browser.text("main").contains("What counts most?"));
+        browser.open(shop.at("/weigh"));
+        assertEquals("none", style("section:has(> .finding)", "display"), "nothing to look for on paper");
+        browser.open(shop.at(builds)).settled();
+        assertEquals("avoid", style(".scroll:has(.words)", "breakInside"));
+    }
+
+    private static String style(String css, String property) {
+        return (String) browser.driver.executeScript(
+                "return getComputedStyle(document.querySelector(arguments[0]))[arguments[1]]", css, property);
+    }
+}
