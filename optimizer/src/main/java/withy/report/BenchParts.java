@@ -46,10 +46,10 @@ record BenchParts(BenchSheet bench, Reader reader) {
         }
         page.table(
                 new Columns()
-                        .word("part", 13)
+                        .word("part", 14)
                         .word("made", 27)
                         .word("bin", 11)
-                        .word("id", 27)
+                        .word("id", 26)
                         .number("expected", 11)
                         .number("measured", 11),
                 rows);
