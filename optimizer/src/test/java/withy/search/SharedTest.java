@@ -1,12 +1,14 @@
 package withy.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -25,6 +27,7 @@ import withy.rod.Build;
 import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Rulebook;
+import withy.search.planning.Slot;
 
 /** Questions that force or refuse parts stand on the ground of the one that does neither: what the parts leave as it is, they share. */
 class SharedTest {
@@ -185,5 +188,27 @@ class SharedTest {
         assertEquals(
                 new Search(catalog).solve(plain, Watch.NONE).score(),
                 search.solve(plain, Watch.NONE).score());
+    }
+
+    /** Neither a build found lately nor the engine brings a refused part back. */
+    @Test
+    void whatIsRefusedComesBackNowhere() {
+        Search search = new Search(catalog);
+        Build best = Objects.requireNonNull(search.solve(query, Watch.NONE).build());
+        for (Station station : List.of(Station.SEAT, Station.guide(1), Station.REAR_GRIP)) {
+            String id = Objects.requireNonNull(best.partAt(station));
+            Query without = query.refusing(Set.of(id));
+            Build any = Objects.requireNonNull(search.any(without, Watch.NONE).build());
+            assertFalse(any.partIds().contains(id), id);
+            Task refusing = SmallShop.task(catalog, without);
+            Unproven unproven = new Unproven(refusing, new Proof(refusing, Watch.NONE));
+            List<Slot> slots = unproven.problem(unproven.layouts(), Watch.NONE).slots();
+            assertTrue(slots.size() > 10, slots::toString);
+            assertTrue(
+                    slots.stream()
+                            .flatMap(slot -> slot.choices().stream())
+                            .noneMatch(choice -> choice.partId().equals(id)),
+                    id);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package withy.search;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -83,9 +84,9 @@ class TrainLeastTest {
         List<Consumables> threads = site.threads();
         for (int t = 0; t < each.length; t++) {
             Consumables with = threads.get(t);
-            long exact = stand.train(setting, new Fitter(setting, with, ground.tariff), with)
-                    .priced(k, 1)
-                    .best();
+            TrainGraph trains = stand.train(setting, new Fitter(setting, with, ground.tariff), with);
+            long exact = trains.priced(k, 1).best();
+            assertEquals(trains.priced(k, 1, null).best(), exact, () -> "of all groups, with no floors, " + k);
             if (!TrainGraph.none(exact)) {
                 int n = setting.guideCount();
                 long looks = k.perStyleCenti()
