@@ -1,7 +1,5 @@
 package withy.search;
 
-import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +13,6 @@ import withy.rod.Consumables;
 import withy.rod.Fitter;
 import withy.rod.Placed;
 import withy.rod.Setting;
-import withy.rod.Share;
 import withy.rod.Station;
 import withy.rules.Refusal;
 import withy.rules.Unit;
@@ -264,45 +261,10 @@ final class Stand {
     List<Option<ButtCap>> caps() {
         List<Option<ButtCap>> all = known.caps;
         if (all == null) {
-            all = new ArrayList<>();
-            List<Grip> last = lastGrips();
-            if (stations.optional(Station.BUTT_CAP) && ends.withoutCap() && closes(null, last)) {
-                all.add(new Option<>(null, 0, 0, Share.NONE, 0, 0));
-            }
-            BitSet on = shelf.capsOn(setting.shape());
-            for (int c = on.nextSetBit(0); c >= 0; c = on.nextSetBit(c + 1)) {
-                ButtCap cap = ground.caps.get(c);
-                if (ends.has(cap) && closes(cap, last)) {
-                    double from = -cap.addedMm();
-                    all.add(Work.option(ground, setting, Station.BUTT_CAP, cap, from, cap.addedMm(), fitter.cap(cap)));
-                }
-            }
+            all = new ButtCaps(this).all();
             known.caps = all;
         }
         return all;
-    }
-
-    /** A grip with a closed end and one with an open end, of those that may stand at the butt. */
-    private List<Grip> lastGrips() {
-        List<Grip> last = new ArrayList<>();
-        for (Cut cut : split ? shelf.butts : shelf.rears) {
-            if (last.isEmpty()
-                    || last.size() == 1
-                            && last.get(0).rearClosed() != cut.grip().rearClosed()) {
-                last.add(cut.grip());
-            }
-        }
-        return last;
-    }
-
-    private boolean closes(@Nullable ButtCap cap, List<Grip> last) {
-        for (Grip grip : last) {
-            ground.rules.onButtEnd(setting, cap, grip, refusal.reset());
-            if (!refusal.refused()) {
-                return true;
-            }
-        }
-        return false;
     }
 
     static long key(double mm) {
