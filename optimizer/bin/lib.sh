@@ -171,17 +171,28 @@ withy_archive_name() {
 }
 
 # Later calls take their classes from this archive, checked and laid out already; Withy runs without it too. It fits
-# the very jar it was made from.
+# the very jar it was made from. It holds what these calls load between them.
 withy_archive_classes() {
-    local root=$1 jar=$1/optimizer/target/withy-optimizer.jar archive limit=()
+    local root=$1 jar=$1/optimizer/target/withy-optimizer.jar archive limit=() brief=scenarios/kayak-estuary/brief.json
     archive=$(withy_archive_name "$root")
     [ ! "$archive" -nt "$jar" ] || return 0
     rm -f "$root"/optimizer/target/withy-*.jsa
     ! command -v timeout >/dev/null 2>&1 || limit=(timeout 60)
     (
         unset WITHY_CATALOG
-        cd "$root" && ${limit[@]+"${limit[@]}"} "$JAVA_HOME/bin/java" -XX:+UseSerialGC -XX:ArchiveClassesAtExit="$archive.new" \
-            -Dwithy.home="$root" -jar "$jar" demo
+        cd "$root" || exit
+        java() { ${limit[@]+"${limit[@]}"} "$JAVA_HOME/bin/java" -XX:+UseSerialGC "$@"; }
+        names() {
+            java -XX:TieredStopAtLevel=1 -XX:DumpLoadedClassList="$archive.one" -Dwithy.home="$root" -jar "$jar" "$@"
+            cat "$archive.one" >&3
+        }
+        exec 3>"$archive.names"
+        names demo
+        names propose "$brief" --catalog catalog-samples/wide
+        names whynot "$brief" --station seat --catalog catalog-samples/wide
+        awk '!seen[$0]++' "$archive.names" >"$archive.one"
+        java -Xshare:dump -XX:SharedClassListFile="$archive.one" -XX:SharedArchiveFile="$archive.new" -cp "$jar"
     ) >/dev/null 2>&1 </dev/null 9>&-
+    rm -f "$archive.one" "$archive.names"
     [ ! -f "$archive.new" ] || mv -f "$archive.new" "$archive"
 }
