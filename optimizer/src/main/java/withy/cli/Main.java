@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,30 +21,6 @@ import withy.shop.ShopFault;
         name = "withy",
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
-        subcommands = {
-            DemoCommand.class,
-            ProposeCommand.class,
-            MeasureCommand.class,
-            BendCommand.class,
-            BendTestCommand.class,
-            WhyNotCommand.class,
-            LighterCommand.class,
-            CheckCommand.class,
-            PartsCommand.class,
-            JobCommand.class,
-            OutCommand.class,
-            PlanCommand.class,
-            PaperCommand.class,
-            ServeCommand.class,
-            StockCommand.class,
-            WeighCommand.class,
-            BackupCommand.class,
-            RestoreCommand.class,
-            DoctorCommand.class,
-            SchemaCommand.class,
-            CompletionCommand.class,
-            ManCommand.class
-        },
         headerHeading = "Examples:%n"
                 + "  withy demo                                      the whole job on sample data%n"
                 + "  withy propose brief.json --catalog shop         three builds for a customer%n"
@@ -104,11 +81,18 @@ public final class Main implements Runnable {
         return commandLine(out, err, Surroundings.ofMachine(() -> false));
     }
 
-    static CommandLine commandLine(PrintWriter to, PrintWriter talk, Surroundings surroundings) {
+    static CommandLine commandLine(PrintWriter out, PrintWriter err, Surroundings surroundings) {
+        return commandLine(out, err, surroundings, Commands.ALL);
+    }
+
+    /** A command line that knows no other commands than these. */
+    static CommandLine commandLine(
+            PrintWriter to, PrintWriter talk, Surroundings surroundings, Map<String, Class<?>> commands) {
         PrintWriter out = PlainWriter.around(to);
         PrintWriter err = PlainWriter.around(talk);
-        return new CommandLine(new Main(surroundings))
-                .setOut(out)
+        CommandLine line = new CommandLine(new Main(surroundings));
+        commands.forEach(line::addSubcommand);
+        return line.setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExpandAtFiles(false)
@@ -158,7 +142,7 @@ public final class Main implements Runnable {
         PrintWriter err = new PrintWriter(new NarrowWriter(writer(System.err)), true);
         Interruption interruption = new Interruption();
         interruption.listen();
-        int exitCode = commandLine(out, err, Surroundings.ofMachine(interruption::asked))
+        int exitCode = commandLine(out, err, Surroundings.ofMachine(interruption::asked), Commands.of(args))
                 .execute(args);
         err.flush();
         boolean unwritten = out.checkError() && !outlet.leftByReader();

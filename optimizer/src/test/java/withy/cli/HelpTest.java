@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import picocli.CommandLine;
 
@@ -29,6 +32,33 @@ class HelpTest {
                             List.of(),
                             help.lines().filter(line -> line.length() > 80).toList());
                 }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aCommandByItselfIsAsAmongAll() {
+        CommandLine all = line(Commands.ALL);
+        return all.getSubcommands().entrySet().stream()
+                .map(entry -> DynamicTest.dynamicTest(entry.getKey(), () -> {
+                    assertEquals(
+                            entry.getKey(), entry.getValue().getCommandSpec().name());
+                    CommandLine alone = line(Commands.of(entry.getKey(), "--help"));
+                    assertEquals(
+                            entry.getValue().getUsageMessage(),
+                            alone.getSubcommands().get(entry.getKey()).getUsageMessage());
+                }));
+    }
+
+    @Test
+    void whatTellsOfOtherCommandsKnowsAll() {
+        for (String[] line : new String[][] {{}, {"--help"}, {"propos"}, {"man", "propose"}, {"completion"}}) {
+            assertEquals(Commands.ALL, Commands.of(line));
+        }
+        assertEquals(Set.of("propose"), Commands.of("propose", "brief.json").keySet());
+    }
+
+    private static CommandLine line(Map<String, Class<?>> commands) {
+        PrintWriter nowhere = new PrintWriter(new StringWriter());
+        return Main.commandLine(nowhere, nowhere, Surroundings.ofMachine(() -> false), commands);
     }
 
     private static Stream<CommandLine> commands(CommandLine parent) {
