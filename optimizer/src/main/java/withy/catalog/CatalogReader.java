@@ -1,10 +1,12 @@
 package withy.catalog;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -70,8 +72,8 @@ public final class CatalogReader {
         faults.addAll(ratesFaults.list());
         // Without rates the files are still read, so that their faults show too.
         Rates used = rates == null ? RatesFile.STAND_IN : rates;
-        for (PartKind kind : PartKind.values()) {
-            readKind(kind, used);
+        for (OneKind read : allKinds(used)) {
+            take(read);
         }
         if (rates != null) {
             checkHouse("houseFinish", rates.houseFinish(), PartKind.FINISH);
@@ -85,24 +87,61 @@ public final class CatalogReader {
         return new CatalogReading(catalog, faults, warnings);
     }
 
-    private void readKind(PartKind kind, Rates rates) throws IOException {
+    /**
+     * What a file holds, before its ids are compared with those of others.
+     *
+     * @param read parts and columns; null where the file is missing
+     */
+    private record OneKind(PartKind kind, FaultList faults, FaultList warnings, SheetReader.@Nullable Read read) {}
+
+    /** Every file by itself, some at a time, in the order of the kinds. */
+    private List<OneKind> allKinds(Rates rates) throws IOException {
+        try {
+            return Arrays.stream(PartKind.values())
+                    .parallel()
+                    .map(kind -> oneKind(kind, rates))
+                    .toList();
+        } catch (UncheckedIOException unreadable) {
+            throw unreadable.getCause();
+        }
+    }
+
+    private OneKind oneKind(PartKind kind, Rates rates) {
         FaultList kindFaults = new FaultList(kind.fileName());
         FaultList kindWarnings = new FaultList(kind.fileName());
         boolean needed = NEEDED.contains(kind);
-        String text = text(kind.fileName(), needed, kindFaults, needed ? kindFaults : kindWarnings);
-        if (text != null) {
-            SheetReader.Read read = new SheetReader(rates, kindFaults, kindWarnings).read(Sheet.of(kind), text);
-            headers.put(kind, read.header());
+        try {
+            String text = text(kind.fileName(), needed, kindFaults, needed ? kindFaults : kindWarnings);
+            SheetReader.Read read =
+                    text == null ? null : new SheetReader(rates, kindFaults, kindWarnings).read(Sheet.of(kind), text);
+            return new OneKind(kind, kindFaults, kindWarnings, read);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void take(OneKind one) {
+        SheetReader.Read read = one.read();
+        if (read != null) {
+            headers.put(one.kind(), read.header());
             for (SheetReader.Placed placed : read.parts()) {
-                keep(placed, kindFaults);
+                keep(placed, one.faults());
             }
-            if (needed && read.parts().isEmpty() && kindFaults.size() == 0) {
-                kindFaults.add(
-                        0, "", "", "holds no part", "at least one " + kind.word(), "the rows were lost on saving");
+            if (NEEDED.contains(one.kind())
+                    && read.parts().isEmpty()
+                    && one.faults().size() == 0) {
+                one.faults()
+                        .add(
+                                0,
+                                "",
+                                "",
+                                "holds no part",
+                                "at least one " + one.kind().word(),
+                                "the rows were lost on saving");
             }
         }
-        faults.addAll(kindFaults.list());
-        warnings.addAll(kindWarnings.list());
+        faults.addAll(one.faults().list());
+        warnings.addAll(one.warnings().list());
     }
 
     private void keep(SheetReader.Placed placed, FaultList kindFaults) {

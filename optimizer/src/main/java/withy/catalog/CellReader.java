@@ -81,6 +81,9 @@ final class CellReader {
     }
 
     private @Nullable Object word(Column<?> column, int line, String text) {
+        if (column.words().contains(text)) {
+            return text;
+        }
         String plain = text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
         if (column.words().contains(plain)) {
             return plain;

@@ -27,6 +27,8 @@ final class Numbers {
     private static final Pattern POINT_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d*)?");
     private static final Pattern COMMA_GROUPS = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d*)?");
 
+    private static final int MOST_SIGNS = 40;
+
     /** Places kept of a converted value: a millionth of a millimetre or gram. */
     private static final int PLACES = 6;
 
@@ -34,8 +36,12 @@ final class Numbers {
 
     /** The number, or null where the text is none or could mean two. */
     static @Nullable BigDecimal parse(String text, Mark mark) {
+        int decimals = decimals(text);
+        if (decimals >= 0 && decimals != 3) {
+            return new BigDecimal(text);
+        }
         String plain = normal(text);
-        if (plain.length() > 40) {
+        if (plain.length() > MOST_SIGNS) {
             return null;
         }
         boolean pointGroups = POINT_GROUPS.matcher(plain).matches();
@@ -73,6 +79,10 @@ final class Numbers {
 
     /** 1 for a cell that can only have a decimal comma, -1 for one that can only have a decimal point, 0 for any other. */
     static int evidence(String text) {
+        int decimals = decimals(text);
+        if (decimals >= 0 && decimals != 3) {
+            return decimals == 0 ? 0 : -1;
+        }
         String plain = normal(text);
         int comma = plain.lastIndexOf(',');
         int point = plain.lastIndexOf('.');
@@ -86,6 +96,24 @@ final class Numbers {
             return 0;
         }
         return comma > point ? 1 : -1;
+    }
+
+    /** Digits behind the point of a number that is nothing but digits and one point at most, as most cells are; -1 for any other text. */
+    private static int decimals(String text) {
+        int point = -1;
+        int length = text.length();
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if (c == '.' && point < 0) {
+                point = i;
+            } else if (c < '0' || c > '9') {
+                return -1;
+            }
+        }
+        if (length == 0 || length > MOST_SIGNS || point == 0 || point == length - 1) {
+            return -1;
+        }
+        return point < 0 ? 0 : length - 1 - point;
     }
 
     /** A value times the exact size of its unit, rounded half up to a millionth. */

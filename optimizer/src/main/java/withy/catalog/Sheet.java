@@ -9,16 +9,20 @@ import java.util.function.Function;
  *
  * @param kind the kind
  * @param type its record
- * @param own the columns beyond {@link FactColumns}
+ * @param columns every column in the order they are written, the facts of all kinds first; made from those beyond {@link FactColumns}
  * @param reader builds the part from a sound row
  */
-record Sheet<P extends Part>(PartKind kind, Class<P> type, List<Column<P>> own, Function<Row, P> reader) {
+record Sheet<P extends Part>(PartKind kind, Class<P> type, List<Column<P>> columns, Function<Row, P> reader) {
     Sheet {
-        own = List.copyOf(own);
+        columns = withFacts(kind, columns);
     }
 
-    /** Every column in the order they are written: the facts of all kinds first. */
-    List<Column<P>> columns() {
+    /** The columns beyond those of all kinds. */
+    List<Column<P>> own() {
+        return columns.subList(FactColumns.of(kind).size(), columns.size());
+    }
+
+    private static <P extends Part> List<Column<P>> withFacts(PartKind kind, List<Column<P>> own) {
         List<Column<P>> all = new ArrayList<>();
         for (Column<PartFacts> column : FactColumns.of(kind)) {
             all.add(new Column<>(
