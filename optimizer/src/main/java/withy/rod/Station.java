@@ -11,6 +11,15 @@ import org.jspecify.annotations.Nullable;
  * @param number 1 … n for guides (guide-1 is the stripper), 0 otherwise
  */
 public record Station(Place place, int number) implements Comparable<Station> {
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Station that && place == that.place && number == that.number;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * place.ordinal() + number;
+    }
 
     /** The places, from butt to tip. */
     public enum Place {

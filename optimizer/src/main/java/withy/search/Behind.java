@@ -143,6 +143,19 @@ final class Behind {
      * @param pairs what it is worth beside rear grips
      */
     record Rearward(long rearEnd, Joins joins, Neighbours.Pairs pairs) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Rearward that
+                    && rearEnd == that.rearEnd
+                    && joins.equals(that.joins)
+                    && pairs.equals(that.pairs);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * Long.hashCode(rearEnd) + joins.hashCode()) + pairs.hashCode();
+        }
+
         static Rearward of(Shelf shelf, SeatSet set) {
             return new Rearward(Stand.key(set.fromMm()), shelf.joins(set), shelf.neighbours.pairs(set.seat()));
         }

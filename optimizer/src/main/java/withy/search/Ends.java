@@ -35,6 +35,16 @@ final class Ends {
      * @param tipTopsMm what its tip-tops add, mm
      */
     record Group(Set<Double> capsMm, Set<Double> tipTopsMm) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Group that && capsMm.equals(that.capsMm) && tipTopsMm.equals(that.tipTopsMm);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * capsMm.hashCode() + tipTopsMm.hashCode();
+        }
+
         boolean withoutCap() {
             return capsMm.contains(NO_CAP_MM);
         }

@@ -56,7 +56,27 @@ final class ForeJoins {
     }
 
     /** All of a fore grip that what stands beside it depends upon. */
-    private record Trait(GripFace rear, double lengthMm, double frontOdMm, boolean finished, BitSet beside) {}
+    private record Trait(GripFace rear, double lengthMm, double frontOdMm, boolean finished, BitSet beside) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Trait that
+                    && Double.compare(lengthMm, that.lengthMm) == 0
+                    && Double.compare(frontOdMm, that.frontOdMm) == 0
+                    && finished == that.finished
+                    && rear.equals(that.rear)
+                    && beside.equals(that.beside);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31
+                            * (31
+                                            * (31 * (31 * rear.hashCode() + Double.hashCode(lengthMm))
+                                                    + Double.hashCode(frontOdMm))
+                                    + ((finished) ? 1 : 0))
+                    + beside.hashCode();
+        }
+    }
 
     /** All of a fore grip of the shelf that what stands beside it depends upon, by {@code equals}. */
     Object trait(int fore) {
@@ -67,7 +87,20 @@ final class ForeJoins {
     }
 
     /** What of a seat decides which fore grip goes on ahead of it, with the class of the ring between. */
-    private record Front(double odMm, String recess, int ring) {}
+    private record Front(double odMm, String recess, int ring) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Front that
+                    && Double.compare(odMm, that.odMm) == 0
+                    && ring == that.ring
+                    && recess.equals(that.recess);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * Double.hashCode(odMm) + recess.hashCode()) + ring;
+        }
+    }
 
     /** True where a fore grip stands ahead of a seat with a ring of the shelf, or none, between. */
     boolean goes(SeatSet set, int ring, int fore) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
 import withy.catalog.Decal;
@@ -33,7 +34,19 @@ final class FrontEnds {
     }
 
     /** A front end dressed with one thread. */
-    private record End(double frontMm, @Nullable Fitter fitter) {}
+    private record End(double frontMm, @Nullable Fitter fitter) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof End that
+                    && Double.compare(frontMm, that.frontMm) == 0
+                    && Objects.equals(fitter, that.fitter);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(frontMm) + Objects.hashCode(fitter);
+        }
+    }
 
     /** With one thread; without any, a number that holds for all where weight there is a burden. */
     long cost(@Nullable Fitter dress, double frontMm) {

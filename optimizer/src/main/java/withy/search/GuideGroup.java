@@ -14,7 +14,6 @@ import withy.brief.Brief.HandleForm;
 import withy.catalog.Blank;
 import withy.catalog.Guide;
 import withy.catalog.Part;
-import withy.catalog.RingMaterial;
 import withy.catalog.TipTop;
 import withy.rod.Placed;
 import withy.rod.Setting;
@@ -80,9 +79,9 @@ final class GuideGroup {
         tipRing = new int[tipTops.length];
         tipCostMilli = new long[tipTops.length];
         tipDepth = new int[tipTops.length];
-        Map<Ring, Guide> guideRings = new LinkedHashMap<>();
-        Map<Ring, TipTop> tipTopRings = new LinkedHashMap<>();
-        List<Ring> order = new ArrayList<>();
+        Map<RingTrait, Guide> guideRings = new LinkedHashMap<>();
+        Map<RingTrait, TipTop> tipTopRings = new LinkedHashMap<>();
+        List<RingTrait> order = new ArrayList<>();
         for (int g = 0; g < guides.length; g++) {
             ids.add(guides[g].id());
             massMg[g] = guides[g].massMg();
@@ -90,24 +89,24 @@ final class GuideGroup {
             footShape[g] = table.shapeOf(guides[g]);
             durabilityClass[g] = guides[g].facts().durabilityClass();
             costMilli[g] = ground.tariff.partMilli(guides[g], 1) + ground.tariff.workMilli(guides[g]);
-            ring[g] = index(order, Ring.of(guides[g]));
-            guideRings.putIfAbsent(Ring.of(guides[g]), guides[g]);
+            ring[g] = index(order, RingTrait.of(guides[g]));
+            guideRings.putIfAbsent(RingTrait.of(guides[g]), guides[g]);
         }
         fewestPieces = Arrays.stream(pieces).min().orElse(Integer.MAX_VALUE);
         rings = order.size();
         order.clear();
         for (int t = 0; t < tipTops.length; t++) {
-            tipRing[t] = index(order, Ring.of(tipTops[t]));
+            tipRing[t] = index(order, RingTrait.of(tipTops[t]));
             tipCostMilli[t] = ground.tariff.partMilli(tipTops[t], 1) + ground.tariff.workMilli(tipTops[t]);
             tipDepth[t] = table.depthOf(tipTops[t]);
-            tipTopRings.putIfAbsent(Ring.of(tipTops[t]), tipTops[t]);
+            tipTopRings.putIfAbsent(RingTrait.of(tipTops[t]), tipTops[t]);
         }
         tipRings = order.size();
         guideOfRing = guideRings.values().toArray(Guide[]::new);
         tipOfRing = tipTopRings.values().toArray(TipTop[]::new);
     }
 
-    private static int index(List<Ring> order, Ring ring) {
+    private static int index(List<RingTrait> order, RingTrait ring) {
         int known = order.indexOf(ring);
         if (known < 0) {
             order.add(ring);
@@ -279,16 +278,5 @@ final class GuideGroup {
         return Arrays.stream(parts)
                 .mapToLong(part -> ground.wishes.part(station, part, count))
                 .toArray();
-    }
-
-    /** What a rule between guides may look at: guides that agree in it are asked for one another. */
-    private record Ring(double size, String finish, RingMaterial material) {
-        static Ring of(Guide guide) {
-            return new Ring(guide.ringSize(), guide.frameFinish(), guide.ringMaterial());
-        }
-
-        static Ring of(TipTop tip) {
-            return new Ring(tip.ringSize(), tip.frameFinish(), tip.ringMaterial());
-        }
     }
 }

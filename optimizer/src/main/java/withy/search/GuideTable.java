@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.Guide;
 import withy.catalog.PartKind;
 import withy.catalog.TipTop;
@@ -62,7 +63,17 @@ final class GuideTable {
     }
 
     /** Feet of a guide. */
-    record Feet(int count, double lengthMm) {}
+    record Feet(int count, double lengthMm) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Feet that && count == that.count && Double.compare(lengthMm, that.lengthMm) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * count + Double.hashCode(lengthMm);
+        }
+    }
 
     /** Pieces there are of a guide; the largest number where more can be had in time. */
     int pieces(Guide guide) {

@@ -1,5 +1,6 @@
 package withy.search;
 
+import org.jspecify.annotations.Nullable;
 import withy.objectives.Scoring;
 import withy.rod.Share;
 
@@ -17,6 +18,34 @@ import withy.rod.Share;
  */
 record Linear(
         long perMg, long perMgMm, long perMgMm2, long perMilli, long perStyleCenti, long perMilliStep, long constant) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Linear that
+                && perMg == that.perMg
+                && perMgMm == that.perMgMm
+                && perMgMm2 == that.perMgMm2
+                && perMilli == that.perMilli
+                && perStyleCenti == that.perStyleCenti
+                && perMilliStep == that.perMilliStep
+                && constant == that.constant;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31
+                        * (31
+                                        * (31
+                                                        * (31
+                                                                        * (31
+                                                                                        * (31 * Long.hashCode(perMg)
+                                                                                                + Long.hashCode(
+                                                                                                        perMgMm))
+                                                                                + Long.hashCode(perMgMm2))
+                                                                + Long.hashCode(perMilli))
+                                                + Long.hashCode(perStyleCenti))
+                                + Long.hashCode(perMilliStep))
+                + Long.hashCode(constant);
+    }
 
     /** Cost of a share. */
     long of(Share s) {

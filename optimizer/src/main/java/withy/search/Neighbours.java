@@ -58,7 +58,17 @@ final class Neighbours {
     }
 
     /** What of a grip at the butt end a cap meets. */
-    private record ButtFace(double odMm, boolean closed) {}
+    private record ButtFace(double odMm, boolean closed) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof ButtFace that && Double.compare(odMm, that.odMm) == 0 && closed == that.closed;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(odMm) + ((closed) ? 1 : 0);
+        }
+    }
 
     /** Caps that go beside a grip at the butt end, as indexes into those that are open ({@link Ground#caps}); behind the last stands no cap. */
     BitSet caps(Grip grip) {

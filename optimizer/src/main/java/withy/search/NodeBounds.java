@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.rod.Layout;
 import withy.rod.Setting;
@@ -22,7 +23,17 @@ final class NodeBounds {
         this.bounds = task.bounds;
     }
 
-    private record FloorKey(Linear prices, int leastClass) {}
+    private record FloorKey(Linear prices, int leastClass) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof FloorKey that && leastClass == that.leastClass && prices.equals(that.prices);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * prices.hashCode() + leastClass;
+        }
+    }
 
     /**
      * A number no build of a node costs less than under some prices: cheap for a blank just opened, better once it is looked at.

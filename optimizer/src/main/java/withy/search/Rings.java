@@ -81,6 +81,18 @@ final class Rings {
 
     /** All of a ring that what stands beside it depends upon: how far it moves that, and its faces. */
     record Trait(double widthMm, double outerMm) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Trait that
+                    && Double.compare(widthMm, that.widthMm) == 0
+                    && Double.compare(outerMm, that.outerMm) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(widthMm) + Double.hashCode(outerMm);
+        }
+
         private static final Trait NONE = new Trait(0, 0);
 
         static Trait of(@Nullable Check ring) {

@@ -29,7 +29,7 @@ public final class Search implements Solver {
     private final Catalog catalog;
     private final Lately lately = new Lately();
     private final Map<String, BlankShape> shapes = new LinkedHashMap<>();
-    private final Map<Look, Style> styles = new LinkedHashMap<>();
+    private final Map<List<Object>, Style> styles = new LinkedHashMap<>();
 
     private final Grounds grounds = new Grounds();
 
@@ -195,7 +195,9 @@ public final class Search implements Solver {
     }
 
     private synchronized Style style(Query query) {
-        return styles.computeIfAbsent(query.brief().look(), look -> new Style(catalog, query.brief()));
+        Look look = query.brief().look();
+        List<Object> wished = List.of(look.theme(), look.likedMaterials(), look.likedColours());
+        return styles.computeIfAbsent(wished, any -> new Style(catalog, query.brief()));
     }
 
     static List<Integer> feet(double fromMm, double toMm, int grid) {

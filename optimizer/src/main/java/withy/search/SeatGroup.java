@@ -99,7 +99,17 @@ final class SeatGroup {
         return cheapest;
     }
 
-    private record Asked(Linear k, int leastClass) {}
+    private record Asked(Linear k, int leastClass) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Asked that && leastClass == that.leastClass && k.equals(that.k);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * k.hashCode() + leastClass;
+        }
+    }
 
     private long cheapestNow(Linear k, int leastClass) {
         List<Filling> worthIt = cheapestFillings(k);

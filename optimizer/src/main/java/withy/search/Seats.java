@@ -62,7 +62,19 @@ final class Seats {
     }
 
     /** Faces of a seat with a hood, mm. */
-    private record Faces(double rearMm, double frontMm) {}
+    private record Faces(double rearMm, double frontMm) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Faces that
+                    && Double.compare(rearMm, that.rearMm) == 0
+                    && Double.compare(frontMm, that.frontMm) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(rearMm) + Double.hashCode(frontMm);
+        }
+    }
 
     private List<SeatGroup> groups(ReelSeat seat, double from) {
         Map<Faces, List<SeatGroup.Hooded>> hoods = new LinkedHashMap<>();

@@ -19,11 +19,50 @@ final class Shared {
     private final Map<Stood, WeakReference<Stand>> stands = new HashMap<>();
     private final Map<Trained, WeakReference<TrainFloors>> trains = new HashMap<>();
 
-    private record Shelved(Stations handle, HandleForm form) {}
+    private record Shelved(Stations handle, HandleForm form) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Shelved that && form == that.form && handle.equals(that.handle);
+        }
 
-    private record Stood(Shelf shelf, String blankId, int footMm, String adhesiveId, Ends.Group ends) {}
+        @Override
+        public int hashCode() {
+            return 31 * handle.hashCode() + form.ordinal();
+        }
+    }
 
-    private record Trained(String blankId, Stations train, List<Ends.Group> ends) {}
+    private record Stood(Shelf shelf, String blankId, int footMm, String adhesiveId, Ends.Group ends) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Stood that
+                    && footMm == that.footMm
+                    && shelf.equals(that.shelf)
+                    && blankId.equals(that.blankId)
+                    && adhesiveId.equals(that.adhesiveId)
+                    && ends.equals(that.ends);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * (31 * (31 * shelf.hashCode() + blankId.hashCode()) + footMm) + adhesiveId.hashCode())
+                    + ends.hashCode();
+        }
+    }
+
+    private record Trained(String blankId, Stations train, List<Ends.Group> ends) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Trained that
+                    && blankId.equals(that.blankId)
+                    && train.equals(that.train)
+                    && ends.equals(that.ends);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * blankId.hashCode() + train.hashCode()) + ends.hashCode();
+        }
+    }
 
     /** What lies ready for the handle under one placing. */
     Shelf shelf(Stations handle, HandleForm form, Supplier<Shelf> made) {

@@ -168,7 +168,17 @@ final class Stand {
         return false;
     }
 
-    private record Asked(Linear k, int leastClass) {}
+    private record Asked(Linear k, int leastClass) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Asked that && leastClass == that.leastClass && k.equals(that.k);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * k.hashCode() + leastClass;
+        }
+    }
 
     /** The train that goes with one count of guides and one thread, made when first asked for. */
     TrainGraph train(Setting guides, Fitter fitter, Consumables with) {

@@ -26,6 +26,19 @@ import withy.rod.Station;
  * @param without parts that stand nowhere: the kind of each by its id
  */
 record Stations(Map<Station, Choice> given, Set<Station> empty, Map<String, PartKind> without) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Stations that
+                && given.equals(that.given)
+                && empty.equals(that.empty)
+                && without.equals(that.without);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * given.hashCode() + empty.hashCode()) + without.hashCode();
+    }
+
     /** Kinds of which one part more or less changes nothing of what is worked out of the others. */
     private static final Set<PartKind> LOOSE =
             EnumSet.of(PartKind.BLANK, PartKind.REEL_SEAT, PartKind.GRIP, PartKind.GUIDE);

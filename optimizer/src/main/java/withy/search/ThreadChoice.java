@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Blank;
 import withy.catalog.WrapThread;
@@ -25,9 +26,32 @@ final class ThreadChoice {
     }
 
     /** Blanks of one standing are dressed alike. */
-    private record Asked(Object blank, Stations stations, boolean everyThread) {}
+    private record Asked(Object blank, Stations stations, boolean everyThread) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Asked that
+                    && everyThread == that.everyThread
+                    && blank.equals(that.blank)
+                    && stations.equals(that.stations);
+        }
 
-    private record Beside(Object blank, List<String> threads) {}
+        @Override
+        public int hashCode() {
+            return 31 * (31 * blank.hashCode() + stations.hashCode()) + ((everyThread) ? 1 : 0);
+        }
+    }
+
+    private record Beside(Object blank, List<String> threads) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Beside that && blank.equals(that.blank) && threads.equals(that.threads);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * blank.hashCode() + threads.hashCode();
+        }
+    }
 
     /**
      * The threads that may be used, likeliest first.

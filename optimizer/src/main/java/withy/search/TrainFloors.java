@@ -34,9 +34,32 @@ final class TrainFloors {
     }
 
     /** A count of guides with the reel in one stretch ({@link Spacings#stretch}). */
-    private record Where(int count, int stretch) {}
+    private record Where(int count, int stretch) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Where that && count == that.count && stretch == that.stretch;
+        }
 
-    private record Key(Where where, int leastClass, Linear prices) {}
+        @Override
+        public int hashCode() {
+            return 31 * count + stretch;
+        }
+    }
+
+    private record Key(Where where, int leastClass, Linear prices) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Key that
+                    && leastClass == that.leastClass
+                    && where.equals(that.where)
+                    && prices.equals(that.prices);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * where.hashCode() + leastClass) + prices.hashCode();
+        }
+    }
 
     /** The floors for one count of guides, one a thread worth looking at. */
     long[] of(int count, int leastClass, Linear k) {
