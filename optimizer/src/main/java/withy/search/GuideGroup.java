@@ -150,9 +150,18 @@ final class GuideGroup {
     int[] unbeaten(Setting any, int[] of) {
         long[] style = styles(any);
         long[] wished = missed(any.guideCount());
-        return Arrays.stream(of)
-                .filter(g -> Arrays.stream(of).noneMatch(other -> beats(other, g, style, wished)))
-                .toArray();
+        int[] unbeaten = new int[of.length];
+        int n = 0;
+        for (int one : of) {
+            boolean stands = true;
+            for (int i = 0; i < of.length && stands; i++) {
+                stands = ring[of[i]] != ring[one] || !beats(of[i], one, style, wished);
+            }
+            if (stands) {
+                unbeaten[n++] = one;
+            }
+        }
+        return Arrays.copyOf(unbeaten, n);
     }
 
     private boolean beats(int one, int other, long[] style, long[] wished) {
@@ -160,9 +169,9 @@ final class GuideGroup {
         return one != other && asGood && (one < other || !asGood(other, one, style, wished));
     }
 
+    /** Of guides of one ring. */
     private boolean asGood(int one, int other, long[] style, long[] wished) {
-        return ring[one] == ring[other]
-                && massMg[one] <= massMg[other]
+        return massMg[one] <= massMg[other]
                 && costMilli[one] <= costMilli[other]
                 && durabilityClass[one] >= durabilityClass[other]
                 && guides[one].feet() <= guides[other].feet()
@@ -253,7 +262,12 @@ final class GuideGroup {
 
     /** Style points of each tip-top. */
     long[] tipStyles(Setting any) {
-        return tipStyles.computeIfAbsent(any.guideCount(), count -> styles(any, Station.TIP_TOP, tipTops));
+        long[] known = tipStyles.get(any.guideCount());
+        if (known == null) {
+            known = styles(any, Station.TIP_TOP, tipTops);
+            tipStyles.put(any.guideCount(), known);
+        }
+        return known;
     }
 
     private long[] styles(Setting any, Station station, Part[] parts) {

@@ -72,18 +72,26 @@ final class Neighbours {
 
     /** Caps that go beside a grip at the butt end, as indexes into those that are open ({@link Ground#caps}); behind the last stands no cap. */
     BitSet caps(Grip grip) {
-        return caps.computeIfAbsent(new ButtFace(grip.rearOdMm(), grip.rearClosed()), any -> {
-            BitSet may = new BitSet();
-            Face rear = Seams.rearOf(shelf.split ? Station.BUTT_GRIP : Station.REAR_GRIP, grip);
-            for (int c = 0; c < ground.caps.size() && !(ground.handleRule && grip.rearClosed()); c++) {
-                Face cap = Seams.of(ground.caps.get(c));
-                ground.rules.onNeighbours(ground.anySetting(), cap, rear, refusal.reset());
-                may.set(c, !refusal.refused());
-            }
-            boolean bare = grip.rearClosed() || !ground.handleRule;
-            may.set(ground.caps.size(), shelf.stations.optional(Station.BUTT_CAP) && bare);
-            return may;
-        });
+        ButtFace face = new ButtFace(grip.rearOdMm(), grip.rearClosed());
+        BitSet known = caps.get(face);
+        if (known == null) {
+            known = capsNow(grip);
+            caps.put(face, known);
+        }
+        return known;
+    }
+
+    private BitSet capsNow(Grip grip) {
+        BitSet may = new BitSet();
+        Face rear = Seams.rearOf(shelf.split ? Station.BUTT_GRIP : Station.REAR_GRIP, grip);
+        for (int c = 0; c < ground.caps.size() && !(ground.handleRule && grip.rearClosed()); c++) {
+            Face cap = Seams.of(ground.caps.get(c));
+            ground.rules.onNeighbours(ground.anySetting(), cap, rear, refusal.reset());
+            may.set(c, !refusal.refused());
+        }
+        boolean bare = grip.rearClosed() || !ground.handleRule;
+        may.set(ground.caps.size(), shelf.stations.optional(Station.BUTT_CAP) && bare);
+        return may;
     }
 
     /** The sets that {@link #caps} gives for the grips of the shelf that may stand at the butt end, each once. */
