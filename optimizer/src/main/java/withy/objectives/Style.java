@@ -92,18 +92,17 @@ public final class Style {
 
     /** Points of one part at its station on a blank: what it is itself, and how it stands to the blank. */
     public long part(Blank blank, HandleForm form, Station station, Part part, int guideCount) {
-        double suit = suit(part);
         return switch (station.place()) {
-            case BLANK -> Math.round(BLANK * suit);
-            case SEAT -> Math.round(SEAT * suit) + Math.round(BLANK_SEAT * together(blank, part));
-            case REAR_GRIP -> Math.round((REAR_GRIP + (form == HandleForm.FULL ? BUTT_GRIP : 0)) * suit);
-            case BUTT_GRIP -> Math.round(BUTT_GRIP * suit);
-            case BUTT_CAP -> Math.round(CAP * suit);
-            case REAR_CHECK -> Math.round(REAR_CHECK * suit);
-            case WINDING_CHECK -> Math.round(WINDING_CHECK * suit);
-            case GUIDE -> (long) Math.floor((double) GUIDES / guideCount * suit);
-            case TIP_TOP -> Math.round(TIP_TOP * suit);
-            case THREAD -> Math.round(THREAD * suit) + Math.round(BLANK_THREAD * together(blank, part));
+            case BLANK -> Math.round(BLANK * suit(part));
+            case SEAT -> Math.round(SEAT * suit(part)) + Math.round(BLANK_SEAT * together(blank, part));
+            case REAR_GRIP -> Math.round((REAR_GRIP + (form == HandleForm.FULL ? BUTT_GRIP : 0)) * suit(part));
+            case BUTT_GRIP -> Math.round(BUTT_GRIP * suit(part));
+            case BUTT_CAP -> Math.round(CAP * suit(part));
+            case REAR_CHECK -> Math.round(REAR_CHECK * suit(part));
+            case WINDING_CHECK -> Math.round(WINDING_CHECK * suit(part));
+            case GUIDE -> (long) Math.floor((double) GUIDES / guideCount * suit(part));
+            case TIP_TOP -> Math.round(TIP_TOP * suit(part));
+            case THREAD -> Math.round(THREAD * suit(part)) + Math.round(BLANK_THREAD * together(blank, part));
             case HOOD, SEAT_ARBORS, FORE_CHECK, FORE_GRIP, KEEPER, FINISH, ADHESIVE, DECAL -> 0;
         };
     }

@@ -58,10 +58,10 @@ final class GuideGroup {
     private final Map<Integer, int[]> worthIt = new HashMap<>();
     private final Map<Integer, long[]> styles = new HashMap<>();
     private final Map<Integer, long[]> missed = new HashMap<>();
-    private final Map<Integer, long[]> tipStyles = new HashMap<>();
     private final Map<Integer, long[]> tipMissed = new HashMap<>();
     private final Map<String, int[]> tipsOn = new HashMap<>();
     private boolean @Nullable [][] tipFollows;
+    private long @Nullable [] tipStyles;
     private @Nullable Ending ending;
 
     GuideGroup(GuideTable table, Ground ground, List<Guide> members, List<TipTop> tips) {
@@ -260,12 +260,12 @@ final class GuideGroup {
         return styles.computeIfAbsent(any.guideCount(), count -> styles(any, Station.guide(1), guides));
     }
 
-    /** Style points of each tip-top. */
+    /** Style points of each tip-top, the same whatever the number of guides. */
     long[] tipStyles(Setting any) {
-        long[] known = tipStyles.get(any.guideCount());
+        long[] known = tipStyles;
         if (known == null) {
             known = styles(any, Station.TIP_TOP, tipTops);
-            tipStyles.put(any.guideCount(), known);
+            tipStyles = known;
         }
         return known;
     }

@@ -96,11 +96,11 @@ final class SeatFloors {
         if (ground.boreRuled && seat.boreMm() < thin - 0.01) {
             return TrainGraph.NONE;
         }
-        long style = on.style(seat) + shelf.neighbours.pairs(seat).most();
         long own = parts(place, leastClass);
         if (TrainGraph.none(own)) {
             return own;
         }
+        long style = on.style(seat) + shelf.neighbours.pairs(seat).most();
         // what fills a seat lies around its middle
         double c = k.perMgAt((rear + front) / 2, armMm);
         long seatWished = k.perMilliStep() * ground.wishes.seat(seat) + list.missed(seat, Station.SEAT);
