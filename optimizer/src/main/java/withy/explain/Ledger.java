@@ -124,8 +124,8 @@ public final class Ledger {
         List<String> better = new ArrayList<>(first);
         ranked.forEach(t -> (t.better() ? better : worse).add(t.plain()));
         if (found != null) {
-            Missed.of(found.rod(), build.rod()).forEach(wish -> worse.add(wish.loss()));
-            Missed.of(build.rod(), found.rod()).forEach(wish -> better.add(wish.with()));
+            worse.addAll(Missed.losses(Missed.of(found.rod(), build.rod())));
+            better.addAll(Missed.with(Missed.of(build.rod(), found.rod())));
         }
         if (worse.isEmpty() && better.isEmpty()) {
             return Phrases.of("whynot.same");

@@ -16,18 +16,65 @@ import withy.rod.Station;
  *
  * @param field field of the brief
  * @param words as said on the phone
- * @param loss what a rod is that misses it: "without a hook keeper, …", "with a fore grip, …"
+ * @param spare what a rod that misses it has and would be nicer without; null where it lacks something
  */
-public record Missed(String field, String words, String loss) {
+public record Missed(String field, String words, @Nullable String spare) {
 
-    /** What a rod has that meets it. */
-    String gain() {
-        return Phrases.of("whynot.meets", words);
+    /** What a rod is that misses them, at most two things: "without a hook keeper or a trigger, …", "with a fore grip, …". */
+    static List<String> losses(List<Missed> wishes) {
+        return losses(wishes, "");
+    }
+
+    /**
+     * The same of a rod that is told of by a part of its own.
+     *
+     * @param own the part's name; it is not named again
+     */
+    static List<String> losses(List<Missed> wishes, String own) {
+        List<String> lacking = new ArrayList<>();
+        List<String> spare = new ArrayList<>();
+        boolean itself = false;
+        for (Missed wish : wishes) {
+            if (wish.spare == null) {
+                lacking.add(wish.words);
+            } else if (wish.spare.equals(own)) {
+                itself = true;
+            } else {
+                spare.add(wish.spare);
+            }
+        }
+        List<String> losses = new ArrayList<>();
+        if (!lacking.isEmpty()) {
+            losses.add(nice("whynot.misses", lacking, Phrases.either(lacking)));
+        }
+        if (!spare.isEmpty()) {
+            losses.add(Phrases.of("whynot.misses.not", Phrases.list(spare)));
+        }
+        if (itself) {
+            losses.add(Phrases.of("whynot.misses.own"));
+        }
+        return losses;
+    }
+
+    /** What a rod has that meets them: one thing to say, or none. */
+    static List<String> gains(List<Missed> wishes) {
+        return met("whynot.meets", wishes);
     }
 
     /** The same beside what a rod is: "with a hook keeper, …". */
-    String with() {
-        return Phrases.of("whynot.meets.with", words);
+    static List<String> with(List<Missed> wishes) {
+        return met("whynot.meets.with", wishes);
+    }
+
+    private static List<String> met(String key, List<Missed> wishes) {
+        List<String> words = wishes.stream().map(Missed::words).toList();
+        return words.isEmpty() ? List.of() : List.of(nice(key, words, Phrases.list(words)));
+    }
+
+    /** That it would be nice is said once of all of them. */
+    private static String nice(String key, List<String> words, String joined) {
+        String many = words.size() == 1 ? "whynot.nice" : words.size() == 2 ? "whynot.nice.both" : "whynot.nice.all";
+        return Phrases.of(key, joined, Phrases.of(many));
     }
 
     /** All of a rod, in the order of the brief. */
@@ -62,9 +109,8 @@ public record Missed(String field, String words, String loss) {
 
     private static <T> void wish(List<Missed> list, String field, @Nullable Wish<T> wish, T actual) {
         if (wish != null && !wish.hard() && !wish.value().equals(actual)) {
-            String words = words(field, wish.value());
             boolean without = wish.value().equals(false);
-            list.add(new Missed(field, words, without ? unwanted(words(field, true)) : lacking(words)));
+            list.add(new Missed(field, words(field, wish.value()), without ? words(field, true) : null));
         }
     }
 
@@ -72,20 +118,11 @@ public record Missed(String field, String words, String loss) {
         if (!wish.hard() && rod.build().partIds().contains(wish.partId()) == bad) {
             Part part = rod.setting().catalog().find(wish.partId());
             String name = part == null ? wish.partId() : part.facts().name();
-            String words = Phrases.of("demand." + field, name);
-            list.add(new Missed(field, words, bad ? unwanted(name) : lacking(words)));
+            list.add(new Missed(field, Phrases.of("demand." + field, name), bad ? name : null));
         }
     }
 
     private static String words(String field, Object value) {
         return Phrases.of("demand." + field + "." + HandleDemands.word(value));
-    }
-
-    private static String lacking(String words) {
-        return Phrases.of("whynot.misses", words);
-    }
-
-    private static String unwanted(String words) {
-        return Phrases.of("whynot.misses.not", words);
     }
 }

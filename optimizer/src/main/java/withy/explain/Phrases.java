@@ -46,12 +46,20 @@ public final class Phrases {
 
     /** Words joined as in speech: "a", "a and b", "a, b and c"; "a, as it is, and b" where one has a comma of its own. */
     public static String list(List<String> words) {
+        boolean comma = words.stream().limit(Math.max(0, words.size() - 1)).anyMatch(word -> word.contains(","));
+        return joined(comma ? "list.and.comma" : "list.and", words);
+    }
+
+    /** Words of which none is there, joined as in speech: "a", "a or b", "a, b or c". */
+    public static String either(List<String> words) {
+        return joined("list.or", words);
+    }
+
+    private static String joined(String key, List<String> words) {
         if (words.size() < 2) {
             return words.isEmpty() ? "" : words.get(0);
         }
-        String most = String.join(", ", words.subList(0, words.size() - 1));
-        boolean comma = words.subList(0, words.size() - 1).stream().anyMatch(word -> word.contains(","));
-        return of(comma ? "list.and.comma" : "list.and", most, words.get(words.size() - 1));
+        return of(key, String.join(", ", words.subList(0, words.size() - 1)), words.get(words.size() - 1));
     }
 
     /**

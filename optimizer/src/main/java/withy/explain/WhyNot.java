@@ -151,7 +151,7 @@ public final class WhyNot {
         ranked.sort(Comparator.comparingDouble(t -> -inquiry.brief().priority(t.objective())));
         List<String> losses = new ArrayList<>();
         ranked.stream().filter(t -> !t.better() && t.noticeable()).forEach(t -> losses.add(t.plain()));
-        wishes.missed.forEach(wish -> losses.add(wish.loss()));
+        losses.addAll(Missed.losses(wishes.missed, names));
         List<String> small = new ArrayList<>();
         ranked.stream().filter(t -> !t.better() && !t.noticeable()).forEach(t -> small.add(t.plain()));
         List<String> gains = new ArrayList<>();
@@ -160,7 +160,7 @@ public final class WhyNot {
         if (!gains.isEmpty()) {
             said.add(Phrases.of("whynot.is", Phrases.list(gains)));
         }
-        wishes.met.forEach(wish -> said.add(wish.gain()));
+        said.addAll(Missed.gains(wishes.met));
         if (losses.isEmpty() && !small.isEmpty()) {
             return Phrases.of("whynot.loses.small", names, Phrases.list(said), Phrases.list(small));
         }
@@ -180,7 +180,7 @@ public final class WhyNot {
     private static String gained(List<TradeOff> gains, List<Missed> unmet) {
         List<String> words = new ArrayList<>();
         gains.stream().filter(TradeOff::noticeable).forEach(t -> words.add(t.plain()));
-        unmet.forEach(wish -> words.add(wish.gain()));
+        words.addAll(Missed.gains(unmet));
         if (!words.isEmpty()) {
             return Phrases.list(words);
         }

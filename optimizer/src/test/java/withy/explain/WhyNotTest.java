@@ -198,9 +198,7 @@ class WhyNotTest {
         Finding finding = compared(alone, "seat-light", Outcome.LOSES);
         assertEquals(
                 List.of("refused"), finding.missed().stream().map(Missed::field).toList());
-        assertTrue(
-                finding.sentence().contains("with Tarn seat-light, which it would be nicer without"),
-                finding.sentence());
+        assertTrue(finding.sentence().contains(" and one that would be nicer without it."), finding.sentence());
         assertEquals(List.of(), finding.met());
         assertTrue(finding.grounds().contains(Evidence.wish("refused")));
         assertTrue(best(nice, "").holds("keeper"), "the wish is worth a keeper");
@@ -225,6 +223,45 @@ class WhyNotTest {
         assertTrue(
                 gilded.sentence().endsWith("In return it has the Tarn cap-gilded, which would be nice."),
                 gilded.sentence());
+    }
+
+    /** Of several wishes it is said once that they would be nice. */
+    @Test
+    void severalNiceWishesAreToldTogether() {
+        String missed = together("insisted", 0.5, "seat", "blank");
+        assertTrue(
+                missed.contains(
+                        "dearer and without the Tarn seat or the Tarn blank, which would both be nice. In return"),
+                missed);
+        String met = together("insisted", 0.1, "seat-light", "blank-light");
+        assertTrue(
+                met.contains(" and has the Tarn seat-light and the Tarn blank-light, which would both be nice."), met);
+        String spared = together("refused", 0.5, "seat-light", "blank-light");
+        assertTrue(
+                spared.contains(
+                        "dearer and with Tarn seat-light and Tarn blank-light, which it would be nicer without."),
+                spared);
+        List<Missed> three = List.of(
+                new Missed("insisted", "the cap", null),
+                new Missed("handle.keeper", "a hook keeper", null),
+                new Missed("handle.trigger", "no trigger", "a trigger"),
+                new Missed("insisted", "the seat", null));
+        assertEquals(
+                List.of(
+                        "without the cap, a hook keeper or the seat, which would all be nice",
+                        "with a trigger, which it would be nicer without"),
+                Missed.losses(three));
+        assertEquals(
+                List.of("has the cap, a hook keeper, no trigger and the seat, which would all be nice"),
+                Missed.gains(three));
+    }
+
+    private static String together(String field, double steps, String... wished) {
+        List<PartWish> wishes = List.of(wished).stream()
+                .map(id -> new PartWish(id, false, steps))
+                .toList();
+        return WhyNot.of(SHOP.inquiry(Changed.with(BRIEF, field, wishes)), Set.of("seat-light", "blank-light"))
+                .sentence();
     }
 
     /** What the shop pays more is a third dearer to the customer (10 % and 20 %, together 1.32): 70 EUR are 92.40. Losses first, by what is ranked first. */
@@ -288,7 +325,7 @@ class WhyNotTest {
         Finding finding = why(both, "cap-twin");
         assertEquals(Outcome.LOSES, finding.outcome(), finding.sentence());
         assertEquals(
-                "Tarn cap-twin: it can be built in, but the best rod with it is with Tarn cap-twin, which it would be nicer without."
+                "Tarn cap-twin: it can be built in, but the best rod with it is one that would be nicer without it."
                         + " In return it has no Tarn cap, which would be nice.",
                 finding.sentence());
     }
