@@ -39,9 +39,11 @@ public final class Phrases {
         return key.startsWith(GUIDE) ? of("bend.guide", key.substring(GUIDE.length())) : of("station." + key);
     }
 
-    /** Stations of one kind that follow each other, first to last: "guide 4–6". */
+    /** Stations of one kind that follow each other, first to last: "guides 4 to 6". */
     public static String stations(String first, String last) {
-        return station(first) + (first.equals(last) ? "" : "–" + last.substring(GUIDE.length()));
+        return first.equals(last)
+                ? station(first)
+                : of("bend.guides", first.substring(GUIDE.length()), last.substring(GUIDE.length()));
     }
 
     /** Words joined as in speech: "a", "a and b", "a, b and c"; "a, as it is, and b" where one has a comma of its own. */
@@ -102,8 +104,12 @@ public final class Phrases {
 
     /** A sentence as it goes on after a colon; one that begins with a name keeps its first letter. */
     public static String clause(String sentence) {
-        String the = of("clause.the");
-        return sentence.startsWith(sentence(the)) ? the + sentence.substring(the.length()) : sentence;
+        for (String article : List.of(of("clause.the"), of("clause.a"))) {
+            if (sentence.startsWith(sentence(article))) {
+                return article + sentence.substring(article.length());
+            }
+        }
+        return sentence;
     }
 
     /** The first letter as at the start of a sentence. */

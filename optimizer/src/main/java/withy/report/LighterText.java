@@ -65,8 +65,9 @@ public final class LighterText {
         }
     }
 
+    /** Of a single step all is told before: it leads to the lightest. */
     private void curve(List<PointLine> curve) {
-        if (curve.size() < 2) {
+        if (curve.size() < 3) {
             return;
         }
         page.heading(Phrases.of("text.lighter.curve"));

@@ -152,8 +152,8 @@ public final class WhyNotText {
 
     private static void nearest(Page page, ConflictLine conflict) {
         if (conflict.breaks() != null) {
-            String key = conflict.wishes().size() == 1 ? "text.conflict.nearest" : "text.conflict.nearest.more";
-            page.paragraph("  ", Phrases.of(key, conflict.breaks().sentence()));
+            String clause = Phrases.clause(conflict.breaks().sentence());
+            page.paragraph("  ", Phrases.of("text.conflict.nearest", clause));
         }
     }
 }

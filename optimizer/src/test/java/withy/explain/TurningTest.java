@@ -141,7 +141,7 @@ class TurningTest {
         assertFalse(Phrases.station("guide-3").contains("-"), Phrases.station("guide-3"));
         assertTrue(Phrases.station("guide-3").endsWith("3"), Phrases.station("guide-3"));
         assertEquals(Phrases.station("guide-4"), Phrases.stations("guide-4", "guide-4"));
-        assertEquals(Phrases.station("guide-4") + "–6", Phrases.stations("guide-4", "guide-6"));
+        assertEquals("guides 4 to 6", Phrases.stations("guide-4", "guide-6"));
     }
 
     @Test

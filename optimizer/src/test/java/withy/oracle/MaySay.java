@@ -69,7 +69,8 @@ final class MaySay {
         for (String name : names) {
             bare = bare.replace(name, "#");
         }
-        bare = bare.replaceAll("Guide \\d+(–\\d+)?", "").replaceAll("from class \\d|class \\d asks|of size \\d+", "");
+        bare = bare.replaceAll("Guides? \\d+( to \\d+)?", "")
+                .replaceAll("from class \\d|class \\d asks|of size \\d+", "");
         Matcher matcher = NUMBER.matcher(bare);
         while (matcher.find()) {
             numbers++;

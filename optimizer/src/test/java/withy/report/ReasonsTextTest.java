@@ -108,9 +108,8 @@ class ReasonsTextTest {
     void partsRefusedAlikeAreToldTogether() {
         assertEquals(
                 List.of(
-                        "· Fen 7 and Fen 70: each is of class 2; class 4 is asked for.",
-                        "· Reed 1 and Reed 2: the foot of 56 mm is too short for each, which clamps from 60 mm.",
-                        "· The foot of 56 mm is too short for Reed 3, which clamps from 66 mm."),
+                        "· Fen 7 and 70: each is of class 2; class 4 is asked for.",
+                        "· Reed 1, 2 and 3: the foot of 56 mm is too short for each, which clamps from 60 or 66 mm."),
                 drawer(
                         out("Fen 7", "Fen 7 is of class 2; class 4 is asked for."),
                         out("Reed 1", "The foot of 56 mm is too short for Reed 1, which clamps from 60 mm."),
@@ -124,13 +123,75 @@ class ReasonsTextTest {
     void whatPartsMeasureIsToldFromTheLeastToTheMost() {
         assertEquals(
                 List.of(
-                        "· Fen D8, Fen D12 and Fen D10: the ring of each is only 9.3 to 20.2 % of the spool; 30 % is the least.",
+                        "· Fen D8, D10 and D12: the ring of each is only 9.3 to 20.2 % of the spool; 30 % is the least.",
                         "· The ring of Fen D6 is only 5 % of the one before it; 40 % is the least."),
                 drawer(
                         out("Fen D8", "The ring of Fen D8 is only 9.3 % of the spool; 30 % is the least."),
                         out("Fen D12", "The ring of Fen D12 is only 20.2 % of the spool; 30 % is the least."),
                         out("Fen D6", "The ring of Fen D6 is only 5 % of the one before it; 40 % is the least."),
                         out("Fen D10", "The ring of Fen D10 is only 16.7 % of the spool; 30 % is the least.")));
+    }
+
+    /** Every limit, every size and every miss of its own kind; what none of them does is said of none. */
+    @Test
+    void partsOfOneKindAreToldAsOne() {
+        assertEquals(
+                List.of(
+                        "· Fen Check 9 and 10.5: each is loose on the blank with 0.9 to 2.4 mm to spare; 0.5 mm is the most.",
+                        "· Fen Soft Check 14, 16 and 18, and Reed Ring: none grips the blank: the bore is 101 to 120 % of the"
+                                + " width there; 100 % is the most.",
+                        "· Fen H7, H10 and S8: each has a larger ring than Fen S6 before it: size 7 to 10 after 6.",
+                        "· Fen Surf 20 and Fen Short 20: none will stretch over the butt.",
+                        "· Mere 4, 6, 8, 10 and 12: the heaviest lure of 24 g is too heavy for each, rated up to 4 to 20 g."),
+                drawer(
+                        out(
+                                "Fen Check 10.5",
+                                "Fen Check 10.5 is loose on the blank with 2.4 mm to spare; 0.5 mm is the most."),
+                        out(
+                                "Fen Check 9",
+                                "Fen Check 9 is loose on the blank with 0.9 mm to spare; 0.5 mm is the most."),
+                        loose("Fen Soft Check 16", "110"),
+                        loose("Reed Ring", "101"),
+                        loose("Fen Soft Check 14", "104.5"),
+                        loose("Fen Soft Check 18", "120"),
+                        larger("S8", 8),
+                        larger("H10", 10),
+                        larger("H7", 7),
+                        out("Fen Surf 20", "Fen Surf 20 will not stretch over the butt."),
+                        out("Fen Short 20", "Fen Short 20 will not stretch over the butt."),
+                        light("Mere 4", 4),
+                        light("Mere 6", 8),
+                        light("Mere 8", 12),
+                        light("Mere 10", 16),
+                        light("Mere 12", 20)));
+    }
+
+    private static DrawerAnswer.DrawerLine loose(String name, String percent) {
+        return out(
+                name,
+                name + " does not grip the blank: its bore is " + percent
+                        + " % of the width there; 100 % is the most.");
+    }
+
+    private static DrawerAnswer.DrawerLine larger(String ring, int size) {
+        return out(
+                "Fen " + ring, "Fen " + ring + " has a larger ring than Fen S6 before it: size " + size + " after 6.");
+    }
+
+    private static DrawerAnswer.DrawerLine light(String name, int most) {
+        return out(name, "The heaviest lure of 24 g is too heavy for " + name + ", rated up to " + most + " g.");
+    }
+
+    /** Only a seat and a blank bring more than themselves. */
+    @Test
+    void whatComesWithAPartIsToldWhereItDoes() {
+        assertTrue(titled("seat").contains("Each with the hood and arbors that go with it, all else as it is."));
+        assertTrue(titled("blank").contains("Each with the best rod on it."));
+        assertTrue(titled("buttCap").contains("Each with all else as it is.\n"));
+    }
+
+    private static String titled(String station) {
+        return DrawerText.of(new DrawerAnswer(1, "", BRIEF, station, build("One"), List.of(), false));
     }
 
     /** Where the rule says nothing of the part, the part is named before it; a name keeps its first letter. */
@@ -140,7 +201,7 @@ class ReasonsTextTest {
         assertEquals(
                 List.of(
                         "· left empty: the price of 460.02 EUR is above the budget of 460.00 EUR.",
-                        "· Fen 7 and Fen 8: each and Reed 3 differ in frame finish.",
+                        "· Fen 7 and 8: each differs from Reed 3 in frame finish.",
                         "· Reed 3 and Fen 9 have rings of different material."),
                 drawer(
                         out("left empty", price),
