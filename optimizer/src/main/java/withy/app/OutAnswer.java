@@ -1,6 +1,7 @@
 package withy.app;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Rod;
 
@@ -117,6 +118,13 @@ public record OutAnswer(
             BuildFile build) {
         public RungLine {
             swaps = List.copyOf(swaps);
+        }
+
+        /** What is changed into what, by ids: two rungs of one job that tell the same lead to the same rod. */
+        public String mark() {
+            return swaps.stream()
+                    .map(swap -> String.join("+", swap.stations()) + " " + swap.from() + " " + swap.to())
+                    .collect(Collectors.joining(", "));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
@@ -71,15 +72,37 @@ public final class OutDesk {
 
     /** Looks again and takes a rung for the one job. */
     public OutAnswer accept(Event event, long job, int rung) {
+        return accept(event, job, rung, null);
+    }
+
+    /** What was looked at is not there any more: the shelf changed since. Nothing was taken. */
+    public static final class Moved extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Moved() {
+            super("the ladder is another one by now", null, false, false);
+        }
+    }
+
+    /**
+     * The same, where the rung still is what was looked at.
+     *
+     * @param mark its mark when it was looked at, or null for whatever it is
+     * @throws Moved where it is another one
+     */
+    public OutAnswer accept(Event event, long job, int rung, @Nullable String mark) {
         try (Shop shop = workshop.open()) {
             List<JobLadder> ladders = ladders(shop, event);
-            RungLine line = ladders.stream()
+            Optional<RungLine> found = ladders.stream()
                     .flatMap(ladder -> ladder.rungs().stream())
                     .filter(one -> one.rung() == rung)
-                    .findFirst()
-                    .orElseThrow(() -> new RefusedBuild(
-                            "job " + job + " has no build with " + rung + " parts changed.",
-                            List.of("Maybe look at the ladder again, without --accept.")));
+                    .findFirst();
+            if (mark != null && found.filter(one -> one.mark().equals(mark)).isEmpty()) {
+                throw new Moved();
+            }
+            RungLine line = found.orElseThrow(() -> new RefusedBuild(
+                    "job " + job + " has no build with " + rung + " parts changed.",
+                    List.of("Maybe look at the ladder again, without --accept.")));
             Brief brief = event.brief();
             String told = brief == null ? null : AnswerJson.write(BriefWriter.write(brief));
             desk.take(shop, shop.jobs().get(job), told, AnswerJson.write(line.build()), note(event, line));

@@ -70,7 +70,9 @@ final class JobCommand implements Callable<Integer> {
             description = "With --weighed: balance point ahead of the reel foot, reel on; such as 97 mm.")
     private @Nullable String balance;
 
-    @Option(names = "--sure", description = "With --weighed: book a weight far from what was foretold.")
+    @Option(
+            names = "--sure",
+            description = "With --weighed: book a weight far from what was foretold, or over another one.")
     private boolean sure;
 
     @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "Kept in the job's history.")
@@ -230,11 +232,10 @@ final class JobCommand implements Callable<Integer> {
 
     /** What is far off is asked back, as on the page: a slip would teach the shop wrong tolerances. */
     private void soundWeight(JobDesk desk, long of, long mg) {
-        JobAnswer.Foretold foretold = desk.show(of).predicted();
-        String doubt =
-                sure || foretold == null ? null : ScaleReading.doubt(foretold.weightOfPiecesG(), mg, output.units());
-        if (doubt != null) {
-            throw new Stop(Exit.USAGE, doubt, WeighCommand.MAYBE_SLIPPED);
+        if (!sure) {
+            JobAnswer job = desk.show(of);
+            WeighCommand.askBack(ScaleReading.doubt(job, mg, output.units()), WeighCommand.MAYBE_SLIPPED);
+            WeighCommand.askBack(ScaleReading.again(job, mg, output.units()), WeighCommand.MAYBE_ANOTHER);
         }
     }
 

@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import withy.app.AnswerJson;
+import withy.app.OnScale;
 import withy.app.ScaleReading;
 import withy.app.WeighAnswer;
 import withy.app.Workshop;
@@ -35,7 +36,12 @@ import withy.units.UnitsFault;
         parameterListHeading = "%n",
         optionListHeading = "%nOptions:%n")
 final class WeighCommand implements Callable<Integer> {
-    static final String MAYBE_SLIPPED = "Maybe the decimal point or the unit slipped; --sure books it as it is.";
+    static final String MAYBE_SLIPPED =
+            "Maybe something else lies on the scale, or the decimal point or the unit slipped:"
+                    + " weigh again; --sure books it as it is.";
+
+    static final String MAYBE_ANOTHER =
+            "Maybe another piece lies on the scale, or another window weighed this one; --sure books the new weight.";
 
     @ParentCommand
     private Main main;
@@ -53,7 +59,7 @@ final class WeighCommand implements Callable<Integer> {
     @Parameters(index = "1..*", arity = "0..*", paramLabel = "WEIGHT", description = "Such as 18.5 g or 0.65 oz.")
     private List<String> weight = new ArrayList<>();
 
-    @Option(names = "--sure", description = "Book a weight many times off the list.")
+    @Option(names = "--sure", description = "Book a weight far off the list, or over another one.")
     private boolean sure;
 
     @Mixin
@@ -85,12 +91,19 @@ final class WeighCommand implements Callable<Integer> {
         }
         long mg = milligrams(told);
         Part listed = workshop.lists().find(named.id());
-        String doubt = sure || listed == null ? null : ScaleReading.doubt(listed, mg, output.units());
-        if (doubt != null) {
-            throw new Stop(Exit.USAGE, doubt, MAYBE_SLIPPED);
+        if (!sure && listed != null) {
+            askBack(ScaleReading.doubt(workshop, listed, mg, output.units()), MAYBE_SLIPPED);
+            OnScale now = OnScale.of(workshop, named.id(), named.number());
+            askBack(now.doubt(listed, mg, output.units()), MAYBE_ANOTHER);
         }
         try (Shop shop = workshop.open()) {
             return WeighAnswer.of(workshop, shop.scale().weigh(named.id(), named.number(), mg), mg / 1000.0);
+        }
+    }
+
+    static void askBack(@Nullable String doubt, String maybe) {
+        if (doubt != null) {
+            throw new Stop(Exit.USAGE, doubt, maybe);
         }
     }
 

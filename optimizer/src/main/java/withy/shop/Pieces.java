@@ -22,6 +22,11 @@ final class Pieces {
                 part);
     }
 
+    /** The piece of a row. */
+    static List<Piece> of(Sql sql, long id) throws SQLException {
+        return sql.rows(Pieces::piece, ALL + "WHERE p.id = ?", id);
+    }
+
     static List<Piece> ofJob(Sql sql, long job) throws SQLException {
         return sql.rows(Pieces::piece, ALL + "WHERE r.job = ? ORDER BY p.part, p.number", job);
     }

@@ -38,7 +38,23 @@ public final class Scale {
      * first one again. With nothing on the shelf a piece is taken to be in hand, and counted.
      */
     public Weighed weigh(String part, @Nullable Integer number, long weightMg) {
+        return weigh(part, number, weightMg, Integer.MAX_VALUE);
+    }
+
+    /**
+     * The same, unless it was weighed since it was looked at.
+     *
+     * @param seen as many {@link #readings} as there were when the piece, or the part where no number is told, was looked at
+     * @throws ShopFault that is stale where there are more by now; nothing was booked
+     */
+    public Weighed weigh(String part, @Nullable Integer number, long weightMg, int seen) {
         return database.write(sql -> {
+            if (readings(sql, part, number) > seen) {
+                throw new ShopFault(
+                        ShopFault.Kind.STALE,
+                        part + (number == null ? "" : "#" + number) + " was weighed meanwhile. Nothing was booked.",
+                        "look at it again: withy stock " + part + ".");
+            }
             Ledger ledger = new Ledger(sql, day, "weigh");
             ledger.know(part);
             long piece = number == null ? unweighed(ledger, part) : numbered(sql, part, number);
@@ -51,6 +67,30 @@ public final class Scale {
             Weights weights = weights(sql).get(part);
             return new Weighed(weighed, weights == null ? Weights.of(List.of(weightMg)) : weights);
         });
+    }
+
+    /** How many readings of a piece were ever booked, or of all pieces of a part where no number is told; those taken back count. */
+    public int readings(String part, @Nullable Integer number) {
+        return database.read(sql -> readings(sql, part, number));
+    }
+
+    private static int readings(Sql sql, String part, @Nullable Integer number) throws SQLException {
+        return (int) sql.number(
+                "SELECT count(*) FROM reading r JOIN piece p ON p.id = r.piece WHERE p.part = ? AND coalesce(?, p.number) = p.number",
+                part,
+                number);
+    }
+
+    /** The piece that {@link #weigh} would book a reading for, with its weight so far; null where none of the part is known to be here. */
+    public @Nullable Piece next(String part, @Nullable Integer number) {
+        List<Piece> next = database.read(sql -> {
+            Long piece = number == null
+                    ? first(sql, part)
+                    : sql.row(
+                            row -> row.getLong(1), "SELECT id FROM piece WHERE part = ? AND number = ?", part, number);
+            return piece == null ? List.<Piece>of() : Pieces.of(sql, (long) piece);
+        });
+        return next.isEmpty() ? null : next.get(0);
     }
 
     /** Readings of every part that was ever weighed. */
@@ -69,14 +109,17 @@ public final class Scale {
         return weights;
     }
 
+    private static @Nullable Long first(Sql sql, String part) throws SQLException {
+        return sql.row(
+                row -> row.getLong(1),
+                "SELECT id FROM piece WHERE part = ? AND state = 'shelf'"
+                        + " ORDER BY id IN (SELECT piece FROM reading JOIN batch b ON b.id = batch"
+                        + " WHERE b.undone_by IS NULL), number LIMIT 1",
+                part);
+    }
+
     private static long unweighed(Ledger ledger, String part) throws SQLException {
-        Long piece = ledger.sql()
-                .row(
-                        row -> row.getLong(1),
-                        "SELECT id FROM piece WHERE part = ? AND state = 'shelf'"
-                                + " ORDER BY id IN (SELECT piece FROM reading JOIN batch b ON b.id = batch"
-                                + " WHERE b.undone_by IS NULL), number LIMIT 1",
-                        part);
+        Long piece = first(ledger.sql(), part);
         if (piece != null) {
             return piece;
         }

@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
@@ -37,13 +39,32 @@ final class JobActs {
         } catch (Slip.Fault fault) {
             ctx.status(422);
             jobs.one(ctx, job, Slip.of(ctx, fault));
+        } catch (JobsPage.Stale stale) {
+            ctx.status(409);
+            jobs.one(ctx, job, Slip.of(ctx, new Slip.Fault(JobsPage.STALE, stale(ctx, stale))));
         }
+    }
+
+    /** What another window did, beside what was typed here of the same. */
+    private String stale(Context ctx, JobsPage.Stale stale) {
+        var units = pages.bench().units();
+        var built = stale.now().asBuilt();
+        if (!Pages.told(ctx, "do").equals("weighed") || built == null) {
+            return stale.words("jobs.stale");
+        }
+        Double balance = built.balanceMm();
+        String there = units.fineMass(built.weightG()) + (balance == null ? "" : ", " + units.partLength(balance));
+        String here = Stream.of("weight", "balance")
+                .map(field -> Pages.told(ctx, field).strip())
+                .filter(told -> !told.isEmpty())
+                .collect(Collectors.joining(", "));
+        return Words.say("jobs.stale.weighed", stale.now().job(), there, here);
     }
 
     private void act(Context ctx, long job) {
         boolean asked = !Sure.told(ctx)
                 && switch (Pages.told(ctx, "do")) {
-                    case "weighed" -> ask(ctx, job, "scale.sure", doubt(ctx, job));
+                    case "weighed" -> ask(ctx, job, "scale.sure", doubt(ctx, current(ctx, job)));
                     case "built" -> ask(ctx, job, "jobs.built.sure", unticked(ctx, job));
                     case "cancel" ->
                         ask(
@@ -91,13 +112,11 @@ final class JobActs {
         return open == 0 ? null : Words.say("jobs.built.question", open, stands.size());
     }
 
-    private @Nullable String doubt(Context ctx, long job) {
-        JobAnswer.Foretold foretold = desk().show(job).predicted();
+    private @Nullable String doubt(Context ctx, JobAnswer job) {
         long mg = weight(ctx);
-        return foretold == null
-                ? null
-                : ScaleReading.doubt(
-                        foretold.weightOfPiecesG(), mg, pages.bench().units());
+        balance(ctx);
+        String far = ScaleReading.doubt(job, mg, pages.bench().units());
+        return far == null ? null : far + "\n" + Words.say("scale.sure.maybe");
     }
 
     private void done(Context ctx, long job) {

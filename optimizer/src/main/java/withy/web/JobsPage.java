@@ -15,6 +15,7 @@ import withy.explain.Phrases;
 import withy.report.AnswerText;
 import withy.report.JobText;
 import withy.rod.Station;
+import withy.shop.Job.Event;
 import withy.web.Bench.Asked;
 import withy.web.ShopView.JobLine;
 import withy.web.ShopView.JobView;
@@ -25,6 +26,9 @@ import withy.web.ShopView.Stand;
 
 /** Customers' rods from wish to finished rod. */
 final class JobsPage {
+    /** What a slip is called by that is of no field: another window came first. */
+    static final String STALE = "stale";
+
     private final Pages pages;
 
     JobsPage(Pages pages) {
@@ -117,9 +121,37 @@ final class JobsPage {
         pages.html(ctx, "job", view(desk().show(job), slip));
     }
 
+    /**
+     * Nothing, where no other window changed a job since a form about it was made.
+     *
+     * @throws Stale where one did
+     */
     static void unchanged(JobAnswer now, String revision) {
         if (!String.valueOf(now.revision()).equals(revision)) {
-            throw new Refusal(409, Words.say("jobs.stale", now.job()), Words.say("jobs.stale.maybe"));
+            throw new Stale(now);
+        }
+    }
+
+    /** Another window changed a job meanwhile; nothing was done. */
+    static final class Stale extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final transient JobAnswer now;
+
+        Stale(JobAnswer now) {
+            super("changed meanwhile", null, false, false);
+            this.now = now;
+        }
+
+        /** The job as it is. */
+        JobAnswer now() {
+            return now;
+        }
+
+        /** What was done with it last, in the words of a key. */
+        String words(String key) {
+            List<Event> history = now.history();
+            return Words.say(key, now.job(), JobText.event(history.get(history.size() - 1)));
         }
     }
 

@@ -23,6 +23,11 @@ import withy.web.ShopView.Rung;
 
 /** A part ran out: what each job can do, with one, two and three parts changed, beside waiting. */
 final class OutPage {
+    /** Words of the address: the job that changed meanwhile, and whether it was the shelf. */
+    private static final String SINCE = "since";
+
+    private static final String MOVED = "moved";
+
     private final Pages pages;
 
     OutPage(Pages pages) {
@@ -52,8 +57,22 @@ final class OutPage {
                         answer.jobs().stream()
                                 .map(job -> ladder(job, part.id()))
                                 .toList(),
+                        since(ctx),
                         answer.interrupted(),
                         missing ? TakeBack.of(stock.last(), pages.bench().units()) : null));
+    }
+
+    /** What happened since the ladder was made that something was to be taken of; empty where nothing did. */
+    private String since(Context ctx) {
+        String job = Pages.asked(ctx, SINCE);
+        if (!job.matches("\\d{1,9}")) {
+            return "";
+        }
+        boolean shelf = Pages.asked(ctx, MOVED).equals("shelf");
+        return shelf
+                ? Words.say("jobs.stale.shelf", job)
+                : new JobsPage.Stale(new JobDesk(pages.bench().workshop()).show(Long.parseLong(job)))
+                        .words("jobs.stale.rod");
     }
 
     private Ladder ladder(JobLadder job, String part) {
@@ -91,6 +110,7 @@ final class OutPage {
         String ready = rung.ready();
         return new Rung(
                 rung.rung(),
+                rung.mark(),
                 Phrases.of("text.out.changes." + rung.changes()),
                 swaps,
                 Phrases.of(
@@ -118,9 +138,20 @@ final class OutPage {
         return name == null ? Phrases.of("text.out.nothing") : name;
     }
 
-    /** Takes a rung for a job, unless another window changed it since. */
+    /** Takes a rung for a job; where another window changed the job or the shelf since, the ladder is shown as it stands now. */
     void accept(Context ctx) {
         Part part = pages.part(ctx);
+        String ladder = "/out/" + part.id() + "?" + SINCE + "=" + Pages.told(ctx, "job");
+        try {
+            take(ctx, part);
+        } catch (JobsPage.Stale e) {
+            Pages.go(ctx, ladder);
+        } catch (OutDesk.Moved e) {
+            Pages.go(ctx, ladder + "&" + MOVED + "=shelf");
+        }
+    }
+
+    private void take(Context ctx, Part part) {
         pages.once(ctx, () -> {
             String told = Pages.told(ctx, "job");
             String rung = Pages.told(ctx, "rung");
@@ -132,7 +163,7 @@ final class OutPage {
             JobAnswer now = new JobDesk(workshop).show(job);
             JobsPage.unchanged(now, Pages.told(ctx, "revision"));
             new OutDesk(workshop, pages.bench().answers().patience(Answers.PATIENCE_S))
-                    .accept(new Event(part.id(), null, job, null), job, Integer.parseInt(rung));
+                    .accept(new Event(part.id(), null, job, null), job, Integer.parseInt(rung), ctx.formParam("mark"));
             return "/jobs/" + job;
         });
     }

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.JobsAnswer;
+import withy.app.OnScale;
 import withy.app.PartIds;
 import withy.app.StockAnswer;
 import withy.app.WeighAnswer;
@@ -38,7 +39,7 @@ final class ScalePage {
 
     /** Whose pieces are to be weighed, any part by a few letters of its name, and how far lists were off so far. */
     void all(Context ctx) {
-        all(ctx, Pages.asked(ctx, "piece"), Slip.NONE);
+        all(ctx, Pages.asked(ctx, "piece"), Slip.back(ctx));
     }
 
     /** With a part or piece that is to be weighed, or an empty one, and what was typed of it and can't be booked. */
@@ -108,15 +109,19 @@ final class ScalePage {
         return same.size() == 1 ? same : found;
     }
 
-    /** The part, or the piece of it that its bag names. */
+    /** The part, or the piece of it that its bag names; where all its pieces here were weighed, the one that would be weighed again. */
     private PieceLine chosen(String told) {
+        Workshop workshop = pages.bench().workshop();
         Matcher numbered = PIECE.matcher(told);
-        if (!numbered.matches()) {
-            return line(named(told), null, null);
+        Part part = named(numbered.matches() ? numbered.group(1) : told);
+        Integer number = numbered.matches() ? Integer.valueOf(numbered.group(2)) : null;
+        OnScale now = OnScale.of(workshop, part.id(), number);
+        Piece piece = now.piece();
+        if (number == null && piece != null && piece.weightG() != null) {
+            number = piece.number();
+            now = OnScale.of(workshop, part.id(), number);
         }
-        Part part = named(numbered.group(1));
-        Integer number = Integer.valueOf(numbered.group(2));
-        return line(part, number, reading(part, number));
+        return line(part, number, now.weightG()).seen(now.readings());
     }
 
     private @Nullable Double reading(Part part, int number) {
@@ -133,7 +138,8 @@ final class ScalePage {
                 number == null ? "" : "#" + number,
                 part.facts().name(),
                 pages.bench().units().fineMass(part.facts().weightG()),
-                reading == null ? "" : pages.bench().units().fineMass(reading));
+                reading == null ? "" : pages.bench().units().fineMass(reading),
+                0);
     }
 
     /** What was booked last, as the memory has it. */
@@ -164,7 +170,7 @@ final class ScalePage {
 
     /** The pieces of one job; those first that leave its weight most open. */
     void job(Context ctx) {
-        job(ctx, Pages.job(ctx), ctx.queryParam("piece"), Slip.NONE);
+        job(ctx, Pages.job(ctx), ctx.queryParam("piece"), Slip.back(ctx));
     }
 
     /** With the piece that is to be weighed, and what was typed of it and can't be booked. */
@@ -204,13 +210,21 @@ final class ScalePage {
         return part == null ? 0 : part.facts().weightTolG();
     }
 
-    private static @Nullable PieceLine next(List<PieceLine> pieces, @Nullable String asked) {
-        for (PieceLine piece : pieces) {
-            if (piece.piece().equals(asked)) {
-                return piece;
-            }
-        }
-        return pieces.stream().filter(p -> p.reading().isEmpty()).findFirst().orElse(null);
+    private @Nullable PieceLine next(List<PieceLine> pieces, @Nullable String asked) {
+        return pieces.stream()
+                .filter(piece -> piece.piece().equals(asked))
+                .findFirst()
+                .or(() -> pieces.stream().filter(p -> p.reading().isEmpty()).findFirst())
+                .map(this::seen)
+                .orElse(null);
+    }
+
+    private PieceLine seen(PieceLine piece) {
+        Matcher numbered = PIECE.matcher(piece.piece());
+        return numbered.matches()
+                ? piece.seen(OnScale.of(pages.bench().workshop(), numbered.group(1), Integer.valueOf(numbered.group(2)))
+                        .readings())
+                : piece;
     }
 
     private PieceLine line(Piece piece) {
@@ -221,7 +235,8 @@ final class ScalePage {
                 "#" + piece.number(),
                 pages.bench().workshop().name(piece.part()),
                 part == null ? "" : pages.bench().units().fineMass(part.facts().weightG()),
-                reading == null ? "" : pages.bench().units().fineMass(reading));
+                reading == null ? "" : pages.bench().units().fineMass(reading),
+                0);
     }
 
     private String foretold(JobAnswer job) {

@@ -119,8 +119,21 @@ public final class ShopView {
         }
     }
 
-    /** A piece on the way to the scale. */
-    public record PieceLine(String piece, String number, String name, String listed, String reading) {
+    /**
+     * A piece on the way to the scale.
+     *
+     * @param piece its name, or its part's where any piece of it will do
+     * @param number its number as it is shown, or empty
+     * @param name maker and model
+     * @param listed weight in the lists
+     * @param reading its weight so far, or empty
+     * @param seen readings there were of it when the page was made
+     */
+    public record PieceLine(String piece, String number, String name, String listed, String reading, int seen) {
+        PieceLine seen(int readings) {
+            return new PieceLine(piece, number, name, listed, reading, readings);
+        }
+
         /** The piece as an address tells it. */
         public String at() {
             return piece.replace("#", "%23");
@@ -158,13 +171,14 @@ public final class ShopView {
     public record StockLine(
             String part, String name, String kind, int free, int shelf, int promised, int ordered, int missing) {}
 
-    /** One part with all that can be done about it. */
+    /** One part with all that can be done about it; {@code seen} readings there were of it when the page was made. */
     public record PartView(
             Frame frame,
             StockLine line,
             String weight,
             String price,
             String due,
+            int seen,
             List<String> pieces,
             List<String> ledger,
             List<String> readings,
@@ -184,6 +198,7 @@ public final class ShopView {
      * @param part its id
      * @param name maker and model
      * @param jobs accepted jobs that need it, each with its ladder
+     * @param since what happened since the ladder was shown that something was to be taken of, or empty
      * @param unfinished true where it was cut short
      * @param last the way back, where it was just booked that it ran out, or null
      */
@@ -192,6 +207,7 @@ public final class ShopView {
             String part,
             String name,
             List<Ladder> jobs,
+            String since,
             boolean unfinished,
             @Nullable TakeBack last) {
         public OutView {
@@ -207,7 +223,7 @@ public final class ShopView {
     }
 
     /** One way. */
-    public record Rung(int rung, String title, List<String> swaps, String then, String ready) {
+    public record Rung(int rung, String mark, String title, List<String> swaps, String then, String ready) {
         public Rung {
             swaps = List.copyOf(swaps);
         }

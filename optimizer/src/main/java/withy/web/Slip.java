@@ -55,8 +55,13 @@ public record Slip(String field, String words, Map<String, List<String>> typed) 
 
     /** An address with what was ticked and typed, so that a question in between loses nothing. */
     static String address(Context ctx, String path, List<String> fields) {
+        return new Slip("", "", plain(ctx.formParamMap())).at(path, fields);
+    }
+
+    /** An address with what was typed into some fields. */
+    public String at(String path, List<String> fields) {
         String told = fields.stream()
-                .flatMap(field -> ctx.formParams(field).stream()
+                .flatMap(field -> typed.getOrDefault(field, List.of()).stream()
                         .filter(value -> !value.isBlank())
                         .map(value -> field + "=" + URLEncoder.encode(value, StandardCharsets.UTF_8)))
                 .collect(Collectors.joining("&"));

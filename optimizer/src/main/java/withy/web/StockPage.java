@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import withy.app.OnScale;
 import withy.app.StockAnswer;
 import withy.app.Workshop;
 import withy.catalog.Part;
@@ -79,7 +80,7 @@ final class StockPage {
     }
 
     void one(Context ctx) {
-        one(ctx, pages.part(ctx), Slip.NONE);
+        one(ctx, pages.part(ctx), Slip.back(ctx));
     }
 
     /** A part with what was typed about it and can't be booked. */
@@ -100,6 +101,7 @@ final class StockPage {
                         pages.bench()
                                 .money((known == null ? part : known).facts().priceMinor()),
                         lead == null ? "" : workshop.day().plusDays(lead).toString(),
+                        OnScale.of(workshop, part.id(), null).readings(),
                         answer.pieces().stream().map(this::piece).toList(),
                         answer.movements().stream()
                                 .limit(MOST_LEDGER)

@@ -3,6 +3,7 @@ package withy.web;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import withy.web.SureView.Kept;
 
 /** Asks back before something odd is booked. The answer is the same form again, with everything that was typed and a word more. */
@@ -27,8 +28,21 @@ final class Sure {
      */
     static void ask(
             Pages pages, Context ctx, String key, String here, String question, String back, List<String> fields) {
+        ask(pages, ctx, key, here, question, back, fields, Map.of());
+    }
+
+    /** The same; a yes sends some fields otherwise than they were typed. */
+    static void ask(
+            Pages pages,
+            Context ctx,
+            String key,
+            String here,
+            String question,
+            String back,
+            List<String> fields,
+            Map<String, String> otherwise) {
         List<Kept> kept = new ArrayList<>();
-        fields.forEach(field -> kept.add(new Kept(field, Pages.told(ctx, field))));
+        fields.forEach(field -> kept.add(new Kept(field, otherwise.getOrDefault(field, Pages.told(ctx, field)))));
         kept.add(new Kept(WORD, "yes"));
         Frame frame = pages.frame(Words.say(key), here, null);
         ctx.status(422);

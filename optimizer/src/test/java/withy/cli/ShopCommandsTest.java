@@ -123,6 +123,18 @@ class ShopCommandsTest {
     }
 
     @Test
+    void aReadingFarOffTheListOrOverAnotherIsAskedBackFirst() {
+        told(2, "is listed at 0.14 g", "weigh", PART, "1.6 g");
+        told(2, "Maybe something else lies on the scale", "weigh", PART, "1.6 g");
+        answer("weigh", "weigh", PART + "#1", "0.16 g", "--json");
+        told(2, "piece 1 was weighed already: 0.16 g. Now it would be 0.17 g.", "weigh", PART + "#1", "0.17 g");
+        answer("weigh", "weigh", PART + "#1", "0.16 g", "--json");
+        answer("weigh", "weigh", PART + "#1", "0.17 g", "--sure", "--json");
+        JsonNode one = answer("stock", "stock", PART, "--json");
+        assertEquals(0.17, one.path("pieces").get(0).path("weightG").asDouble());
+    }
+
+    @Test
     void aWrongBookingOfAPartIsTakenBackAndStaysInTheHistory() {
         answer("stock", "stock", PART, "--count", "0", "--json");
         JsonNode there = answer("stock", "stock", PART, "--json");

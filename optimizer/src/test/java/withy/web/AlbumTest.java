@@ -145,7 +145,7 @@ class AlbumTest {
             take("scale", shop.at("/weigh"));
             take("scale-job", shop.at("/jobs/1/scale"));
             browser.fill("#weight", "602.5 g").one("#weight").sendKeys("\n");
-            browser.until(() -> browser.text().contains("times what the list says"));
+            browser.until(() -> browser.text().contains("is listed at"));
             album.take("scale-sure");
             while (!browser.open(shop.at("/jobs/1/scale")).all("#weight").isEmpty()) {
                 String listed = browser.one("#weight").getAttribute("placeholder");
