@@ -1,34 +1,48 @@
 package withy.web;
 
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 
-/** The few files the page brings beside its words: its style sheets and its script. Only these names are answered. */
+/** The few files the page brings beside its words: its style sheet, its script and its mark. Only these names are answered. */
 final class Assets {
-    private static final Map<String, String> TYPES = Map.of(
-            "withy.css", "text/css; charset=utf-8",
-            "paper.css", "text/css; charset=utf-8",
-            "withy.js", "text/javascript; charset=utf-8",
-            "mark.svg", "image/svg+xml");
+    /** A style sheet is written in several files, one idea each, and sent as one: what comes later overrules what was said before. */
+    private static final List<String> STYLE =
+            List.of("look.css", "talk.css", "builds.css", "shop.css", "narrow.css", "paper.css");
+
+    private static final Map<String, Asset> ASSETS = Map.of(
+            "withy.css", new Asset("text/css; charset=utf-8", read(STYLE)),
+            "withy.js", new Asset("text/javascript; charset=utf-8", read(List.of("withy.js"))),
+            "mark.svg", new Asset("image/svg+xml", read(List.of("mark.svg"))));
+
+    private record Asset(String type, byte[] content) {}
 
     private Assets() {}
 
     static void send(Context ctx) {
-        String name = ctx.pathParam("name");
-        String type = TYPES.get(name);
-        if (type == null) {
+        Asset asset = ASSETS.get(ctx.pathParam("name"));
+        if (asset == null) {
             throw new Refusal(404, Words.say("page.none"));
         }
-        try (InputStream in = Assets.class.getResourceAsStream("/withy/web/" + name)) {
-            if (in == null) {
-                throw new IllegalStateException(name + " is missing from the program's jar");
+        ctx.contentType(asset.type).result(asset.content);
+    }
+
+    private static byte[] read(List<String> names) {
+        ByteArrayOutputStream content = new ByteArrayOutputStream();
+        for (String name : names) {
+            try (InputStream in = Assets.class.getResourceAsStream("/withy/web/" + name)) {
+                if (in == null) {
+                    throw new IllegalStateException(name + " is missing from the program's jar");
+                }
+                in.transferTo(content);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
-            ctx.contentType(type).result(in.readAllBytes());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
+        return content.toByteArray();
     }
 }

@@ -75,6 +75,7 @@
     }
     tell(fresh.querySelector("[data-told]"), quiet);
     rest();
+    remember();
     moved.forEach(function (one) {
       if (one[1]) {
         one[1].scrollLeft = one[0];
@@ -234,8 +235,11 @@
   rest();
 
   /* What is ticked but not sent yet outlives a reload, and what another window changed, as long as the same part stands there. */
-  var ticks = document.querySelector("form.checklist");
-  if (ticks) {
+  function remember() {
+    var ticks = document.querySelector("form.checklist");
+    if (!ticks) {
+      return;
+    }
     var job = "ticked " + location.pathname;
     var boxes = Array.from(ticks.querySelectorAll("input[type=checkbox]"));
     var named = function (box) { return box.value + " " + box.closest("label").textContent.trim(); };
@@ -244,6 +248,14 @@
     ticks.addEventListener("change", function () {
       sessionStorage.setItem(job, boxes.filter(function (box) { return box.checked; }).map(named).join("\n"));
     });
+  }
+  remember();
+
+  /* What was typed and asked back is typed over. */
+  var typed = document.querySelector("input.big[autofocus]");
+  if (typed && typed.value) {
+    typed.focus();
+    typed.select();
   }
 
   /* A place on the page that is gone to is no other page: what was typed stays. */

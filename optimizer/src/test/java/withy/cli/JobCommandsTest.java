@@ -102,10 +102,11 @@ class JobCommandsTest {
         assertTrue(moved * heavier > 0 && Math.abs(moved) < 20, foretold.toString());
         String history = terminal.run("stock", "--history").out();
         assertTrue(history.contains(", job 1") && !history.contains(" ,"), history);
-        told(2, "Maybe the decimal point or the unit slipped", "job", "1", "--weighed", "8.51g", "--balance", "97mm");
-        JsonNode weighed = answer(0, "job", "job", "1", "--weighed", "85.1g", "--balance", "97mm", "--json");
-        assertEquals(85.1, weighed.path("asBuilt").path("weightG").asDouble());
+        told(2, "or the decimal point or the unit slipped", "job", "1", "--weighed", "8.51g", "--balance", "97mm");
+        JsonNode weighed = answer(0, "job", "job", "1", "--weighed", "98.1g", "--balance", "97mm", "--json");
+        assertEquals(98.1, weighed.path("asBuilt").path("weightG").asDouble());
         assertEquals(97, weighed.path("asBuilt").path("balanceMm").asDouble());
+        told(2, "The rod was weighed already: 98.10 g. Now it would be 98.40 g.", "job", "1", "--weighed", "98.4g");
         answer(0, "job", "job", "1", "--close", "--json");
         told(3, "is closed", "job", "1", "--cancel");
         assertEquals(

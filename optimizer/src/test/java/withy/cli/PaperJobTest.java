@@ -131,16 +131,16 @@ class PaperJobTest {
         String tip = partAt("tipTop");
         assertTrue(before.replaceAll("\\s", "").contains(tip + "#1"), before);
         assertFalse(before.contains("readings of its own pieces"), before);
-        run(0, "weigh", tip + "#1", "0.27 g");
+        run(0, "weigh", tip + "#1", "0.17 g");
         run(0, "stock", partAt("blank"), "--receive", "1");
         run(0, "job", "1", "--built");
         run(0, "job", "1", "--weighed", "98.7g", "--balance", "103.5mm");
         String after = paper("after.pdf", "bench", "--job", "1", "--country", "de-DE");
-        for (String words : List.of("0,27 g", "98,7 g", "103,5 mm", "readings of its own pieces")) {
+        for (String words : List.of("0,17 g", "98,7 g", "103,5 mm", "readings of its own pieces")) {
             assertTrue(after.contains(words), words + " in " + after);
         }
         String labels = paper("labels.pdf", "labels", "--job", "1").replaceAll("\\s+", " ");
-        assertTrue(labels.contains("Weighed: 0.27 g.") && labels.contains("Job 1 · guide 7"), labels);
+        assertTrue(labels.contains("Weighed: 0.17 g.") && labels.contains("Job 1 · guide 7"), labels);
         for (JsonNode at : build()) {
             String part = at.path("part").asText();
             if (!List.of("thread", "finish", "adhesive", "seatArbors")

@@ -129,7 +129,7 @@ class ByHandTest {
         String here = browser.driver.getWindowHandle();
         browser.driver.switchTo().newWindow(WindowType.TAB);
         browser.open(shop.at(job)).click(".checklist li:nth-child(1) input");
-        browser.follow("button[value=glue]");
+        glue(1);
         browser.driver.close();
         browser.driver.switchTo().window(here);
         browser.follow("button[value=glue]");
@@ -138,8 +138,81 @@ class ByHandTest {
         assertEquals(1, browser.all(".checklist .done").size());
         assertEquals(
                 1, browser.all(".checklist li:nth-child(3) input:checked").size(), "nothing is ticked twice by hand");
-        browser.follow("button[value=glue]");
-        assertEquals(2, browser.all(".checklist .done").size());
+        glue(2);
+    }
+
+    private static void glue(int glued) {
+        browser.click("button[value=glue]");
+        browser.until(() -> browser.all(".checklist .done").size() == glued);
+        browser.settled();
+    }
+
+    @Test
+    void aRodIsFinishedByKeysAlone() {
+        builds("child");
+        browser.click("form.takeform button[value='1']").arrive("/jobs/", "");
+        String job = browser.path();
+        focus(".checklist li:nth-child(1) input");
+        press(Keys.SPACE);
+        focus("button[value=glue]");
+        press(Keys.ENTER);
+        browser.until(() -> browser.all(".checklist .done").size() == 1);
+        assertEquals("The ticked ones are glued", words(), "what was pressed has the focus still");
+        assertEquals(true, browser.driver.executeScript(SEEN), "and stands under the hand");
+        assertTrue(browser.text("#told").endsWith("glued: blank"), browser.text("#told"));
+        assertEquals(job, browser.path());
+        press(Keys.TAB, Keys.SPACE);
+        browser.until(() -> browser.text().contains("Is it built?"));
+        assertEquals("No, not yet", words(), "what changes nothing is nearest");
+        press(Keys.TAB, Keys.ENTER);
+        browser.until(() -> !browser.all("#balance").isEmpty());
+        assertEquals("weight", focused(), "the scale is next");
+        String foretold = browser.text(".answer").replaceAll(".*weigh ([0-9.]+) g.*", "$1");
+        new Actions(browser.driver).sendKeys(foretold, Keys.TAB).perform();
+        assertEquals("balance", focused());
+        press(Keys.TAB, Keys.SPACE);
+        browser.until(() -> browser.text().contains("It weighs " + foretold));
+    }
+
+    private static String words() {
+        return browser.driver.switchTo().activeElement().getText();
+    }
+
+    @Test
+    void whatWasTypedAndAskedBackIsTypedOver() {
+        browser.open(shop.at("/weigh?piece=marrick-tideway-r-17&weight=7.3+g"));
+        assertEquals("weight", focused());
+        new Actions(browser.driver).sendKeys("24.3").perform();
+        assertEquals("24.3", browser.one("#weight").getAttribute("value"));
+    }
+
+    @Test
+    void thePlanIsGoneThroughByKeysInOrder() {
+        builds("rocks");
+        browser.click("form.takeform button[value='1']").arrive("/jobs/", "");
+        browser.open(shop.at("/plan")).settled();
+        List<String> order = new java.util.ArrayList<>();
+        for (int i = 0; i < 40 && !order.contains("The end"); i++) {
+            press(Keys.TAB);
+            boolean inside = (Boolean) browser.driver.executeScript("return document.activeElement !== document.body");
+            if (inside) {
+                assertEquals(true, browser.driver.executeScript(SEEN), "what has the focus is seen");
+                assertEquals(
+                        "solid",
+                        browser.driver.executeScript("return getComputedStyle(document.activeElement).outlineStyle"));
+            }
+            order.add(
+                    inside
+                            ? String.valueOf(
+                                    browser.driver.executeScript(
+                                            "return document.activeElement.getAttribute('aria-label') || document.activeElement.innerText"))
+                            : "The end");
+        }
+        assertEquals(List.of("To the page", "Withy", "Talk", "Jobs", "Scale", "Stock", "Plan"), order.subList(0, 7));
+        long jobs =
+                order.stream().filter(label -> label.startsWith("Open Job ")).count();
+        assertEquals(browser.all("main .slot").size(), jobs, order.toString());
+        assertEquals("The end", order.get(order.size() - 1), "the keys are caught nowhere");
     }
 
     @Test

@@ -68,7 +68,7 @@ class CurveDrawingTest {
     @Test
     void theNumberOfACheapRodBetweenDearerOnesStandsBelowTheLine() {
         String svg = drawn(point(430, 80_000), point(404, 76_000), point(402, 90_000));
-        Matcher number = Pattern.compile("cy=\"([0-9.]+)\" r=\"6\"/><text [^>]* y=\"([0-9.]+)\"")
+        Matcher number = Pattern.compile("cy=\"([0-9.]+)\" r=\"6.0\"/><text [^>]* y=\"([0-9.]+)\"")
                 .matcher(svg);
         boolean[] below = new boolean[3];
         for (int i = 0; i < 3; i++) {

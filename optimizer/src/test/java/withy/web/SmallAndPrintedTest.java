@@ -84,6 +84,39 @@ class SmallAndPrintedTest {
         assertEquals(List.of(), faults);
     }
 
+    /** Height of the smallest letters of the curve that is seen, CSS px. */
+    private static double curveLetters() {
+        return ((Number) browser.driver.executeScript("""
+                const curves = [...document.querySelectorAll('.curve')].filter(e => e.checkVisibility());
+                if (curves.length !== 1) return 0;
+                return Math.min(...[...curves[0].querySelectorAll('text')].map(
+                  e => parseFloat(getComputedStyle(e).fontSize) * e.getScreenCTM().a));
+                """)).doubleValue();
+    }
+
+    @Test
+    void theCurveOfGramsIsReadOnEveryScreenAndOnPaper() {
+        String lighter = builds.replace("/builds/", "/lighter/");
+        for (int width : new int[] {PHONE, 390, 760, 1280}) {
+            browser.width(width).open(shop.at(lighter)).settled();
+            assertTrue(curveLetters() >= 12, width + ": " + curveLetters());
+            assertEquals(List.of(), browser.faults(), width + "");
+            assertEquals(List.of(), outside(), width + "");
+        }
+        browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        assertTrue(curveLetters() >= 10, "on paper " + curveLetters());
+    }
+
+    /** Words of the curve that stand outside its sheet. */
+    private static Object outside() {
+        return browser.driver.executeScript("""
+                const curve = [...document.querySelectorAll('.curve')].find(e => e.checkVisibility());
+                const sheet = curve.getBoundingClientRect();
+                return [...curve.querySelectorAll('text')].filter(e => { const box = e.getBoundingClientRect();
+                  return box.left < sheet.left || box.right > sheet.right || box.bottom > sheet.bottom; }).map(e => e.textContent);
+                """);
+    }
+
     @Test
     void aPrintedBriefHasNoControls() {
         browser.open(shop.at("/brief?start=estuary")).settled();

@@ -189,18 +189,24 @@ class TwoWindowsTest {
                         .status());
         Reply late = sent("/out/" + part, forms, "job", number);
         assertEquals("/out/" + part + "?since=" + number, late.location());
-        String now = page.get(late.location()).body();
-        while (now.contains("data-rest")) {
-            now = page.get(late.location() + "&show=rest").body();
-        }
+        String now = whole(late.location());
         assertTrue(now.contains("Another window changed job " + number + " in the meantime: glued: blank."), now);
         assertTrue(now.contains("name=\"mark\""), "the ladder stands there anew");
         String fresh = now.substring(now.indexOf("name=\"job\" value=\"" + number + "\""));
         Reply other = sent("/out/" + part, fresh, "job", number, "mark", "seat some other");
         assertEquals("/out/" + part + "?since=" + number + "&moved=shelf", other.location());
-        assertTrue(page.get(other.location()).body().contains("What is on the shelf changed in the meantime"));
+        assertTrue(whole(other.location()).contains("What is on the shelf changed in the meantime"));
         assertEquals(job, sent("/out/" + part, fresh, "job", number).location(), "what is still so is taken");
         assertFalse(page.get(job).body().contains("/stock/" + part + "\""));
+    }
+
+    /** A page of an address with words in it, with all that comes by and by. */
+    private static String whole(String path) throws Exception {
+        String body = page.get(path).body();
+        while (body.contains("data-rest")) {
+            body = page.get(path + "&show=rest").body();
+        }
+        return body;
     }
 
     private static String revision(String body) {
