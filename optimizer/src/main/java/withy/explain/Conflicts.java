@@ -132,6 +132,10 @@ final class Conflicts {
         if (candidates.size() == 1) {
             return new TreeSet<>(candidates);
         }
+        int foremost = candidates.get(0);
+        if (grown && candidates.size() > 2 && foremost == 0 && !possibleKeeping(union(background, Set.of(foremost)))) {
+            return Set.of(foremost); // dividing would come to the same
+        }
         int half = candidates.size() / 2;
         List<Integer> left = candidates.subList(0, half);
         List<Integer> right = candidates.subList(half, candidates.size());
