@@ -1,0 +1,218 @@
+package withy.brief;
+
+import java.util.List;
+import withy.brief.BriefFaultsTest.Broken;
+
+/** Faults in what a brief says of the rod, its lures and its line. */
+final class BrokenTackle {
+    static final List<Broken> ALL = List.of(
+            new Broken(
+                    "{\"rodtype\": \"spinning\"}",
+                    "rodtype",
+                    "unknown key \"rodtype\"",
+                    "rodType",
+                    "Maybe \"rodType\" was meant.",
+                    true),
+            new Broken(
+                    "{\"lure\": {\"usual_g\": 4}}",
+                    "lure.usual_g",
+                    "unknown key",
+                    "usualG",
+                    "Maybe \"usualG\" was meant.",
+                    true),
+            new Broken(
+                    "{\"quux\": 1}",
+                    "quux",
+                    "unknown key",
+                    "budgetMinor",
+                    "Maybe it is a slip, or belongs elsewhere",
+                    true),
+            new Broken(
+                    "{\"schema\": 2}",
+                    "schema",
+                    "2",
+                    "the number 1",
+                    "Maybe a newer withy wrote it: a version that knows brief schema 2 reads it.",
+                    true),
+            new Broken("{\"schema\": \"one\"}", "schema", "\"one\"", "the number 1", "Maybe leave it out.", true),
+            new Broken("{\"name\": 7}", "name", "7", "text of at most 120", "Maybe put it in quotes", true),
+            new Broken(
+                    "{\"rodType\": \"spining\"}",
+                    "rodType",
+                    "\"spining\"",
+                    "casting, spinning, surfSpinning",
+                    "Maybe \"spinning\" was meant.",
+                    true),
+            new Broken("{\"rodType\": null}", "rodType", "null", "casting", "Maybe ", true),
+            new Broken("{\"hands\": 3}", "hands", "3", "1 to 2", "Maybe ", true),
+            new Broken("{\"hands\": 1.5}", "hands", "1.5", "a whole number, 1 to 2", "Maybe round it.", true),
+            new Broken(
+                    "{\"hands\": \"two\"}",
+                    "hands",
+                    "\"two\"",
+                    "a number",
+                    "Maybe write the number without quotes.",
+                    true),
+            new Broken(
+                    "{\"lengthMm\": 2.2}",
+                    "lengthMm",
+                    "2.2 mm",
+                    "900 to 6000 mm",
+                    "Maybe another unit was meant: 2200 mm would be allowed.",
+                    true),
+            new Broken(
+                    "{\"length\": 2200}",
+                    "length",
+                    "2200",
+                    "text with a unit",
+                    "Maybe \"2200 mm\" was meant, or the key with Mm at its end.",
+                    true),
+            new Broken(
+                    "{\"length\": \"7 stone\"}",
+                    "length",
+                    "\"7 stone\"",
+                    "mm, cm, m, in",
+                    "Maybe the unit is one of another quantity",
+                    false),
+            new Broken(
+                    "{\"length\": \"2,200 mm\"}",
+                    "length",
+                    "\"2,200 mm\"",
+                    "decimal comma",
+                    "Maybe 2200 or 2.200 was meant.",
+                    false),
+            new Broken(
+                    "{\"length\": \"2.2 cm\"}",
+                    "length",
+                    "\"2.2 cm\"",
+                    "900 to 6000 mm",
+                    "Maybe its number or its unit is a slip: that is 22 mm.",
+                    false),
+            new Broken(
+                    "{\"length\": \"2 m\", \"lengthMm\": 2000}",
+                    "length",
+                    "\"2 m\"",
+                    "either lengthMm or length",
+                    "Maybe drop one",
+                    true),
+            new Broken(
+                    "{\"lengthMm\": {\"min\": 2300, \"max\": 2100}}",
+                    "lengthMm.min",
+                    "2300",
+                    "at most max, 2100 mm",
+                    "Maybe min and max are swapped.",
+                    false),
+            new Broken(
+                    "{\"lengthMm\": {\"least\": 2300}}", "lengthMm.least", "unknown key", "max, min", "Maybe ", true),
+            new Broken(
+                    "{\"lengthMm\": {\"min\": \"2 m\"}}",
+                    "lengthMm.min",
+                    "\"2 m\"",
+                    "a number",
+                    "Maybe write the number without quotes.",
+                    true),
+            new Broken(
+                    "{\"pieces\": \"two\"}",
+                    "pieces",
+                    "\"two\"",
+                    "a whole number, 1 to 8",
+                    "Maybe write it without quotes.",
+                    true),
+            new Broken(
+                    "{\"pieces\": {\"min\": 3, \"max\": 2}}",
+                    "pieces.min",
+                    "3",
+                    "at most max, 2",
+                    "Maybe min and max are swapped.",
+                    false),
+            new Broken(
+                    "{\"length\": \"6'8\\\" to 7'2\\\"\"}",
+                    "length",
+                    "\"6'8",
+                    "one figure, or an object of min and max",
+                    "Maybe write \"length\": {\"min\": \"6'8\\\"\", \"max\": \"7'2\\\"\"}.",
+                    false),
+            new Broken(
+                    "{\"lengthMm\": \"2000-2100\"}",
+                    "lengthMm",
+                    "\"2000-2100\"",
+                    "one figure, or an object of min and max",
+                    "Maybe write \"length\": {\"min\": \"2000\", \"max\": \"2100\"}.",
+                    true),
+            new Broken(
+                    "{\"reach\": \"22 – 25 cm\"}",
+                    "reach",
+                    "\"22 ",
+                    "one figure, or an object of min and max",
+                    "Maybe write \"reach\": {\"min\": \"22 cm\", \"max\": \"25 cm\"}.",
+                    false),
+            new Broken("{\"packedMaxMm\": 50}", "packedMaxMm", "50 mm", "200 to 6000 mm", "Maybe another unit", true),
+            new Broken(
+                    "{\"lure\": 7}",
+                    "lure",
+                    "7",
+                    "an object in braces",
+                    "Maybe the value belongs to a key inside it.",
+                    true),
+            new Broken(
+                    "{\"lure\": {\"usualG\": 0}}",
+                    "lure.usualG",
+                    "0 g",
+                    "0.1 to 500 g",
+                    "Maybe a digit is missing",
+                    true),
+            new Broken("{\"lure\": {\"usualG\": -5}}", "lure.usualG", "-5 g", "0.1 to 500 g", "Maybe ", true),
+            new Broken(
+                    "{\"lure\": {\"usual\": \"-5 g\"}}",
+                    "lure.usual",
+                    "\"-5 g\"",
+                    "a number",
+                    "Maybe the minus sign is a slip",
+                    false),
+            new Broken(
+                    "{\"lure\": {\"lightestG\": 9, \"usualG\": 5, \"heaviestG\": 12}}",
+                    "lure",
+                    "9, 5, 12 g",
+                    "lightest ≤ usual ≤ heaviest",
+                    "Maybe two of the three are swapped",
+                    false),
+            new Broken(
+                    "{\"line\": {\"kind\": \"wire\"}}",
+                    "line.kind",
+                    "\"wire\"",
+                    "braid, fluorocarbon, nylon",
+                    "Maybe ",
+                    true),
+            new Broken(
+                    "{\"line\": {\"gauge\": true}}",
+                    "line.gauge",
+                    "true",
+                    "a gauge such as",
+                    "Maybe put it in quotes.",
+                    true),
+            new Broken(
+                    "{\"line\": {\"gauge\": \"12 lb\"}}",
+                    "line.gauge",
+                    "\"12 lb\"",
+                    "a gauge such as",
+                    "Maybe the strength was given where the gauge belongs.",
+                    false),
+            new Broken(
+                    "{\"line\": {\"kind\": \"nylon\", \"gauge\": \"PE 1\"}}",
+                    "line.gauge",
+                    "\"PE 1\"",
+                    "a gauge of nylon",
+                    "Maybe the line is a braid.",
+                    false),
+            new Broken(
+                    "{\"line\": {\"gauge\": \"9 mm\"}}", "line.gauge", "\"9 mm\"", "0.03 to 1.6 mm", "Maybe ", false),
+            new Broken(
+                    "{\"line\": {\"diameterMm\": 13}}",
+                    "line.diameterMm",
+                    "13 mm",
+                    "0.03 to 1.6 mm",
+                    "Maybe another unit was meant: 1.3",
+                    true));
+
+    private BrokenTackle() {}
+}
