@@ -163,7 +163,8 @@ public final class BenchPage implements LocalPage {
                 "waiting",
                 new WaitingView(
                         pages.frame(Words.say("wait.head"), here, null).waiting(),
-                        step.isEmpty() ? "" : "/builds/" + step));
+                        step.isEmpty() ? "" : "/builds/" + step,
+                        ctx.queryString() == null ? ctx.path() : ctx.path() + "?" + ctx.queryString()));
     }
 
     private static void refused(Context ctx, Pages pages, int status, List<String> lines) {

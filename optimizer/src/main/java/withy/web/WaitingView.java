@@ -5,5 +5,6 @@ package withy.web;
  *
  * @param frame around it
  * @param builds address of the builds it is about, or empty
+ * @param here its own address, where it is asked for again
  */
-public record WaitingView(Frame frame, String builds) {}
+public record WaitingView(Frame frame, String builds, String here) {}
