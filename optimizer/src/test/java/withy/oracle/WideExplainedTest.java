@@ -16,10 +16,8 @@ import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
@@ -44,15 +42,11 @@ import withy.explain.Inquiry;
 import withy.explain.Ledger;
 import withy.explain.Repair;
 import withy.explain.WhyNot;
-import withy.fixture.Changed;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
-import withy.objectives.Solver.Watch;
-import withy.rod.Build;
 import withy.rod.Rod;
 import withy.rules.Judge;
 import withy.rules.Rulebook;
-import withy.search.Search;
 
 /**
  * Explanations of seeded briefs on the wide catalogue. Each claim is put as a whole question to a search that knows nothing of those before and looks
@@ -66,6 +60,7 @@ class WideExplainedTest {
             PartKind.REEL_SEAT, PartKind.BLANK, PartKind.GRIP, PartKind.GUIDE, PartKind.TIP_TOP, PartKind.BUTT_CAP);
 
     private final Catalog catalog;
+    private final FreshQuestions fresh;
     private final List<Brief> scenarios = new ArrayList<>();
 
     WideExplainedTest() throws IOException {
@@ -73,6 +68,7 @@ class WideExplainedTest {
         this.catalog = Objects.requireNonNull(
                 CatalogReader.read(home.resolve("catalog-samples").resolve("wide"), SampleCatalogs.AS_OF)
                         .catalog());
+        this.fresh = new FreshQuestions(catalog);
         try (Stream<Path> files = Files.walk(home.resolve("scenarios"))) {
             for (Path file :
                     files.filter(path -> path.endsWith("brief.json")).sorted().toList()) {
@@ -137,7 +133,7 @@ class WideExplainedTest {
         if (number % 3 == 0) {
             long little = Math.round(first.rod().figures().priceMinor() * (0.2 + random.nextDouble() * 0.4));
             Brief purse = new BriefDraft(brief).budget(little).brief();
-            poor = some(query(purse)) == null ? impossible(told + ", poor", purse) : "";
+            poor = fresh.some(FreshQuestions.query(purse)) == null ? impossible(told + ", poor", purse) : "";
         }
         if (number % 5 == 0) {
             ledger(told, brief, first, Ledger.of(inquiry, first));
@@ -145,48 +141,13 @@ class WideExplainedTest {
         return told + " " + finding.outcome() + " flips " + finding.flips().size() + " " + poor;
     }
 
-    private Query query(Brief brief) {
-        return Query.of(brief, Rulebook.standard());
-    }
-
-    private Solution solved(Catalog shop, Query query) {
-        Solution solution = new Search(shop).solve(query, Watch.NONE);
-        assertTrue(solution.proven(), "not proven: " + query);
-        return solution;
-    }
-
-    private @Nullable Build best(Brief brief) {
-        return solved(catalog, query(brief)).build();
-    }
-
-    /**
-     * Some build or none. A build is its own proof, so the first one found ends the question, but that there is none must be proven. Where there is a
-     * budget the cheapest build is asked for as if there were none, and its price held against it.
-     */
-    private @Nullable Build some(Query query) {
-        Long budget = query.brief().budgetMinor();
-        boolean bites = budget != null
-                && query.rulebook().rules().stream()
-                        .anyMatch(rule -> rule.code().equals("budget"));
-        Brief free = new BriefDraft(query.brief()).budget(null).brief();
-        Query asked = bites ? query.withBrief(free).withPriorities(Inquiry.only(Objective.PRICE)) : query;
-        AtomicReference<Build> first = new AtomicReference<>();
-        Watch watch = new Watch(() -> first.get() != null, (build, objectives, score) -> {
-            if (!bites || Rod.measure(catalog, free, build).figures().priceMinor() <= budget) {
-                first.compareAndSet(null, build);
-            }
-        });
-        Solution solution = new Search(catalog).solve(asked, watch);
-        assertTrue(first.get() != null || solution.proven(), "neither a build nor the proof of none: " + query);
-        return first.get();
-    }
-
     private void reason(String told, Brief brief, String id, Finding finding) {
-        Solution with = solved(catalog, query(brief).forcing(Set.of(id)));
+        Solution with =
+                FreshQuestions.solved(catalog, FreshQuestions.query(brief).forcing(Set.of(id)));
         switch (finding.outcome()) {
-            case CHOSEN -> assertTrue(Compared.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
+            case CHOSEN -> assertTrue(Compared.holds(Objects.requireNonNull(fresh.best(brief)), Set.of(id)), told);
             case EQUAL, UNUSUAL, DOMINATED, LOSES -> {
-                assertFalse(Compared.holds(Objects.requireNonNull(best(brief)), Set.of(id)), told);
+                assertFalse(Compared.holds(Objects.requireNonNull(fresh.best(brief)), Set.of(id)), told);
                 assertEquals(
                         with.objectives(),
                         Objects.requireNonNull(finding.opponent()).vector(),
@@ -213,22 +174,14 @@ class WideExplainedTest {
         }
         Set<String> broken = new TreeSet<>(Set.of(breach.verdict().rule()));
         finding.alsoBroken().forEach(also -> broken.add(also.verdict().rule()));
-        assertNotNull(without(brief, id, broken), told + ": still nothing without " + broken);
+        assertNotNull(fresh.without(brief, id, broken), told + ": still nothing without " + broken);
         for (String rule : broken) {
             Set<String> others = new TreeSet<>(broken);
             others.remove(rule);
-            assertEquals(null, without(brief, id, others), told + ": " + rule + " need not give way");
+            assertEquals(null, fresh.without(brief, id, others), told + ": " + rule + " need not give way");
         }
         Rod rod = Objects.requireNonNull(finding.opponent()).rod();
         assertTrue(Judge.judge(rod, Rulebook.standard()).contains(breach.verdict()), told);
-    }
-
-    private @Nullable Build without(Brief brief, String id, Set<String> rules) {
-        Rulebook book = Rulebook.standard();
-        for (String rule : rules) {
-            book = book.without(rule);
-        }
-        return some(Query.of(brief, book).forcing(Set.of(id)));
     }
 
     private void flip(String told, Brief brief, String id, Finding finding, Flip flip) {
@@ -238,26 +191,42 @@ class WideExplainedTest {
         boolean refused = finding.breach() != null;
         switch (flip.kind()) {
             case PRIORITY -> {
-                assertTrue(wins(catalog, weighed(brief, flip, flip.wins()), id), told);
-                assertFalse(wins(catalog, weighed(brief, flip, flip.loses()), id), told);
+                assertTrue(FreshQuestions.wins(catalog, weighed(brief, flip, flip.wins()), id), told);
+                assertFalse(FreshQuestions.wins(catalog, weighed(brief, flip, flip.loses()), id), told);
             }
             case PRICE -> {
-                assertTrue(wins(with(id, "facts.priceMinor", Math.round(flip.wins())), query(brief), id), told);
-                assertFalse(wins(with(id, "facts.priceMinor", Math.round(flip.loses())), query(brief), id), told);
+                assertTrue(
+                        FreshQuestions.wins(
+                                fresh.with(id, "facts.priceMinor", Math.round(flip.wins())),
+                                FreshQuestions.query(brief),
+                                id),
+                        told);
+                assertFalse(
+                        FreshQuestions.wins(
+                                fresh.with(id, "facts.priceMinor", Math.round(flip.loses())),
+                                FreshQuestions.query(brief),
+                                id),
+                        told);
             }
             case WEIGHT -> {
-                assertTrue(wins(with(id, "facts.measuredG", flip.wins()), query(brief), id), told);
-                assertFalse(wins(with(id, "facts.measuredG", flip.loses()), query(brief), id), told);
+                assertTrue(
+                        FreshQuestions.wins(
+                                fresh.with(id, "facts.measuredG", flip.wins()), FreshQuestions.query(brief), id),
+                        told);
+                assertFalse(
+                        FreshQuestions.wins(
+                                fresh.with(id, "facts.measuredG", flip.loses()), FreshQuestions.query(brief), id),
+                        told);
             }
             case WISH -> {
-                Query wins = query(Said.of(brief, flip.subject(), flip.now(), flip.wins()));
-                Query loses = query(Said.of(brief, flip.subject(), flip.now(), flip.loses()));
+                Query wins = FreshQuestions.query(Said.of(brief, flip.subject(), flip.now(), flip.wins()));
+                Query loses = FreshQuestions.query(Said.of(brief, flip.subject(), flip.now(), flip.loses()));
                 if (refused) {
-                    assertNotNull(some(wins.forcing(Set.of(id))), told);
-                    assertEquals(null, some(loses.forcing(Set.of(id))), told);
+                    assertNotNull(fresh.some(wins.forcing(Set.of(id))), told);
+                    assertEquals(null, fresh.some(loses.forcing(Set.of(id))), told);
                 } else {
-                    assertTrue(wins(catalog, wins, id), told);
-                    assertFalse(wins(catalog, loses, id), told);
+                    assertTrue(FreshQuestions.wins(catalog, wins, id), told);
+                    assertFalse(FreshQuestions.wins(catalog, loses, id), told);
                 }
             }
         }
@@ -270,20 +239,7 @@ class WideExplainedTest {
                 priorities.put(one, priority);
             }
         }
-        return query(brief).withPriorities(priorities);
-    }
-
-    private Catalog with(String id, String path, Object value) {
-        List<Part> parts = new ArrayList<>();
-        for (Part part : catalog.byId().values()) {
-            parts.add(part.id().equals(id) ? (Part) Changed.with((Record) part, path, value) : part);
-        }
-        return new Catalog(catalog.rates(), catalog.asOf(), catalog.hash(), parts);
-    }
-
-    private boolean wins(Catalog shop, Query query, String id) {
-        Build build = solved(shop, query).build();
-        return build != null && Compared.holds(build, Set.of(id));
+        return FreshQuestions.query(brief).withPriorities(priorities);
     }
 
     private String impossible(String told, Brief brief) {
@@ -291,11 +247,11 @@ class WideExplainedTest {
         for (Conflict conflict : answer.conflicts()) {
             Set<String> kept = new TreeSet<>();
             conflict.wishes().forEach(wish -> kept.add(wish.field() + " " + wish.about()));
-            assertFalse(possible(brief, kept), told + ": together " + kept);
+            assertFalse(fresh.possible(brief, kept), told + ": together " + kept);
             for (String wish : kept) {
                 Set<String> rest = new TreeSet<>(kept);
                 rest.remove(wish);
-                assertTrue(possible(brief, rest), told + ": " + kept + " without " + wish);
+                assertTrue(fresh.possible(brief, rest), told + ": " + kept + " without " + wish);
             }
         }
         for (Repair repair : answer.repairs()) {
@@ -304,20 +260,11 @@ class WideExplainedTest {
             if (repair.changes().size() == 1 && !Double.isNaN(change.to())) {
                 Brief enough = Said.of(brief, change.field(), change.from(), change.to());
                 Brief shy = Said.of(brief, change.field(), change.from(), change.shy());
-                assertNotNull(some(query(enough)), told + ", " + repair.sentence());
-                assertEquals(null, some(query(shy)), told + ", shy of " + repair.sentence());
+                assertNotNull(fresh.some(FreshQuestions.query(enough)), told + ", " + repair.sentence());
+                assertEquals(null, fresh.some(FreshQuestions.query(shy)), told + ", shy of " + repair.sentence());
             }
         }
         return answer.conflicts().size() + " conflicts " + answer.repairs().size() + " repairs";
-    }
-
-    private boolean possible(Brief brief, Set<String> kept) {
-        for (Brief one : Unasked.but(brief, kept)) {
-            if (some(query(one)) != null) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Lines that are said to be legal are, and save what they are said to; the others break the rule that is told. */
