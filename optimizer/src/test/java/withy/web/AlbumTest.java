@@ -75,7 +75,7 @@ class AlbumTest {
             browser.click("button.main").arrive("/builds/", "");
             album.take("builds-none");
             browser.open(shop.at("/"));
-            browser.click(".drawer summary").fill("#json", "{\"name\": \"Pike\", \"lure\": 7}");
+            browser.click(".drawer summary").fill("#json", "{\"name\": \"Mullet\", \"lure\": 7}");
             browser.clickWords("form[@action='/paste']//button", "three builds").arrive("/paste", "");
             album.take("start-paste-fault");
             browser.open(shop.at("/builds/0123456789abcdef0123"));
