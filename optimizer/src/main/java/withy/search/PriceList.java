@@ -6,7 +6,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Wish;
 import withy.catalog.ButtCap;
-import withy.catalog.Check;
 import withy.catalog.Decal;
 import withy.catalog.Keeper;
 import withy.catalog.Part;
@@ -87,10 +86,15 @@ final class PriceList {
     long[] checks(Station station, double fromMm, double toMm) {
         return checks.computeIfAbsent(station, any -> {
             long[] floors = new long[shelf.checks.length];
+            CheckWorth.At worth = shelf.checkWorth.at(station);
+            double c = k.leastPerMg(fromMm, toMm, armMm);
             for (int i = 0; i < floors.length; i++) {
-                Check check = shelf.checks[i];
-                boolean allowed = shelf.stations.allows(station, check);
-                floors[i] = allowed ? small(check, station, fromMm, toMm) : TrainGraph.NONE;
+                floors[i] = worth.allowed()[i]
+                        ? weighed(c, shelf.checks[i])
+                                + k.perMilli() * worth.milli()[i]
+                                - k.perStyleCenti() * worth.styleCenti()[i]
+                                + k.perMilliStep() * worth.milliSteps()[i]
+                        : TrainGraph.NONE;
             }
             return floors;
         });
@@ -142,12 +146,15 @@ final class PriceList {
 
     /** A small part somewhere between two places told from the reel foot. */
     private long small(Part part, Station station, double fromMm, double toMm) {
-        double c = k.leastPerMg(fromMm, toMm, armMm);
-        double mg = c >= 0 ? part.massMg() : part.massMg() + SMALL_SLACK_MG;
-        return (long) Math.floor(c * mg)
+        return weighed(k.leastPerMg(fromMm, toMm, armMm), part)
                 + money(part)
                 - k.perStyleCenti() * style(part, station)
                 + missed(part, station);
+    }
+
+    /** What a small part costs at least by its weight, at so much a milligram. */
+    private static long weighed(double c, Part part) {
+        return (long) Math.floor(c * (c >= 0 ? part.massMg() : part.massMg() + SMALL_SLACK_MG));
     }
 
     private long style(Part part, Station station) {

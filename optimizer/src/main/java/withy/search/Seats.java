@@ -77,6 +77,8 @@ final class Seats {
     }
 
     private List<SeatGroup> groups(ReelSeat seat, double from) {
+        long style = style(Station.SEAT, seat);
+        long missed = ground.wishes.seat(seat) + missed(Station.SEAT, seat);
         Map<Faces, List<SeatGroup.Hooded>> hoods = new LinkedHashMap<>();
         List<SeatGroup.Filling> fillings = null;
         for (SeatSet bare : hooded(seat, from)) {
@@ -91,7 +93,7 @@ final class Seats {
                 fillings = filled;
                 Faces faces = new Faces(bare.rearFaceMm(), bare.frontFaceMm());
                 Arbor arbor = filled.get(filled.size() - 1).arbor();
-                hoods.computeIfAbsent(faces, any -> new ArrayList<>()).add(hooded(bare, arbor));
+                hoods.computeIfAbsent(faces, any -> new ArrayList<>()).add(hooded(bare, arbor, style, missed));
             }
         }
         List<SeatGroup> groups = new ArrayList<>();
@@ -152,12 +154,17 @@ final class Seats {
         return !refusal.refused();
     }
 
-    /** With the hood of a set; how arbors are glued is the same for any. */
-    private SeatGroup.Hooded hooded(SeatSet set, @Nullable Arbor anyArbor) {
+    /**
+     * With the hood of a set; how arbors are glued is the same for any.
+     *
+     * @param seatStyle hundredths of a style point of the seat alone
+     * @param seatMissed wishes the seat alone misses
+     */
+    private SeatGroup.Hooded hooded(SeatSet set, @Nullable Arbor anyArbor, long seatStyle, long seatMissed) {
         ReelSeat seat = set.seat();
         SeatSet filled = new SeatSet(seat, set.hood(), anyArbor, set.fromMm());
-        long style = style(Station.SEAT, seat);
-        long missed = ground.wishes.seat(seat) + missed(Station.SEAT, seat);
+        long style = seatStyle;
+        long missed = seatMissed;
         int durabilityClass = seat.facts().durabilityClass();
         Hood hood = set.hood();
         if (hood != null) {

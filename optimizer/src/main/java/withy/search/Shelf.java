@@ -58,6 +58,8 @@ final class Shelf {
     final ForeJoins foreJoins;
     /** Which checks go where on a blank. */
     final CheckPlaces checkPlaces;
+    /** What checks are worth. */
+    final CheckWorth checkWorth = new CheckWorth(this);
     /** What is told of the seat where there is one only. */
     final OneSeat oneSeat;
     /** What is told of parts that are given. */
