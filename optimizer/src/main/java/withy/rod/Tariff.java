@@ -2,9 +2,7 @@ package withy.rod;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Set;
+import java.util.List;
 import withy.brief.Brief;
 import withy.catalog.Operation;
 import withy.catalog.Part;
@@ -23,17 +21,19 @@ public final class Tariff {
 
     private final Rates rates;
     private final Brief brief;
-    private final Set<String> owned;
-    private final Map<Operation, Long> unitMilli = new EnumMap<>(Operation.class);
+    /** Few, so that looking through them beats looking them up. */
+    private final List<String> owned;
+
+    private final long[] unitMilli = new long[Operation.values().length];
 
     /** The rates as they apply to one brief (parts the customer owns cost nothing). */
     public Tariff(Rates rates, Brief brief) {
         this.rates = rates;
         this.brief = brief;
-        this.owned = Set.copyOf(brief.owned());
+        this.owned = List.copyOf(brief.owned());
         for (Operation operation : Operation.values()) {
             double hours = minutes(operation) / MINUTES_PER_HOUR * (1 - rates.labourDiscountPercent() / 100);
-            unitMilli.put(operation, Math.round(hours * rates.hourlyRateMinor() * MILLI));
+            unitMilli[operation.ordinal()] = Math.round(hours * rates.hourlyRateMinor() * MILLI);
         }
     }
 
@@ -45,8 +45,7 @@ public final class Tariff {
 
     /** Price of one such operation. */
     public long operationMilli(Operation operation) {
-        Long value = unitMilli.get(operation);
-        return value == null ? 0 : value;
+        return unitMilli[operation.ordinal()];
     }
 
     /** Price of the work one part brings. */
