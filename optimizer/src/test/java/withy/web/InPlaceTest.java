@@ -58,8 +58,9 @@ class InPlaceTest {
             browser.driver.navigate().refresh();
             browser.arrive("/jobs/1", "");
             assertEquals(2, browser.all(".checklist input:checked").size());
-            browser.follow("button[value=glue]");
-            assertEquals(2, browser.all(".checklist .done").size());
+            browser.click("button[value=glue]");
+            browser.until(() -> browser.all(".checklist .done").size() == 2);
+            browser.settled();
             assertEquals(0, browser.all(".checklist input:checked").size());
         }
     }
