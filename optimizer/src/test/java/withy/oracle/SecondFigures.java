@@ -1,48 +1,21 @@
 package withy.oracle;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import withy.catalog.Adhesive;
 import withy.catalog.Arbor;
 import withy.catalog.Blank;
-import withy.catalog.Finish;
 import withy.catalog.Grip;
 import withy.catalog.Guide;
 import withy.catalog.Keeper;
 import withy.catalog.Material;
 import withy.catalog.Operation;
-import withy.catalog.Part;
-import withy.catalog.Rates;
 import withy.catalog.ReelSeat;
 import withy.catalog.SeatEnd;
-import withy.catalog.WrapThread;
 
 /** Every figure a second time: masses integrated numerically, money in decimals. Grams and millimetres. */
-final class SecondFigures {
-    private static final double GRAVITY = 9.80665e-3;
-
-    private final SecondRod rod;
-    private final Rates rates;
-    private final WrapThread thread;
-    private final Finish finish;
-    private final Adhesive adhesive;
-
-    private double mass;
-    private double moment;
-    private double inertia;
-    private double finishMl;
-    private BigDecimal cost = BigDecimal.ZERO;
-    private final Map<String, Double> tolerances = new TreeMap<>();
-
+final class SecondFigures extends SecondSums {
     SecondFigures(SecondRod rod) {
-        this.rod = rod;
-        this.rates = rod.catalog.rates();
-        this.thread = rod.thread;
-        this.finish = rod.finish;
-        this.adhesive = rod.adhesive;
+        super(rod);
         blank();
         grips();
         rings();
@@ -50,52 +23,6 @@ final class SecondFigures {
         ahead();
         train();
         mixed();
-    }
-
-    double weightG() {
-        return mass;
-    }
-
-    double toleranceG() {
-        double squares = rates.workmanshipToleranceG() * rates.workmanshipToleranceG();
-        for (double tolerance : tolerances.values()) {
-            squares += tolerance * tolerance;
-        }
-        return Math.sqrt(squares);
-    }
-
-    private double reelG() {
-        return rod.brief.reel().massG();
-    }
-
-    /** Σ m·(x − b) of rod and reel, x from the butt. */
-    private double about(double b) {
-        double reelX = rod.foot + rod.brief.reel().centreOffsetMm();
-        return moment - mass * b + reelG() * (reelX - b);
-    }
-
-    double tipHeavyNmm() {
-        return GRAVITY * about(rod.hand);
-    }
-
-    double balancePointMm() {
-        return about(rod.foot) / (mass + reelG());
-    }
-
-    /** The zone's edges count in whole millimetres. */
-    double outsideNmm() {
-        double ahead = about(rod.foot + (double) Math.round(rod.brief.zoneFarMm()));
-        double behind = -about(rod.foot + (double) Math.round(rod.brief.zoneNearMm()));
-        return GRAVITY * Math.max(0, Math.max(ahead, behind));
-    }
-
-    double counterweightG() {
-        double pivot = rod.foot + (double) Math.round(rod.brief.zoneFarMm());
-        return Math.max(0, about(pivot)) / pivot;
-    }
-
-    double swingWeightKgM2() {
-        return inertia * 1e-9;
     }
 
     double finishedMm() {
@@ -126,110 +53,14 @@ final class SecondFigures {
         return rod.tip == null ? 0 : rod.tip.addedMm();
     }
 
-    /** Price before the one rounding. */
-    BigDecimal priceMinor() {
-        BigDecimal margin = BigDecimal.ONE.add(percent(rates.marginPercent()));
-        BigDecimal tax = BigDecimal.ONE.add(percent(rates.taxPercent()));
-        return cost.multiply(margin).multiply(tax);
-    }
-
-    private static BigDecimal percent(double value) {
-        return BigDecimal.valueOf(value).divide(BigDecimal.valueOf(100), 12, RoundingMode.HALF_UP);
-    }
-
-    private void point(double grams, double x) {
-        own(grams, x, 0);
-    }
-
-    private void own(double grams, double x, double ownInertia) {
-        mass += grams;
-        moment += grams * x;
-        inertia += grams * (x - rod.hand) * (x - rod.hand) + ownInertia;
-    }
-
-    private void pay(@Nullable Part part, int pieces) {
-        if (part != null && !rod.brief.owned().contains(part.id())) {
-            cost = cost.add(BigDecimal.valueOf(part.facts().priceMinor() * pieces));
-        }
-    }
-
-    private void work(Operation operation, int times) {
-        double minutes = rates.labourMinutes().getOrDefault(operation, 0.0);
-        BigDecimal one = BigDecimal.valueOf(minutes)
-                .multiply(BigDecimal.valueOf(rates.hourlyRateMinor()))
-                .multiply(BigDecimal.ONE.subtract(percent(rates.labourDiscountPercent())))
-                .divide(BigDecimal.valueOf(60), 12, RoundingMode.HALF_UP);
-        cost = cost.add(one.multiply(BigDecimal.valueOf(times)));
-    }
-
-    private void tolerance(@Nullable Part part, double share) {
-        if (part != null) {
-            tolerances.merge(part.id(), part.facts().weightTolG() * share, Double::sum);
-        }
-    }
-
-    private static double grams(Part part) {
-        Double weighed = part.facts().measuredG();
-        return weighed == null ? part.facts().weightG() : weighed;
-    }
-
-    private void glue(double diameter, double length, double x) {
-        point(Math.PI * diameter * length * rates.adhesiveFilmMm() * adhesive.densityGMl() / 1000, x);
-    }
-
-    private void tape(double outer, double inner, double length, double x) {
-        double bore = Math.min(outer, inner);
-        point(Math.PI / 4 * (outer * outer - bore * bore) * length * rates.tapeDensityGMm3(), x);
-    }
-
-    private void wrap(double x, double width, boolean onlyUnder) {
-        double d = rod.od(x);
-        double t = thread.diameterMm();
-        double turns = width / t;
-        double length = turns * Math.hypot(Math.PI * (d + t), t);
-        point(length * thread.tex() / 1e6, x);
-        double film = onlyUnder ? 0 : rates.finishFilmMm();
-        double over = d + 2 * t + 2 * film;
-        double volume = Math.PI / 4 * (over * over - d * d) * width - length * Math.PI / 4 * t * t;
-        coat(Math.max(0, volume) + (onlyUnder ? 0 : film(d, 2)), x);
-        if (!rod.brief.owned().contains(thread.id())) {
-            double share = length / 1000 / thread.metresPerSpool();
-            cost = cost.add(BigDecimal.valueOf(share * thread.facts().priceMinor()));
-        }
-    }
-
-    private double film(double d, double length) {
-        double over = d + 2 * rates.finishFilmMm();
-        return Math.PI / 4 * (over * over - d * d) * length;
-    }
-
-    private void coat(double mm3, double x) {
-        point(mm3 / 1000 * finish.densityGMl(), x);
-        finishMl += mm3 / 1000;
-    }
-
     private void blank() {
         Blank blank = rod.blank;
         double lumps = blank.ferruleExtraG() > 0 ? rod.joints.size() * blank.ferruleExtraG() : 0;
-        Double measured = blank.balanceMm();
-        double n = 1;
-        if (measured != null) {
-            double low = 0;
-            double high = 4;
-            if ((balance(low, lumps) - measured) * (balance(high, lumps) - measured) <= 0) {
-                for (int i = 0; i < 100; i++) {
-                    double middle = (low + high) / 2;
-                    boolean beyond = (balance(middle, lumps) > measured) == (balance(0, lumps) > measured);
-                    low = beyond ? middle : low;
-                    high = beyond ? high : middle;
-                }
-                n = low;
-            }
-        }
-        double m0 = integral(n, 0);
+        double n = SecondTaper.exponent(rod, lumps);
+        double m0 = SecondTaper.integral(blank, n, 0);
         double scale = (grams(blank) - lumps) / m0;
-        double m1 = integral(n, 1) * scale;
-        double m2 = integral(n, 2) * scale;
+        double m1 = SecondTaper.integral(blank, n, 1) * scale;
+        double m2 = SecondTaper.integral(blank, n, 2) * scale;
         mass += scale * m0;
         moment += m1;
         inertia += m2 - 2 * rod.hand * m1 + rod.hand * rod.hand * scale * m0;
@@ -254,32 +85,6 @@ final class SecondFigures {
             work(operation, 1);
         }
         work(Operation.WRAP_FERRULE, rod.joints.size());
-    }
-
-    private double balance(double n, double lumps) {
-        double tube = grams(rod.blank) - lumps;
-        double first = integral(n, 1) / integral(n, 0) * tube;
-        for (double[] joint : rod.joints) {
-            first += lumps > 0 ? rod.blank.ferruleExtraG() * (joint[0] + joint[1]) / 2 : 0;
-        }
-        return first / grams(rod.blank);
-    }
-
-    /** ∫ d(x)^n · x^k over the blank, a stretch between stations at a time. */
-    private double integral(double n, int k) {
-        double sum = 0;
-        var stations = rod.blank.stations();
-        for (int i = 1; i < stations.size(); i++) {
-            double x0 = stations.get(i - 1).xMm();
-            double x1 = stations.get(i).xMm();
-            double d0 = stations.get(i - 1).odMm();
-            double d1 = stations.get(i).odMm();
-            if (x1 > x0) {
-                sum += SecondRod.simpson(
-                        x0, x1, x -> Math.pow(d0 + (d1 - d0) * (x - x0) / (x1 - x0), n) * Math.pow(x, k));
-            }
-        }
-        return sum;
     }
 
     private void grips() {
