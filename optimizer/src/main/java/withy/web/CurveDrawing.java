@@ -58,8 +58,8 @@ final class CurveDrawing {
         double dear = Math.max(most, cheap + Math.max(1, LEAST_STEPS * stepMinor));
         StringBuilder svg = new StringBuilder();
         for (Space space : List.of(WIDE, NARROW)) {
-            String[] prices = {money.apply(Math.round(cheap)), money.apply(Math.round(dear))};
-            draw(svg, space, curve, new double[] {heavy, light, cheap, dear}, prices, units);
+            String[] prices = {money.apply(Math.round(cheap)), money.apply(Math.round(most))};
+            draw(svg, space, curve, new double[] {heavy, light, cheap, most, dear}, prices, units);
         }
         return svg.toString();
     }
@@ -67,15 +67,16 @@ final class CurveDrawing {
     /**
      * Draws it on a sheet.
      *
-     * @param ends heaviest and lightest weight, g, cheapest and dearest price, minor units
-     * @param prices how those are printed
+     * @param ends heaviest and lightest weight, g, cheapest and dearest price and where their scale ends, minor units
+     * @param prices how the two prices are printed; the dearer stands at its own height, and not where that is too near the other
      */
     private static void draw(
             StringBuilder svg, Space space, List<PointLine> curve, double[] ends, String[] prices, QuantityText units) {
         double heavy = ends[0];
         double light = ends[1];
         double cheap = ends[2];
-        double dear = ends[3];
+        double most = ends[3];
+        double dear = ends[4];
         svg.append(String.format(
                 Locale.ROOT,
                 "<svg class=\"chart curve %s\" viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">",
@@ -95,7 +96,10 @@ final class CurveDrawing {
         text(svg, space.left, foot + 1.4 * space.letter, "start", units.mass(heavy));
         text(svg, space.right, foot + 1.4 * space.letter, "end", units.mass(light));
         price(svg, space, axis - 0.4 * space.letter, space.bottom, prices[0]);
-        price(svg, space, axis - 0.4 * space.letter, space.top, prices[1]);
+        double high = space.bottom - (most - cheap) / (dear - cheap) * (space.bottom - space.top);
+        if (space.bottom - high > 2.4 * space.letter) {
+            price(svg, space, axis - 0.4 * space.letter, high, prices[1]);
+        }
         StringBuilder points = new StringBuilder();
         StringBuilder marks = new StringBuilder();
         for (int i = 0; i < curve.size(); i++) {
