@@ -23,12 +23,15 @@ withy_install() { # packages...
 
 # The release number of the Java whose program is named: 17, 21, ... or nothing.
 withy_java_release() {
-    local java=$1 home version=
+    local java=$1 home line version=
     [ -x "$java" ] || return 1
-    home=$(dirname "$(dirname "$(readlink -f "$java")")")
+    home=$(readlink -f "$java")
+    home=${home%/*/*}
     if [ -r "$home/release" ]; then
         # Reading the file saves the 40 ms of asking the program.
-        version=$(sed -n 's/^JAVA_VERSION="\([^"]*\)".*/\1/p' "$home/release")
+        while read -r line; do
+            case $line in JAVA_VERSION=*) version=${line#*=} version=${version//\"/} ;; esac
+        done <"$home/release"
     fi
     [ -n "$version" ] || version=$("$java" -version 2>&1 | sed -n 's/.*version "\([^"]*\)".*/\1/p;T;q')
     version=${version#1.}
@@ -40,7 +43,7 @@ withy_java_release() {
 withy_look_for_java() {
     local program=$1 home release on_path
     on_path=$(command -v "$program" 2>/dev/null) || on_path=
-    [ -z "$on_path" ] || on_path=$(dirname "$(dirname "$(readlink -f "$on_path")")")
+    [ -z "$on_path" ] || on_path=$(readlink -f "$on_path") on_path=${on_path%/*/*}
     for home in "${JAVA_HOME:-}" "$on_path" /usr/lib/jvm/* /Library/Java/JavaVirtualMachines/*/Contents/Home; do
         [ -n "$home" ] && [ -x "$home/bin/$program" ] || continue
         release=$(withy_java_release "$home/bin/java") || continue
@@ -164,17 +167,20 @@ withy_end_build() {
 
 withy_forget_start() { [ -z "${WITHY_STARTED:-}" ] || rm -f "$WITHY_STARTED"; }
 
+# Sets archive to the name of the class archive of this Java, which fits no other: told from the first lines of what
+# it says of itself, without starting a program.
 withy_archive_name() {
-    # A class archive fits the very Java that wrote it.
-    printf '%s/optimizer/target/withy-%s.jsa' "$1" \
-        "$(cat "$JAVA_HOME/release" 2>/dev/null | cksum | cut -d ' ' -f 1)"
+    local release=
+    read -r -d '' -n 300 release 2>/dev/null <"$JAVA_HOME/release" || :
+    release=${release//[!A-Za-z0-9]/}
+    archive=$1/optimizer/target/withy-${release:0:120}.jsa
 }
 
 # Later calls take their classes from this archive, checked and laid out already; Withy runs without it too. It fits
 # the very jar it was made from. It holds what these calls load between them.
 withy_archive_classes() {
     local root=$1 jar=$1/optimizer/target/withy-optimizer.jar archive limit=() brief=scenarios/kayak-estuary/brief.json
-    archive=$(withy_archive_name "$root")
+    withy_archive_name "$root"
     [ ! "$archive" -nt "$jar" ] || return 0
     rm -f "$root"/optimizer/target/withy-*.jsa
     ! command -v timeout >/dev/null 2>&1 || limit=(timeout 60)

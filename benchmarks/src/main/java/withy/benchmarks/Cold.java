@@ -51,12 +51,10 @@ final class Cold {
 
     List<Line> measure() throws IOException, InterruptedException {
         List<Line> lines = new ArrayList<>();
-        String launcher =
-                home.resolve("optimizer").resolve("bin").resolve("withy").toString();
         lines.add(line(
                 "`optimizer/bin/withy`, its class archive",
                 SHARED_TARGET_MS,
-                archive.isEmpty() ? List.of() : List.of(launcher)));
+                archive.isEmpty() ? List.of() : launcher()));
         lines.add(
                 line("java, the Java machine's own class archive alone", PLAIN_TARGET_MS, java("-Xshare:auto", QUICK)));
         lines.add(line("java, no class-data sharing", PLAIN_TARGET_MS, java("-Xshare:off", QUICK)));
@@ -67,8 +65,7 @@ final class Cold {
     /** Shorter commands that do a part of the work each, in the way the launcher starts it: what dominates is what the next one adds. */
     List<Line> parts() throws IOException, InterruptedException {
         List<Line> lines = new ArrayList<>();
-        List<String> start =
-                new ArrayList<>(java(archive.isEmpty() ? "-Xshare:auto" : "-XX:SharedArchiveFile=" + archive, QUICK));
+        List<String> start = archive.isEmpty() ? java("-Xshare:auto", QUICK) : launcher();
         lines.add(new Line(
                 "`--version`: the Java machine and the command line",
                 Job.NO_BAR,
@@ -95,6 +92,10 @@ final class Cold {
 
     private static List<String> propose() {
         return List.of("propose", "scenarios/" + SCENARIO + "/brief.json", "--catalog", "catalog-samples/wide");
+    }
+
+    private List<String> launcher() {
+        return List.of(home.resolve("optimizer").resolve("bin").resolve("withy").toString());
     }
 
     private List<String> java(String sharing, String compilers) {
