@@ -32,19 +32,13 @@ record Linear(
 
     @Override
     public int hashCode() {
-        return 31
-                        * (31
-                                        * (31
-                                                        * (31
-                                                                        * (31
-                                                                                        * (31 * Long.hashCode(perMg)
-                                                                                                + Long.hashCode(
-                                                                                                        perMgMm))
-                                                                                + Long.hashCode(perMgMm2))
-                                                                + Long.hashCode(perMilli))
-                                                + Long.hashCode(perStyleCenti))
-                                + Long.hashCode(perMilliStep))
-                + Long.hashCode(constant);
+        int hash = Long.hashCode(perMg);
+        hash = 31 * hash + Long.hashCode(perMgMm);
+        hash = 31 * hash + Long.hashCode(perMgMm2);
+        hash = 31 * hash + Long.hashCode(perMilli);
+        hash = 31 * hash + Long.hashCode(perStyleCenti);
+        hash = 31 * hash + Long.hashCode(perMilliStep);
+        return 31 * hash + Long.hashCode(constant);
     }
 
     /** Cost of a share. */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.rod.Layout;
 import withy.rod.Setting;
@@ -16,23 +15,11 @@ import withy.rod.Station;
 final class NodeBounds {
     private final Ground ground;
     private final Bounds bounds;
-    private final Map<FloorKey, Floors> floors = new HashMap<>();
+    private final Map<AtClass, Floors> floors = new HashMap<>();
 
     NodeBounds(Task task) {
         this.ground = task.ground;
         this.bounds = task.bounds;
-    }
-
-    private record FloorKey(Linear prices, int leastClass) {
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof FloorKey that && leastClass == that.leastClass && prices.equals(that.prices);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * prices.hashCode() + leastClass;
-        }
     }
 
     /**
@@ -211,6 +198,6 @@ final class NodeBounds {
     }
 
     private Floors floors(int leastClass, Linear k) {
-        return floors.computeIfAbsent(new FloorKey(k, leastClass), key -> new Floors(ground, k, leastClass));
+        return floors.computeIfAbsent(new AtClass(k, leastClass), key -> new Floors(ground, k, leastClass));
     }
 }

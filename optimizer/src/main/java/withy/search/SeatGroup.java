@@ -19,7 +19,7 @@ final class SeatGroup {
     private final List<Hooded> hoods;
     private final List<Filling> fillings;
     private final @Nullable SeatOption[] options;
-    private @Nullable Asked before;
+    private @Nullable AtClass before;
     private long cheapest;
 
     /**
@@ -91,24 +91,12 @@ final class SeatGroup {
 
     /** Cost of the cheapest of at least one class; {@link TrainGraph#NONE} where there is none. */
     long cheapest(Linear k, int leastClass) {
-        Asked asked = new Asked(k, leastClass);
+        AtClass asked = new AtClass(k, leastClass);
         if (!asked.equals(before)) {
             before = asked;
             cheapest = cheapestNow(k, leastClass);
         }
         return cheapest;
-    }
-
-    private record Asked(Linear k, int leastClass) {
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof Asked that && leastClass == that.leastClass && k.equals(that.k);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * k.hashCode() + leastClass;
-        }
     }
 
     private long cheapestNow(Linear k, int leastClass) {

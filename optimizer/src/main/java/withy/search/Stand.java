@@ -48,9 +48,9 @@ final class Stand {
     /** What was worked out of the handle. */
     private static final class Known {
         private final Map<Consumables, Fitter> dresses = new HashMap<>();
-        private final Map<Asked, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
+        private final Map<AtClass, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
             @Override
-            protected boolean removeEldestEntry(Map.Entry<Asked, Least> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<AtClass, Least> eldest) {
                 return size() > MOST_PRICED;
             }
         };
@@ -134,7 +134,7 @@ final class Stand {
         if (shelf.seats.length == 1 && !seatFits()) {
             return TrainGraph.NONE;
         }
-        Asked asked = new Asked(k.withoutConstant(), leastClass);
+        AtClass asked = new AtClass(k.withoutConstant(), leastClass);
         Least least = known.undressed.get(asked);
         if (least == null || least.cost >= least.under && least.under < under) {
             least = new Least(priced(k).leastUndressed(leastClass, under), under);
@@ -166,18 +166,6 @@ final class Stand {
             }
         }
         return false;
-    }
-
-    private record Asked(Linear k, int leastClass) {
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof Asked that && leastClass == that.leastClass && k.equals(that.k);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * k.hashCode() + leastClass;
-        }
     }
 
     /** The train that goes with one count of guides and one thread, made when first asked for. */
