@@ -23,6 +23,12 @@ final class Dual {
     /** Handles and builds met depth first before beginnings are compared. */
     static final long FEW_STEPS = 1_000;
 
+    /** The same before multipliers are looked for. */
+    private static final long AT_ONCE = 250;
+
+    /** Score within which few builds are left: half a noticeable step. */
+    private static final double NEAR = Scoring.SCALE / 2;
+
     private final Task task;
     private final Completion completion;
     private final BlankShape shape;
@@ -120,6 +126,9 @@ final class Dual {
             if (bound >= limit || TrainGraph.none(bound)) {
                 return new Outcome(best, bound, pricesSoFar, true);
             }
+            if (round == 0 && near(bound, start) && walkedAtOnce(bound)) {
+                return new Outcome(best, limit, pricesSoFar, true);
+            }
             Task.Measured cheapest = cheapest(bound);
             if (cheapest == null) {
                 break;
@@ -202,9 +211,28 @@ final class Dual {
         return walk();
     }
 
+    /** True where multipliers learnt elsewhere bring the bound so near the best build known that few builds are left. */
+    private boolean near(long bound, Prices start) {
+        return limit - bound < NEAR && !firstWillDo && !start.equals(Prices.start(task.scoring));
+    }
+
+    /** True where every build below the limit was met in a few steps, sooner than better multipliers are found. What is found lowers the limit either way. */
+    private boolean walkedAtOnce(long bound) {
+        List<Walk.Test> tests = new ArrayList<>(List.of(own()));
+        tests.addAll(tests());
+        misled = false;
+        measured = 0;
+        boolean whole = completion.builds(depthFirst(tests, Math.min(AT_ONCE, fewSteps))) && measured < mostBuilds;
+        return whole || bound >= limit;
+    }
+
+    private Walk.Test own() {
+        return new Walk.Test(pricesSoFar.linear(task.aim, margin), Long.MAX_VALUE);
+    }
+
     /** Depth first where few builds are left, which finds good ones at once; else of all beginnings only those no other beats. */
     private Outcome walk() {
-        Walk.Test own = new Walk.Test(pricesSoFar.linear(task.aim, margin), Long.MAX_VALUE);
+        Walk.Test own = own();
         List<Walk.Test> tests = new ArrayList<>(List.of(own));
         double narrowest = steps(own.k(), limit - boundSoFar);
         for (TwoCeilings.Edge edge : ceilings.edges()) {

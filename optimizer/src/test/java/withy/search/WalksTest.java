@@ -31,6 +31,7 @@ class WalksTest {
     private static final long MOST_CLASSES = 10;
 
     private static int compared;
+    private static int begunNear;
 
     @TestFactory
     Stream<DynamicTest> sameBest() {
@@ -53,6 +54,7 @@ class WalksTest {
     @AfterAll
     static void enoughWereCompared() {
         assertTrue(compared >= 20, "layouts: " + compared);
+        assertTrue(begunNear >= 10, "begun near the best: " + begunNear);
     }
 
     private static List<Layout> some(List<Layout> layouts) {
@@ -79,6 +81,15 @@ class WalksTest {
         long under = solved.best().score() + MOST_CLASSES * task.scoring.perClass() + 1;
         Dual.Outcome few = dual(task, site, setting, stand, 0).walk(own.slope(0), under);
         long best = score(few);
+        Task.Judged met = few.best();
+        if (met != null && met.vector().durabilityClasses() == 0) {
+            // begun so near the best build that few are left: those are walked at once, or where that is too long after more rounds
+            for (long fewSteps : new long[] {0, NO_END}) {
+                Dual.Outcome near = dual(task, site, setting, stand, fewSteps).solve(solved.prices(), best + 1);
+                assertEquals(best, score(near), told);
+            }
+            begunNear++;
+        }
         Dual.Outcome every = dual(task, site, setting, stand, NO_END).walk(solved.prices(), best);
         assertEquals(NO_END, score(every), () -> told + ": better than " + best);
         assertTrue(few.whole() && every.whole(), told);
