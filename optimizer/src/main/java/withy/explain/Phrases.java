@@ -1,6 +1,7 @@
 package withy.explain;
 
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,9 @@ public final class Phrases {
 
     /** "The ring of" a part. */
     private static final Pattern OWN = Pattern.compile(of("clause.own"));
+
+    /** Words a sentence begins with that are no names. */
+    private static final Set<String> STARTS = Set.of(of("clause.starts").split(" "));
 
     /** What may follow a name. */
     private static final String BREAK = " ,";
@@ -104,12 +108,10 @@ public final class Phrases {
 
     /** A sentence as it goes on after a colon; one that begins with a name keeps its first letter. */
     public static String clause(String sentence) {
-        for (String article : List.of(of("clause.the"), of("clause.a"))) {
-            if (sentence.startsWith(sentence(article))) {
-                return article + sentence.substring(article.length());
-            }
-        }
-        return sentence;
+        int word = sentence.indexOf(' ');
+        return word > 0 && STARTS.contains(sentence.substring(0, word))
+                ? Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1)
+                : sentence;
     }
 
     /** The first letter as at the start of a sentence. */

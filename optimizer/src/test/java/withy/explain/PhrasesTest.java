@@ -2,9 +2,14 @@ package withy.explain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import withy.rules.Sentences;
 
 /** A sentence after the name of its part, as an ear expects it. */
 class PhrasesTest {
@@ -47,6 +52,19 @@ class PhrasesTest {
         assertNull(after("Fen 7", "Fen 70 and Fen 71 are of different materials; grips are to be of one."));
         assertNull(after("Fen 7", "Fen 70 comes in 3 pieces."));
         assertNull(after("Fen 7", "So many guides cannot be spaced evenly on Fen 7."));
+    }
+
+    /** Whatever a rule says when it is broken goes on after a colon as in the middle of a sentence; only a name keeps its first letter. */
+    @Test
+    void afterAColonOnlyNamesAreLarge() {
+        Map<String, String> broken = new TreeMap<>(Sentences.messages());
+        broken.keySet().removeIf(key -> !key.matches("rule\\..*\\.(fail|unknown)"));
+        assertTrue(broken.size() > 60, "" + broken.size());
+        broken.forEach((key, words) -> {
+            String small = words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+            assertEquals(words.startsWith("{part}") ? words : small, Phrases.clause(words), key);
+        });
+        assertEquals("Onlyn 7 is too thin.", Phrases.clause("Onlyn 7 is too thin."));
     }
 
     private static String after(String name, String sentence) {

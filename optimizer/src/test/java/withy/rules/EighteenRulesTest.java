@@ -23,7 +23,7 @@ import withy.rules.Verdict.Outcome;
 
 /** Every check of every rule: broken, at its limit, kept, not applicable. */
 class EighteenRulesTest {
-    private static final Cases CASES = cases();
+    static final Cases CASES = cases();
 
     private static Cases cases() {
         Cases cases = new Cases();
