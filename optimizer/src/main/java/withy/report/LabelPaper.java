@@ -89,7 +89,9 @@ public final class LabelPaper {
         lines.add(made == null ? Phrases.sentence(where) : Phrases.of("paper.labels.job", made.job(), where));
         lines.add(part.name());
         String bin = bench.bins().get(part.part());
-        lines.add(part.part() + (bag == null ? "" : "#" + bag.number()) + (bin == null ? "" : " [" + bin + "]"));
+        lines.add(part.part()
+                + (bag == null ? "" : "#" + bag.number())
+                + (bin == null ? "" : " [" + bin.replace(' ', Unbroken.JOIN) + "]"));
         if (guide != null) {
             Double tip = guide.fromTipMm();
             lines.add(

@@ -23,11 +23,11 @@ final class RodPicture {
     /** Most millimetres in a strip: as many as a strip has units, so that thin things show. */
     private static final double STRIP_MM = 700;
 
-    private static final double MARGIN = 30;
-    private static final double AXIS = 74;
+    static final double MARGIN = 30;
+    static final double AXIS = 74;
     private static final double STRIP_HEIGHT = 240;
-    private static final double RULER = 184;
-    private static final double ROW = 22;
+    static final double RULER = 184;
+    static final double ROW = 22;
     private static final double TICK_MM = 100;
 
     private final Outline outline;
@@ -101,10 +101,11 @@ final class RodPicture {
                 .forEach(ring -> ring(ring, at(ring.xMm(), from), axis));
         labels(from, to, top);
         ruler(from, to, top + RULER);
-        marks(from, to, top);
+        new RodMarks(outline, svg).draw(from, to, top);
     }
 
-    private static double at(double xMm, double from) {
+    /** Where a place of the rod lies across a strip that begins at another. */
+    static double at(double xMm, double from) {
         return MARGIN + xMm - from;
     }
 
@@ -231,36 +232,6 @@ final class RodPicture {
             svg.line(at(x, from), y, at(x, from), y + 6, Svg.INK, 1);
             svg.words(at(x, from), y + 23, "middle", Svg.INK, Svg.number(x));
         }
-    }
-
-    /** Reel foot and balance points, each in a row of its own with a line down to the ruler. */
-    private void marks(double from, double to, double top) {
-        mark(outline.bareBalanceMm(), Phrases.of("picture.rod.bare"), false, from, to, top, 2);
-        mark(outline.balanceMm(), Phrases.of("picture.rod.balance"), true, from, to, top, 1);
-        mark(outline.footMm(), Phrases.of("picture.rod.foot"), false, from, to, top, 0);
-    }
-
-    private void mark(double xMm, String words, boolean filled, double from, double to, double top, int row) {
-        if (xMm < from || (xMm >= to && to < outline.toMm())) {
-            return;
-        }
-        double x = at(xMm, from);
-        double y = top + RULER - 2 - ROW * row;
-        svg.line(x, y, x, top + RULER, Svg.ACCENT, 0.8);
-        svg.points(new double[] {x, y - 14, x - 8, y, x + 8, y}, Svg.ACCENT, 1.4, filled ? Svg.ACCENT : "#ffffff");
-        double reach = Svg.LETTER_WIDTH * words.length() + 14;
-        boolean right = x + reach <= Svg.WIDTH - 4;
-        boolean ringRight = ringBelow(y - 16 - top - AXIS, xMm, xMm + reach);
-        boolean left = !right || ringRight && x - reach > 4 && !ringBelow(y - 16 - top - AXIS, xMm - reach, xMm);
-        svg.words(left ? x - 11 : x + 11, y - 2, left ? "end" : "start", Svg.ACCENT, words);
-    }
-
-    /** True where a ring between two places hangs lower than so far below the axis. */
-    private boolean ringBelow(double below, double fromMm, double toMm) {
-        return !outline.ringsAbove()
-                && outline.rings().stream()
-                        .anyMatch(ring ->
-                                ring.xMm() > fromMm && ring.xMm() < toMm && ring.axisMm() + ring.ringMm() / 2 > below);
     }
 
     private Picture.Table table() {

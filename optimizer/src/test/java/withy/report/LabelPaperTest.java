@@ -60,4 +60,11 @@ class LabelPaperTest {
         assertFalse(LabelPaper.of(sheet, UK, Sheet.A4).contains("<script"));
         assertTrue(text(sheet, Sheet.A4, 1).contains(hostile.replace(" ", "")));
     }
+
+    @Test
+    void theBinStaysInOneLine() {
+        BenchSheet sheet = sheet(Fixtures.legal().part("seat", "facts.bin", "drawer 5 left"));
+        String html = LabelPaper.of(sheet, UK, Sheet.A4);
+        assertTrue(html.contains("[drawer\u00a05\u00a0left]"), html);
+    }
 }
