@@ -163,11 +163,13 @@ final class Database implements AutoCloseable {
                     SQLITE_PERM ->
                 ShopFault.disk(
                         start + "no right to write in the folder " + parent(file) + ". Nothing was changed.",
-                        "another user owns it, or it is on a disk that only reads; see ls -ld.");
+                        "it belongs to another user of this machine, or lies on a disk or stick that is locked against writing.");
             case SQLITE_NOTADB -> ShopFault.damaged(start + "it is no memory of a shop, or its beginning is damaged.");
             case SQLITE_CORRUPT, SQLITE_CORRUPT_VTAB -> ShopFault.damaged(start + "the file is damaged.");
             default ->
-                ShopFault.disk(start + e.getMessage() + ". Nothing was changed.", "the disk or its mount is at fault.");
+                ShopFault.disk(
+                        start + e.getMessage() + ". Nothing was changed.",
+                        "the disk is at fault, or a stick was pulled out.");
         };
     }
 

@@ -26,6 +26,7 @@ public final class ReasonsView {
      * @param frame around it
      * @param heading place and build
      * @param intro the build by name, and how to read the lines
+     * @param place rank and station, as an address has them
      * @param now id of the part that is there, or empty
      * @param fits parts that would be legal
      * @param refused parts that would break a rule
@@ -36,6 +37,7 @@ public final class ReasonsView {
             Frame frame,
             String heading,
             String intro,
+            String place,
             String now,
             List<Line> fits,
             List<Line> refused,
@@ -64,6 +66,7 @@ public final class ReasonsView {
      * Why not a part.
      *
      * @param frame around it
+     * @param from where it was asked
      * @param heading the question
      * @param part its id
      * @param name maker and model
@@ -80,6 +83,7 @@ public final class ReasonsView {
      */
     public record WhyView(
             Frame frame,
+            CameFrom from,
             String heading,
             String part,
             String name,

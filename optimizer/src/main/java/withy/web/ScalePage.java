@@ -50,14 +50,7 @@ final class ScalePage {
                 .map(JobsPage::line)
                 .toList();
         WeighAnswer weighed = WeighAnswer.all(workshop);
-        List<String> drift = weighed.drift().stream()
-                .map(d -> Words.say(
-                        d.meanPercent() < 0 ? "scale.drift.lighter" : "scale.drift.heavier",
-                        d.maker(),
-                        d.kind(),
-                        d.pieces(),
-                        String.format(Locale.ROOT, "%.1f", Math.abs(d.meanPercent()))))
-                .toList();
+        List<String> drift = weighed.drift().stream().map(ScalePage::drift).toList();
         String query = Pages.asked(ctx, "q");
         List<Part> found = query.isEmpty() ? List.of() : found(query);
         String chosen = asked.isEmpty() && (found.size() == 1 || isPiece(query)) ? only(found, query) : asked;
@@ -208,6 +201,13 @@ final class ScalePage {
     private double toleranceG(Piece piece) {
         Part part = pages.bench().workshop().lists().find(piece.part());
         return part == null ? 0 : part.facts().weightTolG();
+    }
+
+    /** How far the lists of one maker are off; what would read as nought is as listed. */
+    private static String drift(WeighAnswer.Drift drift) {
+        String percent = String.format(Locale.ROOT, "%.1f", Math.abs(drift.meanPercent()));
+        String way = percent.equals("0.0") ? "same" : drift.meanPercent() < 0 ? "lighter" : "heavier";
+        return Words.say("scale.drift." + way, drift.maker(), drift.kind(), drift.pieces(), percent);
     }
 
     private @Nullable PieceLine next(List<PieceLine> pieces, @Nullable String asked) {

@@ -73,6 +73,7 @@ final class WhyPage {
                 whole ? frame : frame.waiting(),
                 heading,
                 Words.say("drawer.of", sheet.name()),
+                sheet.rank() + "/" + station.key(),
                 now,
                 fits,
                 refused,
@@ -116,15 +117,16 @@ final class WhyPage {
                             Look.of(ctx),
                             (inquiry, progress, told) -> Explain.whyNot(inquiry, Set.of(part), told));
         } catch (Soon.NotYet e) {
-            pages.html(ctx, "why", lookedFor(step, part, name));
+            pages.html(ctx, "why", lookedFor(step, CameFrom.of(ctx), part, name));
             return;
         }
-        pages.html(ctx, "why", view(step, part, name, soFar));
+        pages.html(ctx, "why", view(step, CameFrom.of(ctx), part, name, soFar));
     }
 
-    private WhyView lookedFor(Step step, String part, String name) {
+    private WhyView lookedFor(Step step, CameFrom from, String part, String name) {
         return new WhyView(
                 pages.frame(Words.say("why.head", name), "brief", step).waiting(),
+                from,
                 Words.say("why.head", name),
                 part,
                 name,
@@ -140,7 +142,7 @@ final class WhyPage {
                 false);
     }
 
-    private WhyView view(Step step, String part, String name, SoFar<WhyNotAnswer> soFar) {
+    private WhyView view(Step step, CameFrom from, String part, String name, SoFar<WhyNotAnswer> soFar) {
         WhyNotAnswer answer = soFar.answer();
         List<String> beside = new ArrayList<>();
         BuildLine first = answer.first();
@@ -157,6 +159,7 @@ final class WhyPage {
         Frame frame = pages.frame(Words.say("why.head", name), "brief", step);
         return new WhyView(
                 soFar.whole() ? frame : frame.waiting(),
+                from,
                 Words.say("why.head", name),
                 part,
                 name,

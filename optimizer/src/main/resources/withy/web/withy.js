@@ -258,6 +258,16 @@
     typed.select();
   }
 
+  /* The enter key in a field that names another goes there first, as long as that is empty: it may stay so, but not by oversight. */
+  document.addEventListener("keydown", function (event) {
+    var then = event.key === "Enter" && event.target.dataset.then;
+    var next = then && event.target.value.trim() && document.getElementById(then);
+    if (next && !next.value.trim()) {
+      event.preventDefault();
+      next.focus();
+    }
+  });
+
   /* A place on the page that is gone to is no other page: what was typed stays. */
   window.addEventListener("popstate", function () {
     if (location.pathname + location.search !== shown) {

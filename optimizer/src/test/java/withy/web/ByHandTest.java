@@ -168,9 +168,13 @@ class ByHandTest {
         browser.until(() -> !browser.all("#balance").isEmpty());
         assertEquals("weight", focused(), "the scale is next");
         String foretold = browser.text(".answer").replaceAll(".*weigh ([0-9.]+) g.*", "$1");
-        new Actions(browser.driver).sendKeys(foretold, Keys.TAB).perform();
-        assertEquals("balance", focused());
-        press(Keys.TAB, Keys.SPACE);
+        press(Keys.ENTER);
+        browser.until(() -> browser.text().contains("Nothing is typed here yet"));
+        assertEquals("weight", focused(), "nothing to go on from");
+        new Actions(browser.driver).sendKeys(foretold, Keys.ENTER).perform();
+        assertEquals("balance", focused(), "the balance is not passed over by oversight");
+        assertFalse(browser.text().contains("It weighs"), browser.text());
+        press(Keys.ENTER);
         browser.until(() -> browser.text().contains("It weighs " + foretold));
     }
 

@@ -113,7 +113,8 @@ final class Caller {
     String whole(String path) throws IOException {
         String body = get(path).body();
         while (body.contains("data-rest")) {
-            body = get(path + "?show=" + found("data-rest=\"([^\"]+)\"", body)).body();
+            body = get(path + (path.contains("?") ? "&" : "?") + "show=" + found("data-rest=\"([^\"]+)\"", body))
+                    .body();
         }
         return body;
     }

@@ -83,6 +83,7 @@ class DiskTest {
         assertTrue(body.contains("Nothing was changed"), body);
         assertTrue(body.contains("Maybe "), body);
         assertFalse(body.contains("our fault"), body);
+        assertFalse(body.contains("ls -"), "no command of a terminal: " + body);
         assertTrue(body.contains("href=\"/stock\""), body);
     }
 

@@ -19,6 +19,7 @@ import withy.web.Caller.Reply;
 /** Weighing any part: found by a few letters, chosen, weighed, and on to the next. */
 class ScalePageTest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
+    private static final String CORK = "fellcork-rear-75";
     private static final String SEAT = "marrick-tideway-r-17";
 
     @TempDir
@@ -77,6 +78,20 @@ class ScalePageTest {
         assertFalse(page.get("/weigh?weighed=" + SEAT + "%2399").body().contains("is booked"));
         assertFalse(page.get("/weigh?weighed=nothing%231").body().contains("is booked"));
         assertEquals(422, page.get("/weigh?piece=nothing").status());
+    }
+
+    @Test
+    void whatWeighsAsListedIsSaidToAndNotANoughtHeavier() throws Exception {
+        String before = page.get("/weigh").body();
+        assertFalse(before.contains("Fellcork, grip"), before);
+        page.form("/weigh", "once", "d", "piece", CORK, "weight", listed(CORK), "next", "any");
+        String same = page.get("/weigh").body();
+        assertTrue(same.contains("Fellcork, grip: as listed (1 weighed)"), same);
+        assertFalse(same.contains(" 0.0 % "), same);
+    }
+
+    private static String listed(String part) throws Exception {
+        return CatalogReader.read(shop.folder, DAY).catalog().find(part).facts().weightG() + " g";
     }
 
     @Test
