@@ -61,6 +61,14 @@ public final class JobDesk {
         }
     }
 
+    /** True where the customer of a job asked for a part by name, and it must be in. */
+    public boolean insists(long job, String part) {
+        try (Shop shop = workshop.reading(job)) {
+            return Agreed.brief(workshop, shop.jobs().get(job)).insisted().stream()
+                    .anyMatch(wish -> wish.hard() && wish.partId().equals(part));
+        }
+    }
+
     /** The offer of this number, or the last one where it is 0, as it was shown when it was given. */
     public Job.Offer offer(long job, long number) {
         try (Shop shop = workshop.reading(job)) {

@@ -51,7 +51,7 @@ public record PlanAnswer(
      * @param gain noticeable steps by which its rod is better than one by one; below nought it gives way
      * @param givesUp steps by which its rod is worse than if it were alone
      * @param differs parts that are other than one by one
-     * @param waitsFor parts of its agreed build that are on order
+     * @param waitsFor parts of its agreed build that are on order, or lost and to be ordered again
      * @param build the build as a build file, or null
      */
     public record JobLine(

@@ -10,11 +10,8 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import withy.app.OutAnswer.Standing;
 import withy.app.PlanAnswer.JobLine;
-import withy.app.PlanAnswer.OrderLine;
-import withy.app.PlanAnswer.SupplierList;
 import withy.brief.Brief;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
@@ -29,6 +26,7 @@ import withy.search.JobPlanner;
 import withy.search.PlanJob;
 import withy.search.PlanOption;
 import withy.search.Supplies;
+import withy.shop.Change;
 import withy.shop.Job;
 import withy.shop.Level;
 import withy.shop.Shop;
@@ -108,8 +106,7 @@ public final class PlanDesk {
 
     /** What is free, and what lies ready for the jobs that are chosen again. */
     private Supplies supplies(Shop shop, List<Seen> asked) {
-        Map<String, Integer> own = new HashMap<>();
-        asked.forEach(one -> one.held().forEach((part, count) -> own.merge(part, count, Integer::sum)));
+        Map<String, Integer> own = held(asked);
         Map<String, Level> levels = new HashMap<>();
         shop.stock().levels().forEach(level -> levels.put(level.part(), level));
         SortedMap<String, Supplies.Supply> parts = new TreeMap<>();
@@ -135,7 +132,7 @@ public final class PlanDesk {
             if (at < 0) {
                 lines.add(kept(shop, one));
             } else {
-                lines.add(line(one, plan, at));
+                lines.add(line(shop, snapshot, one, plan, at));
                 need(one, plan.options().get(at), toBuild, first);
             }
         }
@@ -153,7 +150,7 @@ public final class PlanDesk {
                 alike ? steps(gain) : 0,
                 gap == null ? null : steps(gap),
                 plan.proven(),
-                shopping(shop, asked, toBuild, first),
+                ShoppingList.of(workshop, shop.stock().levels(), held(asked), toBuild, first),
                 progress.stopped() && !plan.proven());
     }
 
@@ -180,7 +177,7 @@ public final class PlanDesk {
                 BuildFile.of(build));
     }
 
-    private JobLine line(Seen one, JobPlanner.Plan plan, int at) {
+    private JobLine line(Shop shop, Snapshot snapshot, Seen one, JobPlanner.Plan plan, int at) {
         PlanOption now = plan.options().get(at);
         PlanOption before = plan.oneByOne().get(at);
         PlanOption alone = plan.alone().get(at);
@@ -198,8 +195,41 @@ public final class PlanDesk {
                 build == null || other == null ? 0 : steps(before.score() - now.score()),
                 build == null || !alone.served() ? 0 : steps(now.score() - alone.score()),
                 build == null || other == null ? List.of() : differs(build, other),
-                List.of(),
+                build == null ? List.of() : lost(shop, snapshot, one, build),
                 build == null ? null : BuildFile.of(build));
+    }
+
+    /** What a job that lost pieces waits for, where its rod takes the same part again. */
+    private List<WaitLine> lost(Shop shop, Snapshot snapshot, Seen one, Build build) {
+        Map<String, Integer> needed = new HashMap<>();
+        Agreed.needs(Rod.measure(one.catalog(), one.brief(), build))
+                .forEach(need -> needed.put(need.part(), need.pieces()));
+        Map<String, Level> levels = new HashMap<>();
+        shop.stock().levels().forEach(level -> levels.put(level.part(), level));
+        List<WaitLine> lines = new ArrayList<>();
+        for (Change.Hit hit : shop.jobs().file(one.job().id()).missing()) {
+            Integer held = one.held().get(hit.part());
+            Integer wanted = needed.get(hit.part());
+            Level level = levels.get(hit.part());
+            int here = (held == null ? 0 : held) + (level == null ? 0 : level.free());
+            int missing = (wanted == null ? 0 : wanted) - here;
+            LocalDate day = missing <= 0 ? null : snapshot.delivery(hit.part(), missing, workshop.day());
+            if (day != null) {
+                int coming = level == null
+                        ? 0
+                        : level.freeDue().values().stream()
+                                .mapToInt(Integer::intValue)
+                                .sum();
+                lines.add(WaitLine.of(
+                        hit.part(),
+                        workshop.name(hit.part()),
+                        missing,
+                        day.toString(),
+                        Math.max(0, missing - coming),
+                        one.job().wanted()));
+            }
+        }
+        return lines;
     }
 
     private static Standing standing(Seen one, Build build) {
@@ -220,6 +250,13 @@ public final class PlanDesk {
         return List.copyOf(parts);
     }
 
+    /** Pieces that lie ready for the jobs that are chosen again, by part. */
+    private static Map<String, Integer> held(List<Seen> asked) {
+        Map<String, Integer> own = new HashMap<>();
+        asked.forEach(one -> one.held().forEach((part, count) -> own.merge(part, count, Integer::sum)));
+        return own;
+    }
+
     private static void need(
             Seen one, PlanOption option, SortedMap<String, Integer> toBuild, SortedMap<String, LocalDate> first) {
         LocalDate wanted = one.brief().wantedBy();
@@ -229,44 +266,5 @@ public final class PlanDesk {
                 first.merge(part, wanted, (a, b) -> a.isBefore(b) ? a : b);
             }
         });
-    }
-
-    /** What the plan needs beyond what is here or on its way, and what was promised and not ordered yet. */
-    private List<SupplierList> shopping(
-            Shop shop, List<Seen> asked, SortedMap<String, Integer> toBuild, SortedMap<String, LocalDate> first) {
-        Map<String, Integer> own = new HashMap<>();
-        asked.forEach(one -> one.held().forEach((part, count) -> own.merge(part, count, Integer::sum)));
-        SortedMap<String, List<OrderLine>> bySupplier = new TreeMap<>();
-        for (Level level : shop.stock().levels()) {
-            Part part = workshop.lists().find(level.part());
-            Integer needed = toBuild.get(level.part());
-            Integer held = own.get(level.part());
-            int here = level.free()
-                    + level.freeDue().values().stream()
-                            .mapToInt(Integer::intValue)
-                            .sum();
-            int missing = (needed == null ? 0 : needed) - here - (held == null ? 0 : held);
-            if (part != null && (missing > 0 || level.toOrder() > 0)) {
-                int pack = Math.max(1, part.facts().packQty());
-                int pieces = level.toOrder() + (Math.max(0, missing) + pack - 1) / pack * pack;
-                bySupplier
-                        .computeIfAbsent(part.facts().supplier(), supplier -> new ArrayList<>())
-                        .add(new OrderLine(
-                                part.id(),
-                                part.facts().name(),
-                                pieces,
-                                pieces * part.facts().priceMinor(),
-                                orderBy(part, first.get(part.id()))));
-            }
-        }
-        List<SupplierList> lists = new ArrayList<>();
-        bySupplier.forEach((supplier, lines) -> lists.add(new SupplierList(
-                supplier, lines, lines.stream().mapToLong(OrderLine::priceMinor).sum())));
-        return lists;
-    }
-
-    private static @Nullable String orderBy(Part part, @Nullable LocalDate wanted) {
-        Integer lead = part.facts().leadDays();
-        return wanted == null || lead == null ? null : wanted.minusDays(lead).toString();
     }
 }

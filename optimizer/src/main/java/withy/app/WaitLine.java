@@ -32,6 +32,11 @@ public record WaitLine(String part, String name, int pieces, String due, int toO
                 .toList();
     }
 
+    /** A wait by itself. */
+    static WaitLine of(String part, String name, int pieces, String due, int toOrder, @Nullable String wanted) {
+        return new WaitLine(part, name, pieces, due, toOrder, late(due, wanted));
+    }
+
     /** The same by the number of a job that is there. */
     public static List<WaitLine> of(Workshop workshop, long job) {
         try (Shop shop = workshop.reading(job)) {

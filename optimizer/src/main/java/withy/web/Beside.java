@@ -103,7 +103,8 @@ final class Beside {
                 .map(row -> new Line(
                         Phrases.sentence(row.label().strip()),
                         row.cells().stream().map(cell -> new Cell(cell, "")).toList(),
-                        row.label().startsWith(" ")))
+                        row.label().startsWith(" "),
+                        ""))
                 .toList();
     }
 

@@ -139,15 +139,21 @@ public record BuildsView(
      * @param label what it is about
      * @param cells one a column
      * @param within true where it is part of the line above it
+     * @param to address of what it is about, or empty
      */
-    public record Line(String label, List<Cell> cells, boolean within) {
+    public record Line(String label, List<Cell> cells, boolean within, String to) {
         public Line {
             cells = List.copyOf(cells);
         }
 
         /** A line that stands by itself. */
         public Line(String label, List<Cell> cells) {
-            this(label, cells, false);
+            this(label, cells, false, "");
+        }
+
+        /** The same with the address of what it is about. */
+        public Line(String label, List<Cell> cells, String to) {
+            this(label, cells, false, to);
         }
     }
 

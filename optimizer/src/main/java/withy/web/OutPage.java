@@ -77,9 +77,10 @@ final class OutPage {
 
     private Ladder ladder(JobLadder job, String part) {
         var units = pages.bench().units();
+        JobDesk desk = new JobDesk(pages.bench().workshop());
         return new Ladder(
                 job.job(),
-                new JobDesk(pages.bench().workshop()).show(job.job()).revision(),
+                desk.show(job.job()).revision(),
                 Phrases.of("text.job.title", job.job(), job.name()),
                 Phrases.of(
                         "text.out.agreed",
@@ -87,6 +88,7 @@ final class OutPage {
                         units.partLength(Math.rint(job.agreed().balanceMm())),
                         pages.bench().money(job.agreed().priceMinor())),
                 WaitWords.of(job.waiting()),
+                desk.insists(job.job(), part),
                 job.rungs().stream().map(rung -> rung(rung, part)).toList());
     }
 

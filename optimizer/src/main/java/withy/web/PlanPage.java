@@ -1,8 +1,14 @@
 package withy.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import withy.app.BuildFile;
+import withy.app.JobDesk;
 import withy.app.OutAnswer.Standing;
 import withy.app.PlanAnswer;
 import withy.app.PlanDesk;
@@ -55,10 +61,46 @@ final class PlanPage {
             job.waitsFor().forEach(one -> notes.add(one.sentence()));
             return notes;
         }
-        String with = Phrases.list(
-                job.differs().stream().map(pages.bench().workshop()::name).toList());
-        String against = PlanText.against(job, with);
-        return against.isEmpty() ? List.of() : List.of(against);
+        List<String> notes = new ArrayList<>();
+        String again = again(job);
+        if (!again.isEmpty()) {
+            notes.add(again);
+        }
+        job.waitsFor().forEach(one -> notes.add(one.sentence()));
+        String against = PlanText.against(job, named(job.differs()));
+        if (!against.isEmpty()) {
+            notes.add(against);
+        }
+        return notes;
+    }
+
+    private String named(Collection<String> parts) {
+        return Phrases.list(parts.stream().map(pages.bench().workshop()::name).toList());
+    }
+
+    /** How the rod of a job that lost pieces differs from what was agreed; empty where it does not, or nothing was agreed. */
+    private String again(PlanAnswer.JobLine job) {
+        JsonNode agreed = new JobDesk(pages.bench().workshop()).show(job.job()).build();
+        BuildFile build = job.build();
+        if (agreed == null || build == null) {
+            return "";
+        }
+        Set<String> gone = new TreeSet<>();
+        agreed.path("parts").forEach(at -> gone.add(at.path("part").asText()));
+        Set<String> come = new TreeSet<>();
+        build.parts().forEach(at -> come.add(at.part()));
+        Set<String> both = new TreeSet<>(gone);
+        both.retainAll(come);
+        gone.removeAll(both);
+        come.removeAll(both);
+        if (gone.isEmpty() && come.isEmpty()) {
+            return "";
+        }
+        return gone.isEmpty()
+                ? Words.say("plan.again.with", named(come))
+                : come.isEmpty()
+                        ? Words.say("plan.again.without", named(gone))
+                        : Words.say("plan.again", named(come), named(gone));
     }
 
     private static List<String> summary(PlanAnswer answer) {
@@ -73,7 +115,8 @@ final class PlanPage {
                         List.of(
                                 new Cell(String.valueOf(line.pieces()), ""),
                                 new Cell(pages.bench().money(line.priceMinor()), ""),
-                                new Cell(line.orderBy() == null ? "–" : line.orderBy(), ""))))
+                                new Cell(line.orderBy() == null ? "–" : line.orderBy(), "")),
+                        "/stock/" + line.part()))
                 .toList();
         return new Supplier(name, pages.bench().money(list.totalMinor()), lines);
     }

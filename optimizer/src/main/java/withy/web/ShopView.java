@@ -215,8 +215,9 @@ public final class ShopView {
         }
     }
 
-    /** What one job can do. */
-    public record Ladder(long job, int revision, String name, String agreed, String waiting, List<Rung> rungs) {
+    /** What one job can do; {@code asked} where its customer asked for the part by name. */
+    public record Ladder(
+            long job, int revision, String name, String agreed, String waiting, boolean asked, List<Rung> rungs) {
         public Ladder {
             rungs = List.copyOf(rungs);
         }

@@ -49,6 +49,23 @@ class OutPageTest {
         }
     }
 
+    @Test
+    void aPartTheCustomerAskedForByNameIsToldAsTheReason() throws Exception {
+        try (ShopFolder shop = new ShopFolder(scratch, "bench")) {
+            Caller page = new Caller(shop);
+            String step = page.begun("estuary");
+            String kept = page.form("/change", "step", step, "do", "keep", "part", SEAT)
+                    .location()
+                    .substring("/builds/".length());
+            page.whole("/builds/" + kept);
+            page.form("/jobs", "once", "a", "step", kept, "rank", "1");
+            String out = looked(page);
+            int why = out.indexOf("asked for Quernstone Featherlode X 16 by name");
+            assertTrue(why > 0 && why < out.indexOf("Leave it as agreed"), out);
+            assertFalse(out.contains("No build with three parts"), out);
+        }
+    }
+
     /** Its words, without what keeps a day in one line. */
     private static String looked(Caller page) throws Exception {
         return page.whole("/out/" + SEAT).replaceAll("<span class=\"whole\">|</span>", "");
