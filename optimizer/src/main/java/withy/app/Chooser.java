@@ -3,6 +3,7 @@ package withy.app;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
@@ -26,6 +27,15 @@ public interface Chooser extends Solver {
             best.accept(all.get(0));
         }
         return all;
+    }
+
+    /**
+     * The same where the best is known already: it is told at once.
+     *
+     * @param known the proven best of this very question, or null where it has to be looked for
+     */
+    default List<Proposal> offer(Query query, Watch watch, @Nullable Solution known, Consumer<Proposal> best) {
+        return offer(query, watch, best);
     }
 
     /** False where {@link #offer} gives the best build only, so that a single one says nothing about alternatives. */

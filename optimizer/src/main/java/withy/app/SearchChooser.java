@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
 import withy.catalog.PartKind;
@@ -57,6 +58,11 @@ public final class SearchChooser implements Chooser {
     @Override
     public List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> best) {
         return Offer.three(search, query, watch, best);
+    }
+
+    @Override
+    public List<Proposal> offer(Query query, Watch watch, @Nullable Solution known, Consumer<Proposal> best) {
+        return Offer.three(search, query, watch, known, best);
     }
 
     @Override

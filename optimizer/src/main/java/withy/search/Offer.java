@@ -59,15 +59,25 @@ public final class Offer {
      * @param early told of the best build as soon as it is known, before others are looked for
      */
     public static List<Proposal> three(Search search, Query query, Watch watch, Consumer<Proposal> early) {
-        return new Offer(search, query, watch).three(early);
+        return three(search, query, watch, null, early);
+    }
+
+    /**
+     * The same.
+     *
+     * @param known the proven best of this very question, or null where it has to be looked for
+     */
+    public static List<Proposal> three(
+            Search search, Query query, Watch watch, @Nullable Solution known, Consumer<Proposal> early) {
+        return new Offer(search, query, watch).three(known, early);
     }
 
     /**
      * The best, and at the same time what is best where one objective counts for more; then what lies between, near what is to be shown; then,
      * where fewer than three differ, what there is without a part that is seen of rank 1.
      */
-    private List<Proposal> three(Consumer<Proposal> early) {
-        FutureTask<@Nullable Proposal> first = new FutureTask<>(() -> best(early));
+    private List<Proposal> three(@Nullable Solution known, Consumer<Proposal> early) {
+        FutureTask<@Nullable Proposal> first = new FutureTask<>(() -> best(known, early));
         List<Callable<List<Proposal>>> questions = new ArrayList<>();
         questions.add(() -> {
             first.run();
@@ -83,8 +93,8 @@ public final class Offer {
                 : ranked(widest(pool.values().iterator().next(), pool));
     }
 
-    private @Nullable Proposal best(Consumer<Proposal> early) {
-        Solution first = search.solve(query, watch);
+    private @Nullable Proposal best(@Nullable Solution known, Consumer<Proposal> early) {
+        Solution first = known == null ? search.solve(query, watch) : known;
         Build build = first.build();
         ObjectiveVector vector = first.objectives();
         if (build == null || vector == null) {

@@ -1,5 +1,6 @@
 package withy.web;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -224,10 +225,19 @@ final class Answers {
         return soon.get(key, look.waitMs(), () -> alone(() -> how.apply(workshop, patience(look.patienceS()))));
     }
 
-    /** Solves what is usually begun with, one after another while nobody waits, so that the first to ask does not wait for a cold start. */
-    void prepare() {
-        for (StartView.Start start : Starts.all()) {
-            beforehand.begin(new Aside(List.of("usual", start.key()), true, (patience, soFar) -> {
+    /**
+     * Draws the first pages, then solves what is usually begun with, one after another while nobody waits, so that the first to ask does not wait for a
+     * cold start.
+     */
+    void prepare(FirstPages pages) {
+        List<StartView.Start> starts = Starts.all();
+        String first = starts.get(0).key();
+        usual("talk", (patience, soFar) -> {
+            pages.talk(first);
+            return true;
+        });
+        for (StartView.Start start : starts) {
+            usual(start.key(), (patience, soFar) -> {
                 Asked asked = bench.read(Starts.brief(start.key()));
                 Brief brief = asked.brief();
                 if (brief == null) {
@@ -237,8 +247,30 @@ final class Answers {
                 return chooser(asked.catalog())
                         .solve(Query.of(brief, Rulebook.standard()), watch)
                         .proven();
-            }));
+            });
+            if (start.key().equals(first)) {
+                usual("builds", (patience, soFar) -> drawn(first, pages, patience));
+            }
         }
+    }
+
+    private void usual(String name, Beforehand.How how) {
+        beforehand.begin(new Aside(List.of("usual", name), true, how));
+    }
+
+    /** Draws the best build of a beginning; its others are not looked for. */
+    private boolean drawn(String start, FirstPages pages, Patience patience) {
+        ObjectNode typed = Starts.brief(start);
+        Asked asked = bench.read(typed);
+        Brief brief = asked.brief();
+        if (brief == null) {
+            return false;
+        }
+        Propose.run(asked.catalog(), brief, chooser(asked.catalog()), bench.units(), patience, best -> {
+            pages.builds(typed, asked, best);
+            patience.stop();
+        });
+        return true;
     }
 
     /** Stops what is being worked out. */

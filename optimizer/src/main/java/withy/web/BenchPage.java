@@ -47,19 +47,19 @@ public final class BenchPage implements LocalPage {
         }
         door.opened(server.port());
         return new Running(
-                server, bench, URI.create("http://" + LOOPBACK + ":" + server.port() + "/start?key=" + door.key()));
+                server, pages, URI.create("http://" + LOOPBACK + ":" + server.port() + "/start?key=" + door.key()));
     }
 
-    private record Running(Javalin server, Bench bench, URI address) implements Opened {
+    private record Running(Javalin server, Pages pages, URI address) implements Opened {
         @Override
         public void prepare() {
-            bench.answers().prepare();
+            pages.bench().answers().prepare(new FirstPages(pages, drawn -> {}));
         }
 
         @Override
         public void close() {
             server.stop();
-            bench.close();
+            pages.bench().close();
         }
     }
 

@@ -35,6 +35,11 @@ final class BriefPage {
     }
 
     private void start(Context ctx, List<String> fault, String pasted) {
+        pages.html(ctx, "start", startView(fault, pasted));
+    }
+
+    /** The first page, with what can't be read of a brief that was pasted there. */
+    StartView startView(List<String> fault, String pasted) {
         List<Talk> talks = pages.steps().latest(MOST_TALKS).stream()
                 .map(step -> new Talk(step.id(), name(step), said(step)))
                 .toList();
@@ -42,7 +47,7 @@ final class BriefPage {
                 .filter(job -> JobsPage.open(job.state()))
                 .count();
         Frame frame = pages.frame(Words.say("start.title"), "brief", null);
-        pages.html(ctx, "start", new StartView(frame, Starts.all(), talks, jobs, fault, pasted));
+        return new StartView(frame, Starts.all(), talks, jobs, fault, pasted);
     }
 
     /** What was said last, and by whom if that was told. */
@@ -69,14 +74,16 @@ final class BriefPage {
     }
 
     private void show(Context ctx, @Nullable Step from, String start, ObjectNode typed, boolean counted) {
+        pages.html(ctx, "brief", view(from, start, typed, counted));
+    }
+
+    /** The brief as it is asked for, with what was typed so far. */
+    BriefView view(@Nullable Step from, String start, ObjectNode typed, boolean counted) {
         Asked asked = pages.bench().read(typed);
         String intro = start.isEmpty() ? "" : Words.say("brief.filled");
         Frame frame = pages.frame(Words.say("brief.title"), "brief", from);
-        pages.html(
-                ctx,
-                "brief",
-                new BriefForm(pages.bench(), typed, asked)
-                        .view(frame, from == null ? "" : from.id(), start, intro, count(asked, typed, counted)));
+        return new BriefForm(pages.bench(), typed, asked)
+                .view(frame, from == null ? "" : from.id(), start, intro, count(asked, typed, counted));
     }
 
     /** Builds are counted where somebody waits for it: the page asks once it is shown, and without script a button does. */

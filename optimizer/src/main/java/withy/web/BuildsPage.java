@@ -84,7 +84,8 @@ final class BuildsPage {
         return view(step, asked, none, "builds.coming.first");
     }
 
-    private BuildsView view(Step step, Asked asked, Answer answer, String coming) {
+    /** The page as far as an answer goes; {@code coming} is the key of what is looked for still, or empty. */
+    BuildsView view(Step step, Asked asked, Answer answer, String coming) {
         Bench bench = pages.bench();
         Brief brief = asked.told();
         List<BuildSheet> builds = answer.builds();

@@ -29,9 +29,14 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
 
     /** Writes a page. */
     void html(Context ctx, String template, Object view) {
+        ctx.html(text(template, view));
+    }
+
+    /** The same as text. */
+    String text(String template, Object view) {
         StringOutput out = new StringOutput();
         templates.render(template + ".jte", Map.of("view", view), new Lines(out));
-        ctx.html(out.toString());
+        return out.toString();
     }
 
     /** The step an address names. */

@@ -67,7 +67,7 @@ final class Remembering implements Chooser {
             known.stream().findFirst().ifPresent(best);
             return known;
         }
-        List<Proposal> all = asked.offer(query, watch, one -> {
+        List<Proposal> all = asked.offer(query, watch, known(query), one -> {
             kept(query, new Solution(one.build(), one.objectives(), one.score(), one.bound(), one.proven(), 0));
             best.accept(one);
         });

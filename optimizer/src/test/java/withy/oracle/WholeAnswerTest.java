@@ -25,6 +25,7 @@ import withy.catalog.Part;
 import withy.catalog.PartKind;
 import withy.fixture.Changed;
 import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
 import withy.rod.Build;
 import withy.rules.Rulebook;
@@ -82,6 +83,7 @@ class WholeAnswerTest {
             List<Proposal> offer = offer(shop);
             asked++;
             withBuilds += offer.isEmpty() ? 0 : 1;
+            theBestKnownBefore(shop, offer);
             aPartLess(shop, offer, random);
             aWishLess(shop, offer, random);
             otherNames(shop, offer, seed);
@@ -92,6 +94,19 @@ class WholeAnswerTest {
 
     private static List<Proposal> offer(SmallShop.Case shop) {
         return Offer.three(new Search(shop.catalog()), shop.query(), Watch.NONE);
+    }
+
+    /** Who hands the best over, as it was found for another page, gets the same three, and the best before anything is searched. */
+    private static void theBestKnownBefore(SmallShop.Case shop, List<Proposal> offer) {
+        Solution known = new Search(shop.catalog()).solve(shop.query(), Watch.NONE);
+        if (known.proven() && known.build() != null) {
+            List<Proposal> told = new ArrayList<>();
+            assertEquals(offer, Offer.three(new Search(shop.catalog()), shop.query(), Watch.NONE, known, told::add));
+            assertEquals(offer.subList(0, 1), told);
+            Watch stopped = new Watch(() -> true, (build, objectives, score) -> {});
+            Offer.three(new Search(shop.catalog()), shop.query(), stopped, known, told::add);
+            assertEquals(List.of(offer.get(0), offer.get(0)), told, "without a search");
+        }
     }
 
     private static long score(List<Proposal> offer) {

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
@@ -125,7 +128,7 @@ class ComingTest {
     }
 
     @Test
-    void whatIsUsuallyBegunWithIsSolvedBeforeItIsAsked() throws Exception {
+    void whatIsUsuallyBegunWithIsSolvedAndItsPagesDrawnBeforeItIsAsked() throws Exception {
         LocalDate day = LocalDate.of(2026, 6, 1);
         Path lists = Path.of(System.getProperty("withy.home"), "catalog-samples", "bench");
         Catalog catalog = CatalogReader.read(lists, day).catalog();
@@ -144,8 +147,18 @@ class ComingTest {
         Bench bench = new Bench(
                 new LocalPage.Setting(() -> workshop, any -> counting, new QuantityText(UnitSystem.METRIC), 0),
                 () -> 0);
-        bench.answers().prepare();
+        BlockingQueue<String> drawn = new LinkedBlockingQueue<>();
+        Steps steps = new Steps(scratch);
+        Pages pages = Pages.of(new Door(), steps, bench);
+        bench.answers().prepare(new FirstPages(pages, drawn::add));
+        assertTrue(String.valueOf(drawn.poll(60, TimeUnit.SECONDS)).contains("What will it fish for?"));
+        assertTrue(String.valueOf(drawn.poll(60, TimeUnit.SECONDS)).contains("id=\"lure-usual\""));
+        String builds = String.valueOf(drawn.poll(60, TimeUnit.SECONDS));
+        assertEquals(1, builds(builds), builds);
+        assertTrue(builds.contains("<svg"), "with its rod");
         assertTrue(solved.await(60, TimeUnit.SECONDS), "left: " + solved.getCount());
+        assertEquals(List.of(), steps.latest(1), "no talk was begun");
+        assertFalse(Files.exists(scratch.resolve(Steps.FOLDER)), "and nothing kept");
         bench.close();
     }
 

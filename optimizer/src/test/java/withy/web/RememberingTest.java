@@ -2,12 +2,16 @@ package withy.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import withy.app.Chooser;
 import withy.brief.Objective;
@@ -22,6 +26,7 @@ import withy.search.Proposal;
 /** What was proven once is not searched for again; what was cut short is. */
 class RememberingTest {
     private final AtomicInteger asked = new AtomicInteger();
+    private final List<@Nullable Solution> handed = new ArrayList<>();
     private boolean proves = true;
     private final Chooser search = new Chooser() {
         @Override
@@ -34,6 +39,12 @@ class RememberingTest {
         public List<Proposal> offer(Query query, Watch watch) {
             asked.incrementAndGet();
             return List.of();
+        }
+
+        @Override
+        public List<Proposal> offer(Query query, Watch watch, @Nullable Solution known, Consumer<Proposal> best) {
+            handed.add(known);
+            return offer(query, watch);
         }
 
         @Override
@@ -86,6 +97,16 @@ class RememberingTest {
         List<Proposal> offer = remembering.offer(plain(), Watch.NONE);
         assertSame(offer, remembering.offer(plain(), Watch.NONE));
         assertEquals(2, asked.get());
+    }
+
+    @Test
+    void theBestThatAnotherPageFoundIsHandedToTheOffer() {
+        remembering.offer(plain(), Watch.NONE);
+        Solution found = remembering.solve(plain().refusing(Set.of("blank")), Watch.NONE);
+        remembering.offer(plain().refusing(Set.of("blank")), Watch.NONE);
+        assertEquals(2, handed.size());
+        assertNull(handed.get(0), "nothing was known of it");
+        assertSame(found, handed.get(1));
     }
 
     @Test
