@@ -53,6 +53,11 @@ public record OutAnswer(
         public JobLadder {
             rungs = List.copyOf(rungs);
         }
+
+        /** The same job with other rungs. */
+        JobLadder with(List<RungLine> others) {
+            return new JobLadder(job, name, wantedBy, agreed, waiting, others);
+        }
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.app.OutAnswer.Applied;
 import withy.app.OutAnswer.JobLadder;
@@ -26,7 +27,6 @@ import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rules.Rulebook;
 import withy.search.ChangeLadder;
-import withy.search.ChangeLadder.Rung;
 import withy.search.ChangeLadder.Situation;
 import withy.shop.Job;
 import withy.shop.Piece;
@@ -65,8 +65,19 @@ public final class OutDesk {
 
     /** Looks; nothing is changed. */
     public OutAnswer look(Event event) {
+        return look(event, soFar -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param soFar told what is known: a job as agreed and what waiting means, then rung by rung what it can do, then the next job
+     */
+    public OutAnswer look(Event event, Consumer<OutAnswer> soFar) {
         try (Shop shop = workshop.open()) {
-            return answer(shop, event, ladders(shop, event), null);
+            List<JobLadder> all =
+                    ladders(shop, event, ladders -> soFar.accept(answer(shop, event, List.copyOf(ladders), null)));
+            return answer(shop, event, all, null);
         }
     }
 
@@ -92,7 +103,7 @@ public final class OutDesk {
      */
     public OutAnswer accept(Event event, long job, int rung, @Nullable String mark) {
         try (Shop shop = workshop.open()) {
-            List<JobLadder> ladders = ladders(shop, event);
+            List<JobLadder> ladders = ladders(shop, event, soFar -> {});
             Optional<RungLine> found = ladders.stream()
                     .flatMap(ladder -> ladder.rungs().stream())
                     .filter(one -> one.rung() == rung)
@@ -134,14 +145,18 @@ public final class OutDesk {
                 progress.stopped());
     }
 
-    private List<JobLadder> ladders(Shop shop, Event event) {
+    private List<JobLadder> ladders(Shop shop, Event event, Consumer<List<JobLadder>> soFar) {
         List<JobLadder> ladders = new ArrayList<>();
         Snapshot snapshot = shop.snapshot(workshop.lists());
         for (Job job : shop.jobs().all()) {
             Long only = event.onlyJob();
             boolean asked = only == null || only == job.id();
             if (asked && job.state() == Job.State.ACCEPTED && !progress.stopped()) {
-                JobLadder ladder = ladder(shop, snapshot, job, event);
+                JobLadder ladder = ladder(shop, snapshot, job, event, begun -> {
+                    List<JobLadder> known = new ArrayList<>(ladders);
+                    known.add(begun);
+                    soFar.accept(known);
+                });
                 if (ladder != null) {
                     ladders.add(ladder);
                 }
@@ -154,7 +169,7 @@ public final class OutDesk {
         return ladders;
     }
 
-    private @Nullable JobLadder ladder(Shop shop, Snapshot snapshot, Job job, Event event) {
+    private @Nullable JobLadder ladder(Shop shop, Snapshot snapshot, Job job, Event event, Consumer<JobLadder> soFar) {
         Brief before = Agreed.brief(workshop, job);
         Brief brief = event.brief() == null ? before : event.brief();
         SortedMap<String, Integer> held = shop.jobs().held(job.id());
@@ -171,26 +186,28 @@ public final class OutDesk {
         Rod agreed = Rod.measure(had, before, current);
         Set<String> lost = part == null || event.priceMinor() != null ? Set.of() : Set.of(part);
         Situation situation = new Situation(now, Query.of(brief, Rulebook.standard()), current, locked, lost);
-        List<Rung> rungs = ChangeLadder.climb(situation, MOST_CHANGES, new Watch(progress::stopped, (b, o, s) -> {}));
-        RungLines beside = new RungLines(workshop, now, brief, agreed, snapshot, held, event);
-        List<RungLine> lines = new ArrayList<>();
-        long best = Long.MAX_VALUE;
-        for (Rung rung : rungs) {
-            Build build = rung.build();
-            if (build != null && rung.score() < best) {
-                best = rung.score();
-                lines.add(beside.line(rung, build));
-            }
-        }
         LocalDate wanted = brief.wantedBy();
-        return new JobLadder(
+        JobLadder bare = new JobLadder(
                 job.id(),
                 job.name(),
                 wanted == null ? null : wanted.toString(),
                 Standing.of(agreed),
                 new Waits(workshop.day(), snapshot)
                         .of(shop.jobs().file(job.id()).pieces(), agreed, part, wanted),
-                lines);
+                List.of());
+        soFar.accept(bare);
+        RungLines beside = new RungLines(workshop, now, brief, agreed, snapshot, held, event);
+        List<RungLine> lines = new ArrayList<>();
+        long[] best = {Long.MAX_VALUE};
+        ChangeLadder.climb(situation, MOST_CHANGES, new Watch(progress::stopped, (b, o, s) -> {}), rung -> {
+            Build build = rung.build();
+            if (build != null && rung.score() < best[0]) {
+                best[0] = rung.score();
+                lines.add(beside.line(rung, build));
+                soFar.accept(bare.with(lines));
+            }
+        });
+        return bare.with(lines);
     }
 
     private static Set<String> loose(Build build, Set<Station> locked) {

@@ -90,7 +90,7 @@ public final class OutText {
     }
 
     private static void waiting(Page page, JobLadder job) {
-        page.gap().paragraph("", WaitWords.of(job.waiting()));
+        page.gap().paragraph("", WaitWords.besides(job.waiting()));
     }
 
     private static String name(@Nullable String name) {

@@ -21,6 +21,11 @@ public final class WaitWords {
         return sooner == null ? first : (first + " " + Phrases.of("text.out.waiting.sooner", sooner)).strip();
     }
 
+    /** The same after other ways out. */
+    static String besides(Waiting waiting) {
+        return waiting.possible() ? Phrases.of("text.out.orWait", of(waiting)) : of(waiting);
+    }
+
     /** What follows a day: how late it is, or that the sentence ends. */
     public static String late(long days) {
         return days == 0 ? "." : Phrases.of("text.out.late", days);

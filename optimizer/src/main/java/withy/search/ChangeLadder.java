@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Catalog;
 import withy.objectives.ObjectiveVector;
@@ -79,12 +80,21 @@ public final class ChangeLadder {
 
     /** Rungs from nothing changed to {@code most} parts changed. */
     public static List<Rung> climb(Situation situation, int most, Watch watch) {
-        return new ChangeLadder(situation, watch).climb(most, false);
+        return climb(situation, most, watch, rung -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param told told each rung as soon as it is known
+     */
+    public static List<Rung> climb(Situation situation, int most, Watch watch, Consumer<Rung> told) {
+        return new ChangeLadder(situation, watch).climb(most, false, told);
     }
 
     /** The same, but none beyond the first with a build: that which disturbs least. */
     public static List<Rung> fewest(Situation situation, int most, Watch watch) {
-        return new ChangeLadder(situation, watch).climb(most, true);
+        return new ChangeLadder(situation, watch).climb(most, true, rung -> {});
     }
 
     /** How many parts of a build are other than in the one before. */
@@ -110,7 +120,7 @@ public final class ChangeLadder {
         return all;
     }
 
-    private List<Rung> climb(int most, boolean anyWillDo) {
+    private List<Rung> climb(int most, boolean anyWillDo, Consumer<Rung> told) {
         List<Rung> rungs = new ArrayList<>();
         for (int size = 0; size <= most && !(anyWillDo && best.build() != null); size++) {
             best = new Rung(size, best.build(), best.objectives(), best.score(), best.changed(), best.proven());
@@ -120,6 +130,7 @@ public final class ChangeLadder {
             }
             boolean stopped = watch.interrupted().getAsBoolean();
             rungs.add(stopped ? unproven() : best);
+            told.accept(rungs.get(rungs.size() - 1));
             if (stopped) {
                 return rungs;
             }

@@ -1,6 +1,5 @@
 package withy.web;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -22,12 +21,8 @@ import withy.app.LighterAnswer;
 import withy.app.Progress;
 import withy.app.Propose;
 import withy.app.Workshop;
-import withy.brief.Brief;
 import withy.catalog.Catalog;
 import withy.explain.Inquiry;
-import withy.objectives.Solver.Query;
-import withy.objectives.Solver.Watch;
-import withy.rules.Rulebook;
 import withy.web.Beforehand.Aside;
 import withy.web.Bench.Asked;
 import withy.web.Growing.SoFar;
@@ -225,52 +220,26 @@ final class Answers {
         return soon.get(key, look.waitMs(), () -> alone(() -> how.apply(workshop, patience(look.patienceS()))));
     }
 
-    /**
-     * Draws the first pages, then solves what is usually begun with, one after another while nobody waits, so that the first to ask does not wait for a
-     * cold start.
-     */
+    /** Works an answer about the shop out, and tells it as far as it is known on the way. */
+    @FunctionalInterface
+    interface OfShop<T> {
+        T of(Workshop workshop, Progress progress, Consumer<T> soFar);
+    }
+
+    /** The same as far as it is known. */
+    <T> SoFar<T> growingOfShop(String question, Look look, OfShop<T> how) {
+        Workshop workshop = bench.workshop();
+        List<Object> key = List.of(question, bench.memory().state(workshop), look.patienceS());
+        return soon.soFar(
+                key,
+                look.seen(),
+                look.waitMs(),
+                soFar -> alone(() -> how.of(workshop, patience(look.patienceS()), soFar)));
+    }
+
+    /** Works out while nobody waits what is usually begun with, so that the first to ask does not wait for a cold start. */
     void prepare(FirstPages pages) {
-        List<StartView.Start> starts = Starts.all();
-        String first = starts.get(0).key();
-        usual("talk", (patience, soFar) -> {
-            pages.talk(first);
-            return true;
-        });
-        for (StartView.Start start : starts) {
-            usual(start.key(), (patience, soFar) -> {
-                Asked asked = bench.read(Starts.brief(start.key()));
-                Brief brief = asked.brief();
-                if (brief == null) {
-                    return false;
-                }
-                Watch watch = new Watch(patience::stopped, (build, objectives, score) -> {});
-                return chooser(asked.catalog())
-                        .solve(Query.of(brief, Rulebook.standard()), watch)
-                        .proven();
-            });
-            if (start.key().equals(first)) {
-                usual("builds", (patience, soFar) -> drawn(first, pages, patience));
-            }
-        }
-    }
-
-    private void usual(String name, Beforehand.How how) {
-        beforehand.begin(new Aside(List.of("usual", name), true, how));
-    }
-
-    /** Draws the best build of a beginning; its others are not looked for. */
-    private boolean drawn(String start, FirstPages pages, Patience patience) {
-        ObjectNode typed = Starts.brief(start);
-        Asked asked = bench.read(typed);
-        Brief brief = asked.brief();
-        if (brief == null) {
-            return false;
-        }
-        Propose.run(asked.catalog(), brief, chooser(asked.catalog()), bench.units(), patience, best -> {
-            pages.builds(typed, asked, best);
-            patience.stop();
-        });
-        return true;
+        new BeforeAnyone(bench, this, pages).asides().forEach(beforehand::begin);
     }
 
     /** Stops what is being worked out. */

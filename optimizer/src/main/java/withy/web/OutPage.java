@@ -17,6 +17,8 @@ import withy.app.Workshop;
 import withy.catalog.Part;
 import withy.explain.Phrases;
 import withy.report.WaitWords;
+import withy.web.Growing.SoFar;
+import withy.web.ReasonsView.More;
 import withy.web.ShopView.Ladder;
 import withy.web.ShopView.OutView;
 import withy.web.ShopView.Rung;
@@ -36,28 +38,31 @@ final class OutPage {
 
     void look(Context ctx) {
         Part part = pages.part(ctx);
-        OutAnswer answer = pages.bench()
+        SoFar<OutAnswer> soFar = pages.bench()
                 .answers()
-                .ofShop(
+                .growingOfShop(
                         "out " + part.id(),
                         Look.of(ctx),
-                        (workshop, progress) ->
-                                new OutDesk(workshop, progress).look(new Event(part.id(), null, null, null)));
+                        (workshop, progress, told) ->
+                                new OutDesk(workshop, progress).look(new Event(part.id(), null, null, null), told));
+        OutAnswer answer = soFar.answer();
         String name = part.facts().name();
         StockAnswer stock = StockAnswer.one(pages.bench().workshop(), part.id());
         // where it did not run out it is asked what would be
         boolean missing = stock.parts().stream().allMatch(line -> line.shelf() == 0);
+        Frame frame = pages.frame(Words.say(missing ? "out.head" : "out.head.if", name), "stock", null);
         pages.html(
                 ctx,
                 "out",
                 new OutView(
-                        pages.frame(Words.say(missing ? "out.head" : "out.head.if", name), "stock", null),
+                        soFar.whole() ? frame : frame.waiting(),
                         part.id(),
                         name,
                         answer.jobs().stream()
                                 .map(job -> ladder(job, part.id()))
                                 .toList(),
                         since(ctx),
+                        More.of(soFar.whole(), "out.coming", soFar.stage()),
                         answer.interrupted(),
                         missing ? TakeBack.of(stock.last(), pages.bench().units()) : null));
     }

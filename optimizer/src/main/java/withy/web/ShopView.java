@@ -199,6 +199,7 @@ public final class ShopView {
      * @param name maker and model
      * @param jobs accepted jobs that need it, each with its ladder
      * @param since what happened since the ladder was shown that something was to be taken of, or empty
+     * @param coming what is still on its way: more that the last job can do, and the next one
      * @param unfinished true where it was cut short
      * @param last the way back, where it was just booked that it ran out, or null
      */
@@ -208,10 +209,16 @@ public final class ShopView {
             String name,
             List<Ladder> jobs,
             String since,
+            ReasonsView.More coming,
             boolean unfinished,
             @Nullable TakeBack last) {
         public OutView {
             jobs = List.copyOf(jobs);
+        }
+
+        /** True where all that a job can do is known. */
+        public boolean known(Ladder job) {
+            return coming.words().isEmpty() || !jobs.get(jobs.size() - 1).equals(job);
         }
     }
 

@@ -23,6 +23,7 @@ final class ShopFolder implements AutoCloseable {
 
     final Path folder;
     private final LocalPage.Opened opened;
+    private final Workshop workshop;
 
     ShopFolder(Path scratch, String sample) throws IOException {
         this(copied(scratch, sample));
@@ -44,7 +45,7 @@ final class ShopFolder implements AutoCloseable {
         if (catalog == null) {
             throw new IllegalStateException("the sample " + folder + " is at fault");
         }
-        Workshop workshop = new Workshop(folder, catalog, DAY);
+        this.workshop = new Workshop(folder, catalog, DAY);
         this.opened = new BenchPage()
                 .open(new LocalPage.Setting(() -> workshop, choosers, new QuantityText(UnitSystem.METRIC), 0));
     }
@@ -58,6 +59,11 @@ final class ShopFolder implements AutoCloseable {
             }
         }
         return to;
+    }
+
+    /** The shop itself, as the page has it. */
+    Workshop workshop() {
+        return workshop;
     }
 
     /** The address that lets a browser in. */
