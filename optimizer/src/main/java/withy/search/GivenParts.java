@@ -43,17 +43,11 @@ final class GivenParts {
             return false;
         }
         for (Station station : shelf.stations.given().keySet()) {
-            if (isCheck(station) && !goes(station, setting.shape(), foot, foot)) {
+            if (Stations.CHECKS.contains(station) && !goes(station, setting.shape(), foot, foot)) {
                 return false;
             }
         }
         return true;
-    }
-
-    private static boolean isCheck(Station station) {
-        return station.equals(Station.REAR_CHECK)
-                || station.equals(Station.FORE_CHECK)
-                || station.equals(Station.WINDING_CHECK);
     }
 
     private boolean mayStand(Station station, BlankShape shape) {
@@ -69,7 +63,8 @@ final class GivenParts {
         if (station.equals(Station.BUTT_CAP)) {
             return !shelf.capsOn(shape).isEmpty();
         }
-        return !isCheck(station) || goes(station, shape, shelf.ground.firstFoot(), shelf.ground.lastFoot());
+        return !Stations.CHECKS.contains(station)
+                || goes(station, shape, shelf.ground.firstFoot(), shelf.ground.lastFoot());
     }
 
     private static boolean some(GripMasses masses, Cut[] cuts) {

@@ -195,6 +195,7 @@ final class GuideGroup {
                     may[i][j] = !refusal.refused();
                 }
             }
+            EqualRows.share(may);
             follows[asked] = may;
         }
         return may;
@@ -216,6 +217,7 @@ final class GuideGroup {
                     may[i][j] = !refusal.refused();
                 }
             }
+            EqualRows.share(may);
             tipFollows = may;
         }
         return may;

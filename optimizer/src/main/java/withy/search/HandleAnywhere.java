@@ -1,5 +1,9 @@
 package withy.search;
 
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
 import withy.objectives.Solver.Watch;
 
 /**
@@ -27,7 +31,7 @@ final class HandleAnywhere {
         if (!task.ground.complete()) {
             return true;
         }
-        for (Site site : lately.likeliestFirst(task.sites())) {
+        for (Site site : lately.likeliestFirst(widestFirst(task.sites()))) {
             if (watch.interrupted().getAsBoolean()) {
                 return true;
             }
@@ -39,10 +43,27 @@ final class HandleAnywhere {
         return false;
     }
 
+    /** Where a check is given, those blanks first on which it may lie with the reel at most places: there it may soonest go with the rest. */
+    private List<Site> widestFirst(List<Site> sites) {
+        if (sites.stream().noneMatch(site -> site.stations().givenCheck())) {
+            return sites;
+        }
+        Map<Site, Integer> feet = new IdentityHashMap<>();
+        for (Site site : sites) {
+            feet.put(site, Hopeless.mayHold(site) ? bounds.feetForChecks(node(site)) : 0);
+        }
+        return sites.stream()
+                .sorted(Comparator.comparing((Site site) -> -feet.getOrDefault(site, 0)))
+                .toList();
+    }
+
+    private Node node(Site site) {
+        return new Node(Long.MIN_VALUE, 0, site, task.leastClass(), null, Node.Stage.OPENED, 0);
+    }
+
     private boolean mayHold(Site site) {
-        int leastClass = task.leastClass();
-        Linear k = Prices.start(task.scoring).linear(task.aim, task.margin(leastClass));
-        Node node = new Node(Long.MIN_VALUE, 0, site, leastClass, null, Node.Stage.OPENED, 0);
+        Node node = node(site);
+        Linear k = Prices.start(task.scoring).linear(task.aim, task.margin(task.leastClass()));
         return Hopeless.mayHold(site) && site.mayJoinSeat() && bounds.maySeat(node) && bounds.mayHold(node, k);
     }
 }

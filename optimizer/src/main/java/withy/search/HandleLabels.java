@@ -60,8 +60,21 @@ final class HandleLabels {
         this.handles = new Unbeaten<>(decides);
     }
 
-    /** What may stand behind a seat and costs less than a limit. */
-    record Ways(List<Unbeaten.Of<Behind.Way>> list, long under) {}
+    /**
+     * What may stand behind a seat.
+     *
+     * @param under all that cost less than this under the first prices
+     * @param room and less than this in every test
+     */
+    record Ways(List<Unbeaten.Of<Behind.Way>> list, long under, long[] room) {
+        boolean holds(long[] wanted) {
+            boolean all = true;
+            for (int f = 0; f < room.length; f++) {
+                all &= room[f] >= wanted[f];
+            }
+            return all;
+        }
+    }
 
     /** What stands from one seat on ahead and lets the same rear grips stand, and the least it costs. */
     private final class Ahead {
@@ -111,11 +124,15 @@ final class HandleLabels {
 
     private boolean combine(Handle handle, BitSet match, Ahead ahead) {
         List<Unbeaten.Of<Front>> list = ahead.unbeaten.all();
-        List<Unbeaten.Of<Behind.Way>> ways =
-                behind(handle, list.get(0).thing(), match, under.getAsLong() - with.rest() - ahead.least);
+        long[] under = room();
+        List<Unbeaten.Of<Behind.Way>> ways = behind(
+                handle,
+                list.get(0).thing(),
+                match,
+                this.under.getAsLong() - with.rest() - ahead.least,
+                beside(list, under));
         boolean more = true;
         int tried = 0;
-        long[] under = room();
         for (Unbeaten.Of<Front> front : list) {
             for (Unbeaten.Of<Behind.Way> way : ways) {
                 if (!more || front.sums()[0] + way.sums()[0] >= under[0]) {
@@ -132,25 +149,55 @@ final class HandleLabels {
         return more;
     }
 
-    /** What may stand behind a seat beside certain rear grips; the thread does not matter there. */
-    private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under) {
+    /**
+     * What may stand behind a seat beside certain rear grips; the thread does not matter there.
+     *
+     * @param room what it must cost less than in each test, or nothing ahead goes with it
+     */
+    private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under, long[] room) {
         Map<BitSet, Ways> of = known.computeIfAbsent(any.seat().group(), group -> new IdentityHashMap<>());
         Ways before = of.get(match);
-        if (before != null && before.under >= under) {
+        boolean counted = before == null || before.under < under;
+        if (before != null && !counted && before.holds(room)) {
             return before.list;
         }
         Unbeaten<Behind.Way> behind = new Unbeaten<>(decides);
         boolean[] more = {true};
         handle.behind(any, under, way -> {
-            more[0] = step.getAsBoolean();
+            more[0] = !counted || step.getAsBoolean();
             Tally tally = way.tally(
                     new Tally(), with.stand.ground.style, any.seat().set().seat());
-            behind.add(way, sums(tally, true));
+            long[] sums = sums(tally, true);
+            if (below(sums, room)) {
+                behind.add(way, sums);
+            }
             return more[0] ? under : Long.MIN_VALUE;
         });
-        Ways ways = new Ways(behind.all(), under);
+        Ways ways = new Ways(behind.all(), under, room);
         of.put(match, ways);
         return ways.list;
+    }
+
+    private static boolean below(long[] sums, long[] room) {
+        for (int f = 0; f < room.length; f++) {
+            if (sums[f] >= room[f]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What is left in each test beside what takes least of it. */
+    private static long[] beside(List<Unbeaten.Of<Front>> list, long[] under) {
+        long[] room = under.clone();
+        for (int f = 0; f < room.length; f++) {
+            long least = Long.MAX_VALUE;
+            for (Unbeaten.Of<Front> one : list) {
+                least = Math.min(least, one.sums()[f]);
+            }
+            room[f] = under[f] == Long.MIN_VALUE ? under[f] : under[f] - least;
+        }
+        return room;
     }
 
     /** What a handle must cost less than in each test, the least train beside it; the limit falls only once handles are put together. */

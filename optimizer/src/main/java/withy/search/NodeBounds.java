@@ -104,6 +104,19 @@ final class NodeBounds {
         return node.site().stands(Setting.of(ground.catalog, ground.brief, node.shape(), layout));
     }
 
+    /** At how many places the reel may stand for what is soon told of the checks that are given, split handles and full ones counted each. */
+    int feetForChecks(Node node) {
+        int feet = 0;
+        for (HandleForm form : HandleForm.values()) {
+            for (int foot : ground.feet) {
+                for (Stand stand : stands(node, foot, form)) {
+                    feet += stand.shelf.given.mayStand(stand.setting) ? 1 : 0;
+                }
+            }
+        }
+        return feet;
+    }
+
     /** False where no handle goes on a blank wherever the reel stands. */
     boolean mayHold(Node node, Linear k) {
         if (!ground.burdens(k)) {

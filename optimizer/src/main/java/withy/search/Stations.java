@@ -51,6 +51,14 @@ record Stations(Map<Station, Choice> given, Set<Station> empty, Map<String, Part
     /** Besides the guides. */
     private static final Set<Station> OF_TRAIN = Set.of(Station.TIP_TOP, Station.THREAD, Station.FINISH);
 
+    /** Where checks lie. */
+    static final Set<Station> CHECKS = Set.of(Station.REAR_CHECK, Station.FORE_CHECK, Station.WINDING_CHECK);
+
+    /** True where a check is given. */
+    boolean givenCheck() {
+        return given.keySet().stream().anyMatch(CHECKS::contains);
+    }
+
     /** Every way to place the forced parts; empty where one has no place. */
     static List<Stations> alternatives(Catalog catalog, Query query, Set<String> forced) {
         List<Stations> alternatives = new ArrayList<>();

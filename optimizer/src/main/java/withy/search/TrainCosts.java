@@ -153,7 +153,8 @@ final class TrainCosts {
             boolean[][] may = train.tipFollows();
             for (int i = count - 1; i >= 0; i--) {
                 for (int r = 0; r < train.group.rings; r++) {
-                    onward[i][r] = TrainGraph.least(may[r], least);
+                    boolean same = r > 0 && may[r] == may[r - 1];
+                    onward[i][r] = same ? onward[i][r - 1] : TrainGraph.least(may[r], least);
                 }
                 cost[i] = costs(i, bare == null ? train.bare(i, at[i], k, leastClass) : bare[i], k, wraps[i]);
                 least = through(i);

@@ -145,11 +145,15 @@ final class TrainLeast {
             long[] onward = new long[group.rings];
             Arrays.fill(through, NONE);
             Arrays.fill(onward, Long.MIN_VALUE);
+            boolean[] lastRow = {};
+            long last = NONE;
             for (int j = 0; j < bare[i].length; j++) {
                 int g = worthIt[n][i][j];
                 int ring = group.ring[g];
                 if (onward[ring] == Long.MIN_VALUE) {
-                    onward[ring] = TrainGraph.least(may[ring], least);
+                    last = may[ring] == lastRow ? last : TrainGraph.least(may[ring], least);
+                    lastRow = may[ring];
+                    onward[ring] = last;
                 }
                 if (!TrainGraph.none(bare[i][j]) && !TrainGraph.none(onward[ring])) {
                     long cost = bare[i][j] + wraps[i][group.footShape[g]];
