@@ -83,7 +83,8 @@ class WalksTest {
         long best = score(few);
         Task.Judged met = few.best();
         if (met != null && met.vector().durabilityClasses() == 0) {
-            // begun so near the best build that few are left: those are walked at once, or where that is too long after more rounds
+            // begun so near the best build that few are left: those are walked at once, or where that is too long after
+            // more rounds
             for (long fewSteps : new long[] {0, NO_END}) {
                 Dual.Outcome near = dual(task, site, setting, stand, fewSteps).solve(solved.prices(), best + 1);
                 assertEquals(best, score(near), told);
