@@ -124,7 +124,7 @@ public record Around(List<Line> lines, int asked, boolean interrupted) {
             Watch watch = new Watch(progress::stopped, (build, objectives, score) -> {});
             for (int way = next.getAndIncrement(); way < ways.size(); way = next.getAndIncrement()) {
                 if (!progress.stopped()) {
-                    found(way, chooser.solve(query.withPriorities(ways.get(way)), watch), ways.size());
+                    found(way, chooser.solveAlone(query.withPriorities(ways.get(way)), watch), ways.size());
                 }
             }
         }

@@ -41,6 +41,11 @@ public final class SearchChooser implements Chooser {
     }
 
     @Override
+    public Solver.Solution solveAlone(Query query, Watch watch) {
+        return search.solveAlone(query, watch);
+    }
+
+    @Override
     public Solver.Solution any(Query query, Watch watch) {
         return search.any(query, watch);
     }

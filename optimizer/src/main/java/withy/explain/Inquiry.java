@@ -128,11 +128,11 @@ public final class Inquiry {
         return solution;
     }
 
-    /** The same to a watch of the asker's own; what that stops is not remembered and does not make the inquiry open. */
+    /** The same to a watch of the asker's own, which may count its steps; what that stops is not remembered and does not make the inquiry open. */
     Solution solved(Query query, Watch own) {
         Solution before = known.get(query);
         Query asked = before == null ? Split.where(catalog, query) : null;
-        Solution solution = before != null ? before : asked == null ? NONE : solver.solve(asked, own);
+        Solution solution = before != null ? before : asked == null ? NONE : solver.solveAlone(asked, own);
         if (solution.proven()) {
             known.put(query, solution);
         }

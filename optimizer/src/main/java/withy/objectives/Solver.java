@@ -28,6 +28,16 @@ public interface Solver {
     Solution solve(Query query, Watch watch);
 
     /**
+     * The same by the thread that asks alone, step by step: for a watch that counts how often it is asked, or where the other processors have work.
+     *
+     * @param query what is asked
+     * @param watch progress and interruption
+     */
+    default Solution solveAlone(Query query, Watch watch) {
+        return solve(query, watch);
+    }
+
+    /**
      * Some legal build for a question, or the proof that there is none; how good the build is does not matter.
      *
      * @param query what is asked
@@ -136,7 +146,7 @@ public interface Solver {
             long layoutsOpened) {}
 
     /**
-     * Progress and interruption of one solve.
+     * Progress and interruption of one solve. May be asked by several threads at once; better builds are told one at a time.
      *
      * @param interrupted asked often; true = stop and give the best so far
      * @param better told each better build

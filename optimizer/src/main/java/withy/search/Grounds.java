@@ -2,32 +2,31 @@ package withy.search;
 
 import java.lang.ref.SoftReference;
 import java.util.ArrayDeque;
-import java.util.Iterator;
 import org.jspecify.annotations.Nullable;
 
 /** Grounds of the questions asked last, each lent to one question at a time. Where memory is short they are let go and laid out anew. */
 final class Grounds {
-    /** Grounds kept; one holds what was worked out for every blank. */
-    private static final int MOST = 4;
+    /** Grounds kept; one holds what was worked out for every blank it was asked about. */
+    private static final int MOST = 6;
 
     private final ArrayDeque<Kept> kept = new ArrayDeque<>();
 
-    private record Kept(Opening opening, SoftReference<Ground> ground) {}
+    private record Kept(Opening opening, Half half, SoftReference<Ground> ground) {}
 
-    /** One that was given back and fits, or null. */
-    synchronized @Nullable Ground take(Opening opening) {
-        for (Iterator<Kept> all = kept.iterator(); all.hasNext(); ) {
-            Kept one = all.next();
-            if (one.opening.equals(opening)) {
-                all.remove();
-                return one.ground.get();
+    /** One that was given back and fits, rather one that was lent to the same half of the blanks before; or null. */
+    synchronized @Nullable Ground take(Opening opening, Half half) {
+        Kept found = null;
+        for (Kept one : kept) {
+            if (one.opening.equals(opening) && (found == null || found.half != half && one.half == half)) {
+                found = one;
             }
         }
-        return null;
+        kept.remove(found);
+        return found == null ? null : found.ground.get();
     }
 
-    synchronized void giveBack(Opening opening, Ground ground) {
-        kept.addFirst(new Kept(opening, new SoftReference<>(ground)));
+    synchronized void giveBack(Opening opening, Half half, Ground ground) {
+        kept.addFirst(new Kept(opening, half, new SoftReference<>(ground)));
         if (kept.size() > MOST) {
             kept.removeLast();
         }

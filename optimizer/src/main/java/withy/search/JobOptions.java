@@ -212,7 +212,7 @@ final class JobOptions {
         Solution solution = search.below(below, job.query(), counted(ask.job(), own, most));
         if (!solution.proven() && below == Long.MAX_VALUE && own.get() <= most) {
             // the proof was given up: a rule outside its chain, which the engine knows to go about
-            solution = search.solve(job.query(), counted(ask.job(), new AtomicLong(), FEW_STEPS));
+            solution = search.solveAlone(job.query(), counted(ask.job(), new AtomicLong(), FEW_STEPS));
         }
         Build build = solution.build();
         if (build != null) {

@@ -167,6 +167,6 @@ final class LadderQuestions {
         Query query =
                 situation.query().fixing(fixed, empty, glued ? current.layout().reelFootMm() : null);
         Search search = replacements.search(free, fixed, gone);
-        return () -> thorough ? search.solve(query, watch) : search.below(limit, query, watch);
+        return () -> thorough ? search.solveAlone(query, watch) : search.below(limit, query, watch);
     }
 }

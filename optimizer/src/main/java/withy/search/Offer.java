@@ -94,7 +94,7 @@ public final class Offer {
     }
 
     private @Nullable Proposal best(@Nullable Solution known, Consumer<Proposal> early) {
-        Solution first = known == null ? search.solve(query, watch) : known;
+        Solution first = known == null ? search.solveAlone(query, watch) : known;
         Build build = first.build();
         ObjectiveVector vector = first.objectives();
         if (build == null || vector == null) {
@@ -111,7 +111,7 @@ public final class Offer {
         Spread spread = spread(pool);
         for (Proposal one : shown(spread, pool)) {
             Query wider = query.withPriorities(spread.wider(one.objectives(), query.priorities()));
-            questions.add(() -> worth.candidates(search.solve(wider, watch), best));
+            questions.add(() -> worth.candidates(search.solveAlone(wider, watch), best));
         }
         ask(questions, pool);
         List<Proposal> shown = shown(spread(pool), pool);
@@ -130,7 +130,7 @@ public final class Offer {
         for (String id : seen(best.build())) {
             Set<String> refused = new TreeSet<>(query.refused());
             refused.add(id);
-            questions.add(() -> worth.candidates(search.solve(asked.refusing(refused), watch), best));
+            questions.add(() -> worth.candidates(search.solveAlone(asked.refusing(refused), watch), best));
         }
         Set<String> unbeaten = new TreeSet<>(pool.keySet());
         ask(questions, pool);
@@ -156,7 +156,7 @@ public final class Offer {
         for (Objective objective : Objective.values()) {
             losses.put(objective, one.objectives().loss(objective));
         }
-        return search.solve(query.under(losses), watch).score() < one.score();
+        return search.solveAlone(query.under(losses), watch).score() < one.score();
     }
 
     private Spread spread(Map<String, Proposal> pool) {
@@ -222,7 +222,7 @@ public final class Offer {
             if (besides.interrupted().getAsBoolean()) {
                 break;
             }
-            Solution favoured = search.solve(favouring(objective, favour), besides);
+            Solution favoured = search.solveAlone(favouring(objective, favour), besides);
             Proposal best = first.get();
             if (best == null) {
                 break;

@@ -47,6 +47,8 @@ final class Proof implements LayoutWork.Search {
     private Hopeless hopeless;
     private UnaryOperator<List<Site>> inOrder = UnaryOperator.identity();
     private final FirstLayout firstLayout;
+    private Half half = Half.ODD;
+    private @Nullable Halves halves;
 
     Proof(Task task, Watch watch) {
         this(task, watch, LayoutWork.FIRST_STEPS);
@@ -132,18 +134,22 @@ final class Proof implements LayoutWork.Search {
     @Override
     public long limit() {
         Task.Judged found = best;
-        return found == null ? under : found.score();
+        long own = found == null ? under : found.score();
+        return halves == null ? own : Math.min(own, halves.limit(half));
+    }
+
+    /** Only one half of the blanks; another thread has the other. */
+    Proof half(Half which, Halves of) {
+        half = which;
+        halves = of;
+        inOrder = which::of;
+        return this;
     }
 
     /** Scores from here on are of no interest, because a build that is known to be open to the question has the score just below. */
     Proof under(long score) {
         under = score;
         return this;
-    }
-
-    /** The class every load-bearing part must have at least. */
-    int leastClass() {
-        return task.leastClass();
     }
 
     /** False where it was interrupted on the way. */
@@ -164,16 +170,16 @@ final class Proof implements LayoutWork.Search {
         }
         int highest = site.shape().blank().facts().durabilityClass();
         if (firstWillDo) {
-            highest = Math.min(highest, leastClass()); // the least class has them all
+            highest = Math.min(highest, task.leastClass()); // the least class has them all
         }
         long floor = Long.MIN_VALUE;
-        for (int leastClass = leastClass(); leastClass <= highest; leastClass++) {
+        for (int leastClass = task.leastClass(); leastClass <= highest; leastClass++) {
             Node node = Node.blank(order++, site, leastClass, hopeless.first(), learnt.version(site));
             if (firstWillDo) {
                 if (bounds.mayAfford(node)) {
                     open.add(node);
                 }
-            } else if (leastClass == leastClass()) {
+            } else if (leastClass == task.leastClass()) {
                 floor = add(node).bound();
             } else if (!TrainGraph.none(floor)) {
                 // a rod of a higher class is one of the lower, too, and a class is all that it is credited besides
@@ -274,7 +280,11 @@ final class Proof implements LayoutWork.Search {
         Task.Judged found = outcome.best();
         if (found != null && found.score() < limit()) {
             best = found;
-            watch.better().found(found.build(), found.vector(), found.score());
+            if (halves == null) {
+                watch.better().found(found.build(), found.vector(), found.score());
+            } else {
+                halves.found(half, found.build(), found.vector(), found.score());
+            }
         }
         learnt.learn(site, outcome.prices());
     }

@@ -23,7 +23,8 @@ import withy.search.planning.EngineSettings;
 
 /**
  * Finds the best legal build of a catalogue for a question and proves it: best-first over blanks and layouts by floors, each layout completed
- * exactly. What cannot be proven (a rule outside the chain) is handed to the engine with the bound that was reached. May be used by several threads; each question is worked by the thread that asks it.
+ * exactly. What cannot be proven (a rule outside the chain) is handed to the engine with the bound that was reached. May be used by several threads; a question is worked by
+ * the thread that asks it, and of many blanks another takes half ({@link Halves}).
  */
 public final class Search implements Solver {
     private final Catalog catalog;
@@ -48,14 +49,17 @@ public final class Search implements Solver {
 
     @Override
     public Solution solve(Query query, Watch watch) {
-        return asked(query, task -> solve(task, watch));
+        return asked(query, task -> solve(task, watch, Halves.divides(task)));
     }
 
-    private Solution solve(Task task, Watch watch) {
+    @Override
+    public Solution solveAlone(Query query, Watch watch) {
+        return asked(query, task -> solve(task, watch, false));
+    }
+
+    private Solution solve(Task task, Watch watch, boolean divided) {
         Task.Judged known = recall(task, forced(task.query));
-        Proof proof = new Proof(task, watch);
-        Solution solution =
-                known == null ? proof.run() : proof.under(known.score() + 1).run();
+        Solution solution = proof(task, watch, known == null ? Long.MAX_VALUE : known.score() + 1, divided);
         if (solution.build() == null && known != null) {
             if (watch.interrupted().getAsBoolean()) {
                 return new Solution(
@@ -66,14 +70,22 @@ public final class Search implements Solver {
                         false,
                         solution.layoutsOpened());
             }
-            proof = new Proof(task, watch);
-            solution = proof.run();
+            solution = proof(task, watch, Long.MAX_VALUE, divided);
         }
         remember(solution);
         if (solution.proven() || watch.interrupted().getAsBoolean()) {
             return solution;
         }
-        return new Unproven(task, proof).improve(solution, settings, watch);
+        return new Unproven(task).improve(solution, settings, watch);
+    }
+
+    /** The best build that scores less than a limit, with proof; by two threads where it is divided. */
+    private Solution proof(Task task, Watch watch, long under, boolean divided) {
+        if (!divided) {
+            return new Proof(task, watch).under(under).run();
+        }
+        Halves halves = new Halves(under, watch);
+        return halves.both(task, () -> asked(task.query, Half.EVEN, twin -> halves.half(twin, Half.EVEN)));
     }
 
     @Override
@@ -105,14 +117,18 @@ public final class Search implements Solver {
         return asked(query, task -> new Proof(task, watch).under(limit).run());
     }
 
-    /** Works a question on ground that no other question stands on meanwhile. */
     private <A> A asked(Query query, Function<Task, A> work) {
+        return asked(query, Half.ODD, work);
+    }
+
+    /** Works a question on ground that no other question stands on meanwhile. */
+    private <A> A asked(Query query, Half half, Function<Task, A> work) {
         Aim aim = Aim.of(catalog, query);
         Opening opening = Opening.of(catalog, query, aim);
-        Ground lent = grounds.take(opening);
+        Ground lent = grounds.take(opening, half);
         Ground ground = lent == null ? new Ground(opening, style(query), this::shape) : lent;
         A answer = work.apply(new Task(query, ground, aim, Stations.alternatives(catalog, query, forced(query))));
-        grounds.giveBack(opening, ground);
+        grounds.giveBack(opening, half, ground);
         return answer;
     }
 

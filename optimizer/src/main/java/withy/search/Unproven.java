@@ -24,11 +24,9 @@ import withy.search.planning.Slot;
 /** Hands a question whose proof was given up over to the engine. The only way to it, so that a proven answer never loads the engine. */
 final class Unproven {
     private final Task task;
-    private final Proof proof;
 
-    Unproven(Task task, Proof proof) {
+    Unproven(Task task) {
         this.task = task;
-        this.proof = proof;
     }
 
     /** The same solution or a better one; the bound stays, so that it tells the gap. */
@@ -69,7 +67,7 @@ final class Unproven {
                 task.query.forced(),
                 List.copyOf(layouts),
                 slots(layouts),
-                new LayoutKernel(task, watch, proof.leastClass()));
+                new LayoutKernel(task, watch, task.leastClass()));
     }
 
     Set<Layout> layouts() {

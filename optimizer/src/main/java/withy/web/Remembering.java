@@ -47,6 +47,12 @@ final class Remembering implements Chooser {
     }
 
     @Override
+    public Solution solveAlone(Query query, Watch watch) {
+        Solution known = known(query);
+        return known == null ? kept(query, asked.solveAlone(query, watch)) : known;
+    }
+
+    @Override
     public Solution any(Query query, Watch watch) {
         Solution known = known(query);
         return known == null ? asked.any(query, watch) : known;

@@ -201,7 +201,7 @@ class SharedTest {
             Build any = Objects.requireNonNull(search.any(without, Watch.NONE).build());
             assertFalse(any.partIds().contains(id), id);
             Task refusing = SmallShop.task(catalog, without);
-            Unproven unproven = new Unproven(refusing, new Proof(refusing, Watch.NONE));
+            Unproven unproven = new Unproven(refusing);
             List<Slot> slots = unproven.problem(unproven.layouts(), Watch.NONE).slots();
             assertTrue(slots.size() > 10, slots::toString);
             assertTrue(

@@ -119,13 +119,12 @@ public final class SmallShop {
 
     /** The best build by proof alone, whether it got to the end or not. */
     public Solution proof(Query query) {
-        return proof(task(query)).run();
+        return new Proof(task(query), Watch.NONE).run();
     }
 
     /** A question as the engine takes it. */
     public Problem problem(Query query) {
-        Task task = task(query);
-        Unproven unproven = new Unproven(task, proof(task));
+        Unproven unproven = new Unproven(task(query));
         Set<Layout> layouts = new LinkedHashSet<>(unproven.layouts());
         return unproven.problem(layouts, Watch.NONE);
     }
@@ -185,10 +184,6 @@ public final class SmallShop {
         Style style = new Style(catalog, query.brief());
         List<Stations> alternatives = Stations.alternatives(catalog, query, query.forced());
         return new Task(query, new Ground(Opening.of(catalog, query, aim), style, BlankShape::of), aim, alternatives);
-    }
-
-    private static Proof proof(Task task) {
-        return new Proof(task, Watch.NONE);
     }
 
     private static BlankShape shape(Object blank) {
