@@ -65,7 +65,10 @@ final class Flips {
                     change.shy(),
                     change.to(),
                     change.unit(),
-                    Phrases.of(wins ? "flip.lets.wins" : "flip.lets", Phrases.list(List.of(change.words())))));
+                    Phrases.counted(
+                            finding.parts().size(),
+                            wins ? "flip.lets.wins" : "flip.lets",
+                            Phrases.list(List.of(change.words())))));
         }
         return list;
     }

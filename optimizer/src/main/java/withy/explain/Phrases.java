@@ -17,6 +17,9 @@ public final class Phrases {
     /** Words a sentence begins with that are no names. */
     private static final Set<String> STARTS = Set.of(of("clause.starts").split(" "));
 
+    /** What two parts do or are, as rules say it. */
+    private static final List<String> BOTH = List.of("differ", "are", "have", "stand");
+
     /** What may follow a name. */
     private static final String BREAK = " ,";
 
@@ -36,6 +39,11 @@ public final class Phrases {
             from = close + 1;
         }
         return text.append(phrase.substring(from)).toString();
+    }
+
+    /** The phrase of a key for one thing that is spoken of, or that for several. */
+    public static String counted(int things, String key, Object... facts) {
+        return of(things == 1 ? key : key + ".several", facts);
     }
 
     /** A station as a builder says it, by its key: "butt grip", "guide 3". */
@@ -74,7 +82,7 @@ public final class Phrases {
      */
     public static @Nullable String afterName(String name, String sentence) {
         if (sentence.startsWith(name + " ")) {
-            return of("clause.it", sentence.substring(name.length() + 1));
+            return singular(sentence.substring(name.length() + 1));
         }
         Matcher own = OWN.matcher(sentence);
         int end = own.lookingAt() ? own.end() + name.length() : 0;
@@ -86,10 +94,23 @@ public final class Phrases {
         }
         String first = ownFirst(name, sentence);
         if (first != null) {
-            return of("clause.it", first);
+            return singular(first);
         }
         String the = of("clause.the");
         return sentence.startsWith(sentence(the)) ? pronoun(name, the + sentence.substring(the.length())) : null;
+    }
+
+    /** What is said after a name, of "it": of two things that differ each differs from the other. */
+    private static String singular(String said) {
+        for (String verb : BOTH) {
+            Matcher both = Pattern.compile(of((verb.equals("stand") ? "clause.both." : "drawer.both.") + verb))
+                    .matcher(said);
+            if (both.matches()) {
+                return of(
+                        "clause.one." + verb, both.group(1), both.group(2), both.groupCount() > 2 ? both.group(3) : "");
+            }
+        }
+        return of("clause.it", said);
     }
 
     /** Of a sentence that says something of two parts what comes after the name of the second where that comes first; null where it is no such sentence. */

@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Grip;
@@ -31,7 +33,10 @@ final class Refused {
     Finding finding(@Nullable Found first) {
         List<String> crowd = crowd();
         if (!crowd.isEmpty()) {
-            String sentence = Phrases.of("whynot.crowded", Phrases.list(crowd));
+            String some = Phrases.list(crowd);
+            String sentence = crowd.size() == parts.size()
+                    ? Phrases.of("whynot.crowded", some)
+                    : Phrases.of("whynot.crowded.some", inquiry.names(parts), some);
             return finding(Outcome.BREAKS_RULE, sentence, first, null, null, List.of(), List.of(), List.of("handle"));
         }
         List<Own> own = Outright.own(inquiry, parts);
@@ -44,7 +49,7 @@ final class Refused {
         boolean onlyStock =
                 breaches.stream().allMatch(breach -> breach.verdict().rule().equals(STOCK));
         if (breaches.isEmpty() || opponent == null && onlyStock) { // more on the shelf would not help
-            String sentence = Phrases.of("whynot.nowhere", inquiry.names(parts));
+            String sentence = Phrases.counted(parts.size(), "whynot.nowhere", inquiry.names(parts));
             return finding(
                     Outcome.BREAKS_RULE, sentence, first, opponent, null, List.of(), List.of(), List.copyOf(dropped));
         }
@@ -96,7 +101,7 @@ final class Refused {
 
     /** Parts that contend for one place. */
     private List<String> crowd() {
-        Set<String> places = new TreeSet<>();
+        Map<String, List<String>> places = new TreeMap<>();
         for (String id : parts) {
             Part part = Objects.requireNonNull(inquiry.catalog().find(id));
             boolean several = part.kind() == PartKind.GUIDE || part.kind() == PartKind.CHECK;
@@ -105,11 +110,14 @@ final class Refused {
                     : part instanceof Grip
                             ? Grip.Place.REAR.name()
                             : part.kind().name();
-            if (!several && !places.add(place)) {
-                return parts.stream().map(inquiry::name).toList();
+            if (!several) {
+                places.computeIfAbsent(place, any -> new ArrayList<>()).add(inquiry.name(id));
             }
         }
-        return List.of();
+        return places.values().stream()
+                .filter(names -> names.size() > 1)
+                .findFirst()
+                .orElse(List.of());
     }
 
     /** In the order of the rules: what the brief has against the parts themselves, else what the nearest build breaks. */
@@ -165,14 +173,16 @@ final class Refused {
         String names = inquiry.names(parts);
         String broken = told(names, main);
         if (first == null && !names(main)) {
-            return Phrases.of("whynot.breaks.neither", names, broken);
+            return Phrases.counted(parts.size(), "whynot.breaks.neither", names, broken);
         }
         if (forcing.isEmpty()) {
-            return Phrases.of("whynot.breaks.alone", names, broken);
+            return Phrases.counted(parts.size(), "whynot.breaks.alone", names, broken);
         }
-        return forcing.size() == 1 && SayTheWish.of(main.verdict(), forcing.get(0))
-                ? Phrases.of("whynot.breaks.said", names, broken)
-                : Phrases.of("whynot.breaks", names, broken, Phrases.list(words));
+        if (forcing.size() == 1 && SayTheWish.of(main.verdict(), forcing.get(0))) {
+            return Phrases.counted(parts.size(), "whynot.breaks.said", names, broken);
+        }
+        String key = SayTheWish.isOne(main.verdict()) ? "whynot.breaks.asked" : "whynot.breaks";
+        return Phrases.counted(parts.size(), key, names, broken, Phrases.list(words));
     }
 
     /** What is broken, with the part as "it" where it is first of all about the one part that is asked about. */

@@ -1,6 +1,7 @@
 package withy.explain;
 
 import java.util.Map;
+import java.util.Set;
 import withy.rules.Verdict;
 
 /** Rules whose sentence says the wish it is about, so that it need not be said again. */
@@ -24,7 +25,17 @@ final class SayTheWish {
             Map.entry("budget/price", "budgetMinor"),
             Map.entry("must/refused-part", "refused"));
 
+    /** Rules and checks that are nothing but a wish. */
+    private static final Set<String> WISHES = Set.of("reel-fit/hood-end", "handle/one-material");
+
     private SayTheWish() {}
+
+    /** True where what is broken is nothing but a wish, so that no fact stands between. */
+    static boolean isOne(Verdict broken) {
+        return broken.rule().equals("must")
+                || broken.check().endsWith("-wish")
+                || WISHES.contains(broken.rule() + "/" + broken.check());
+    }
 
     /** True where the sentence of a broken rule says what this wish asks. */
     static boolean of(Verdict broken, Conflict.Asked wish) {

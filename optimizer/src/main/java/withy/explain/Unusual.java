@@ -22,7 +22,7 @@ final class Unusual {
         String type = Phrases.of("unusual.rods." + HandleDemands.word(brief.rodType()));
         List<String> letters = Objects.requireNonNullElse(rates.threadLetters().get(brief.rodType()), List.of());
         return switch (part.kind()) {
-            case THREAD -> Phrases.of("unusual.thread", type, Phrases.list(letters));
+            case THREAD -> Phrases.of("unusual.thread", type, Phrases.either(letters));
             case FINISH -> Phrases.of("unusual.finish", inquiry.name(rates.houseFinish()));
             case ADHESIVE -> Phrases.of("unusual.adhesive", inquiry.name(rates.houseAdhesive()));
             default -> Phrases.of("unusual.blank", type);

@@ -2,6 +2,7 @@ package withy.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -9,6 +10,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.explain.Finding.Outcome;
 import withy.explain.TradeOffs.TradeOff;
 import withy.objectives.Solver.Query;
@@ -18,6 +21,9 @@ import withy.objectives.Solver.Query;
  * the difference that is the answer, even where the opponent is a hair worse in everything; then being dominated goes before losing.
  */
 public final class WhyNot {
+    /** The same of one part and of several. */
+    private static final String CHOSEN = "whynot.chosen";
+
     private final Inquiry inquiry;
     private final Set<String> parts;
 
@@ -80,7 +86,7 @@ public final class WhyNot {
             return new Refused(new PartsIn(inquiry, whyNot.parts)).finding(first);
         }
         if (first == null || first.build().holds(parts)) {
-            return whyNot.chosen(first == null ? "whynot.only" : "whynot.chosen", opponent);
+            return whyNot.chosen(first == null ? "whynot.only" : CHOSEN, opponent);
         }
         return whyNot.compared(first, opponent);
     }
@@ -96,7 +102,7 @@ public final class WhyNot {
 
     /** In the best rod, which may be one that is only looked for with parts that are asked for by name. */
     private Finding chosen(String key, Found first) {
-        String sentence = Phrases.of(key, inquiry.names(parts));
+        String sentence = told(key);
         return finding(Outcome.CHOSEN, sentence, first, first, List.of(), Wishes.ALIKE, null);
     }
 
@@ -108,15 +114,15 @@ public final class WhyNot {
         String names = inquiry.names(parts);
         boolean noticed =
                 !missed.isEmpty() || !met.isEmpty() || tradeOffs.stream().anyMatch(TradeOff::noticeable);
-        String unusual = unusual();
+        Part unusual = unusual();
         if (!noticed) {
-            String equal = Phrases.of("whynot.equal", names, told(differing(tradeOffs)));
-            String sentence = unusual == null ? equal : Phrases.of("whynot.equal.unusual", equal, unusual);
+            String equal = told(differing(tradeOffs).isEmpty() ? "whynot.equal.same" : "whynot.equal");
+            String sentence = unusual == null ? equal : leftOut("whynot.equal.unusual", equal, unusual, "");
             return finding(Outcome.EQUAL, sentence, first, opponent, tradeOffs, wishes, null);
         }
         if (unusual != null && inquiry.score(opponent.vector()) < inquiry.score(first.vector())) {
-            String sentence =
-                    Phrases.of("whynot.unusual", names, unusual, Ledger.costs(inquiry, first, opponent, tradeOffs));
+            String costs = Ledger.costs(inquiry, first, opponent, tradeOffs);
+            String sentence = leftOut("whynot.unusual", names, unusual, costs);
             return finding(Outcome.UNUSUAL, sentence, first, opponent, tradeOffs, wishes, null);
         }
         Beaten.Answer beaten = Beaten.of(inquiry, first, opponent, parts);
@@ -135,14 +141,25 @@ public final class WhyNot {
         return finding(Outcome.LOSES, sentence, first, opponent, tradeOffs, wishes, null);
     }
 
-    /** What the shop takes instead of the first of the parts that it leaves out unless asked; null where there is none. */
-    private @Nullable String unusual() {
+    /** The first of the parts that the shop leaves out unless asked; null where there is none. */
+    private @Nullable Part unusual() {
         return parts.stream()
-                .map(id -> Unusual.instead(
-                        inquiry, Objects.requireNonNull(inquiry.catalog().find(id))))
-                .filter(Objects::nonNull)
+                .map(id -> Objects.requireNonNull(inquiry.catalog().find(id)))
+                .filter(part -> Unusual.instead(inquiry, part) != null)
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** That a part is left out unless asked for, and what the shop takes instead; of several parts it is named. */
+    private String leftOut(String key, String said, Part unusual, String costs) {
+        String instead = Objects.requireNonNull(Unusual.instead(inquiry, unusual));
+        return Phrases.counted(parts.size(), key, said, unusual.facts().name(), instead, costs);
+    }
+
+    /** A phrase about the parts by their names. */
+    private String told(String key) {
+        boolean one = parts.size() == 1 || key.equals(CHOSEN);
+        return one ? Phrases.of(key, inquiry.names(parts)) : Phrases.counted(parts.size(), key, inquiry.names(parts));
     }
 
     /** What would be noticed, in the order of what the customer ranks first; where no loss would be, the small ones, which decide together. */
@@ -162,18 +179,14 @@ public final class WhyNot {
         }
         said.addAll(Missed.gains(wishes.met));
         if (losses.isEmpty() && !small.isEmpty()) {
-            return Phrases.of("whynot.loses.small", names, Phrases.list(said), Phrases.list(small));
+            return Phrases.counted(parts.size(), "whynot.loses.small", names, Phrases.list(said), Phrases.list(small));
         }
         String key = said.isEmpty() ? "whynot.loses.only" : "whynot.loses";
-        return Phrases.of(key, names, Phrases.list(losses), Phrases.list(said));
+        return Phrases.counted(parts.size(), key, names, Phrases.list(losses), Phrases.list(said));
     }
 
     private static List<TradeOff> differing(List<TradeOff> tradeOffs) {
         return tradeOffs.stream().filter(t -> !t.same()).toList();
-    }
-
-    private static String told(List<TradeOff> tradeOffs) {
-        return tradeOffs.isEmpty() ? Phrases.of("whynot.same") : TradeOffs.gainsAndLosses(tradeOffs);
     }
 
     /** What would be noticed; where nothing would be, the small things together. */
@@ -190,11 +203,14 @@ public final class WhyNot {
                 : Phrases.of(small.size() == 1 ? "whynot.small.one" : "whynot.small", Phrases.list(small));
     }
 
-    /** What the better build has in the place of what the opponent has, at most three parts; where it is more, the best build or the build's blank. */
+    /**
+     * What the better build has in the place of what the opponent has, at most three parts; where it is more, or nothing that is of the kind of what is asked about, the best build or
+     * the build's blank.
+     */
     private String instead(Found first, Found better, Found opponent) {
         Set<String> other = new LinkedHashSet<>(better.build().partIds());
         other.removeAll(opponent.build().partIds());
-        if (!other.isEmpty() && other.size() <= 3) {
+        if (other.size() <= 3 && inThePlace(other)) {
             return Phrases.of("whynot.rodWith", inquiry.names(other));
         }
         if (better.build().equals(first.build())) {
@@ -203,6 +219,19 @@ public final class WhyNot {
         String blank = better.build().layout().blankId();
         boolean same = blank.equals(opponent.build().layout().blankId());
         return Phrases.of(same ? "whynot.rodOther" : "whynot.rodOn", inquiry.name(blank));
+    }
+
+    /** True where one of some parts is of the kind of one that is asked about; a hood comes with its seat. */
+    private boolean inThePlace(Set<String> others) {
+        Set<PartKind> kinds = EnumSet.noneOf(PartKind.class);
+        others.forEach(id -> kinds.add(kind(id)));
+        return parts.stream()
+                .map(this::kind)
+                .anyMatch(kind -> kinds.contains(kind) || kind == PartKind.HOOD && kinds.contains(PartKind.REEL_SEAT));
+    }
+
+    private PartKind kind(String id) {
+        return Objects.requireNonNull(inquiry.catalog().find(id)).kind();
     }
 
     private Finding finding(

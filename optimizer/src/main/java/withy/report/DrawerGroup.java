@@ -20,8 +20,9 @@ final class DrawerGroup {
     private static final String NUMBER = "\u0002";
 
     /** What each part allows: told one by one where it is only a few figures. */
-    private static final Pattern ALLOWED =
-            figure("rated from |rated up to |which takes up to |which clamps from ", " (?:g|mm)\\.");
+    private static final Pattern ALLOWED = figure(
+            "rated from |rated up to |which takes up to |which clamps from |line of up to |reel feet up to ",
+            " (?:(?:g|mm)\\.|kg[; ]|mm (?:thick|wide))");
 
     /** What differs from part to part. */
     private static final List<Pattern> FIGURES = List.of(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import withy.app.BuildSheet.TradeOffLine;
-import withy.app.BuildSheet.VerdictLine;
 import withy.app.Reasons.BuildLine;
 import withy.app.Reasons.ConflictLine;
 import withy.app.Reasons.FlipLine;
@@ -39,7 +38,7 @@ public final class WhyNotText {
     private void write(WhyNotAnswer answer) {
         page.paragraph("", answer.brief().path("name").asText());
         page.gap().paragraph("", answer.sentence());
-        also(answer.breaks().stream().skip(1).map(VerdictLine::sentence).toList());
+        also(answer);
         flips(answer);
         beside(answer);
         if (answer.impossible() != null) {
@@ -51,13 +50,23 @@ public final class WhyNotText {
     }
 
     /** Further rules broken: a few of them, then how many more. */
-    private void also(List<String> others) {
+    private void also(WhyNotAnswer answer) {
+        List<String> others = besides(answer);
         boolean all = others.size() <= MOST_ALSO + 1;
         List<String> told = all ? others : others.subList(0, MOST_ALSO);
-        told.forEach(also -> page.paragraph("", Phrases.of("text.whynot.also", also)));
+        told.forEach(also -> page.paragraph("", also));
         if (!all) {
-            page.paragraph("", Phrases.of("text.whynot.others", others.size() - MOST_ALSO));
+            int rest = others.size() - MOST_ALSO;
+            page.paragraph("", Phrases.counted(answer.parts().size(), "text.whynot.others", rest));
         }
+    }
+
+    /** What stands against the parts besides what is told first, a sentence each. */
+    public static List<String> besides(WhyNotAnswer answer) {
+        return answer.breaks().stream()
+                .skip(1)
+                .map(broken -> Phrases.of("text.whynot.also", Phrases.clause(broken.sentence())))
+                .toList();
     }
 
     private void flips(WhyNotAnswer answer) {
@@ -69,7 +78,8 @@ public final class WhyNotText {
             flips.forEach(flip -> page.gap().paragraph("", Phrases.sentence(flip.sentence()) + "."));
             return;
         }
-        page.heading(Phrases.of(answer.breaks().isEmpty() ? "text.whynot.flips" : "text.whynot.lets"));
+        String heading = answer.breaks().isEmpty() ? "text.whynot.flips" : "text.whynot.lets";
+        page.heading(Phrases.counted(answer.parts().size(), heading));
         flips.forEach(flip -> page.paragraph("· ", Phrases.sentence(flip.sentence()) + "."));
     }
 
@@ -82,14 +92,14 @@ public final class WhyNotText {
         page.heading(Phrases.of("text.whynot.beside"));
         Page.Column[] columns = {new Page.Column(10, false), new Page.Column(69, false)};
         page.row(columns, Phrases.of("text.whynot.best"), build(first));
-        page.row(columns, Phrases.of("text.whynot.with"), build(opponent));
+        page.row(columns, Phrases.counted(answer.parts().size(), "text.whynot.with"), build(opponent));
         BuildLine better = answer.better();
         if (better != null && !better.build().equals(first.build())) {
             page.row(columns, Phrases.of("text.whynot.better"), build(better));
         }
         differences(answer.tradeOffs()).forEach(line -> page.paragraph("· ", line));
         if (first.proven() && opponent.proven()) {
-            page.gap().paragraph("", Phrases.of("text.whynot.proof"));
+            page.gap().paragraph("", Phrases.counted(answer.parts().size(), "text.whynot.proof"));
         }
     }
 

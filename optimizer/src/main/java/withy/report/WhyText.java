@@ -44,6 +44,12 @@ public final class WhyText {
         return page.toString();
     }
 
+    private static String share(ShareLine line, String words) {
+        long percent = Math.round(line.share() * 100);
+        String few = line.share() > 0 ? "text.why.share.few" : "text.why.share.none";
+        return Phrases.of(percent == 0 ? few : "text.why.share", percent, line.rank(), words);
+    }
+
     private static String words(BuildLine build, QuantityText units, Currency currency) {
         return WhyNotText.figures(build, units, currency) + " · " + build.name();
     }
@@ -54,7 +60,7 @@ public final class WhyText {
         page.paragraph("", Phrases.of("text.why.shares.as"));
         for (ShareLine line : answer.builds()) {
             String words = words(line.build(), units, currency);
-            page.paragraph("· ", Phrases.of("text.why.share", Math.round(line.share() * 100), line.rank(), words));
+            page.paragraph("· ", share(line, words));
         }
         page.heading(Phrases.of("text.why.swap"));
         page.paragraph(

@@ -63,8 +63,9 @@ public final class Sentences {
         double measured = verdict.measured();
         double limit = verdict.limit();
         double miss = Math.abs(measured - limit);
-        return message.replace("{measured} %", share(measured))
-                .replace("{limit} %", share(limit))
+        int shares = shareDecimals(verdict);
+        return message.replace("{measured} %", share(measured, shares))
+                .replace("{limit} %", share(limit, shares))
                 .replace("{measured} {unit}", amount(measured, verdict))
                 .replace("{limit} {unit}", amount(limit, verdict))
                 .replace("{miss} {unit}", amount(miss, verdict))
@@ -88,7 +89,7 @@ public final class Sentences {
             return units.lureMass(value);
         }
         if (Double.isNaN(value) || units.system() == UnitSystem.METRIC) {
-            int decimals = verdict.unit() == Unit.KG ? kiloDecimals(verdict) : decimals(verdict.unit());
+            int decimals = decimals(verdict, value);
             return verdict.unit() == Unit.MINOR
                     ? number(value, verdict.unit()) + " " + unit(verdict.unit())
                     : trimmed(value, decimals) + " " + unit(verdict.unit());
@@ -146,15 +147,25 @@ public final class Sentences {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
-    /** A ratio in percent, as finely as ratios are compared. */
-    private static String share(double ratio) {
-        return trimmed(ratio * 100, 1) + " %";
+    /** A ratio in percent. */
+    private static String share(double ratio, int decimals) {
+        return trimmed(ratio * 100, decimals) + " %";
     }
 
-    /** Of strengths: one, unless that would hide a difference from the limit. */
-    private static int kiloDecimals(Verdict verdict) {
-        String measured = trimmed(verdict.measured(), 1);
-        return measured.equals(trimmed(verdict.limit(), 1)) ? decimals(Unit.KG) : 1;
+    /** Of percents: none, unless that would hide a difference from the limit; then as finely as ratios are compared. */
+    private static int shareDecimals(Verdict verdict) {
+        return trimmed(verdict.measured() * 100, 0).equals(trimmed(verdict.limit() * 100, 0)) ? 1 : 0;
+    }
+
+    /** Of strengths one, of lengths of rods none, unless that would hide a difference from the limit. */
+    private static int decimals(Verdict verdict, double value) {
+        boolean rod = verdict.unit() == Unit.MM && Math.min(verdict.measured(), verdict.limit()) >= ROD_MM;
+        if (verdict.unit() != Unit.KG && !(rod && value >= ROD_MM)) {
+            return decimals(verdict.unit());
+        }
+        int few = rod ? 0 : 1;
+        String measured = trimmed(verdict.measured(), few);
+        return measured.equals(trimmed(verdict.limit(), few)) ? decimals(verdict.unit()) : few;
     }
 
     /** As many as the grid of limits has, so that a sentence never shows a broken limit as kept. */

@@ -164,10 +164,7 @@ final class WhyPage {
                 part,
                 name,
                 answer.sentence(),
-                answer.breaks().stream()
-                        .skip(1)
-                        .map(b -> Phrases.of("text.whynot.also", b.sentence()))
-                        .toList(),
+                WhyNotText.besides(answer),
                 flips(answer, false),
                 flips(answer, true),
                 beside,

@@ -45,7 +45,7 @@ class RefusedTest {
         Finding finding = WhyNot.of(SHOP.inquiry(BRIEF), Set.of("cap-light", "cap"));
         assertEquals(Outcome.BREAKS_RULE, finding.outcome());
         assertEquals(
-                "Tarn cap and Tarn cap-light: they cannot both be in, there is one place for them on a rod.",
+                "Tarn cap and Tarn cap-light: they cannot go in together. There is only one place for them on a rod.",
                 finding.sentence());
         assertNull(finding.opponent());
         assertTrue(finding.grounds().contains(Evidence.rule("handle")));
@@ -59,7 +59,7 @@ class RefusedTest {
         assertNotNull(finding.breach());
         assertEquals("stock", finding.breach().verdict().rule());
         LocalDate comes = LocalDate.of(2026, 3, 2).plusDays(45);
-        String expected = "Tarn cap-sold: 1 needed, 0 on the shelf; ordered today more come on " + comes
+        String expected = "Tarn cap-sold: 1 needed, 0 on the shelf; ordered today, more come on " + comes
                 + ", and the rod is wanted by 2026-04-01.";
         assertEquals(expected, finding.sentence());
         assertTrue(finding.grounds().contains(Evidence.rule("stock")));

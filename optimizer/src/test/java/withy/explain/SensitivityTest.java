@@ -168,9 +168,8 @@ class SensitivityTest {
         coarse.replaceAll((objective, step) -> 1e6);
         Inquiry blunt = SHOP.inquiry(Changed.with(tight, "steps", coarse));
         assertEquals(
-                List.of(
-                        "without the wish for at most " + blunt.money(most - 1)
-                                + " to pay the best rod would be another, but differ by nothing a hand or a purse would notice"),
+                List.of("without the wish for at most " + blunt.money(most - 1)
+                        + " to pay another rod would be the best, but no hand or purse would notice the difference"),
                 Sensitivity.of(blunt, List.of(first(blunt))).binding().stream()
                         .filter(one -> one.wish().field().equals("budgetMinor"))
                         .map(Sensitivity.Binding::sentence)

@@ -160,7 +160,8 @@ class YieldingTest {
     void partsThatContend(String one, String other, boolean contend) {
         FewBuilds shop = FewBuilds.shop();
         Finding finding = WhyNot.reason(shop.inquiry(shop.brief()), Set.of(one, other));
-        assertEquals(contend, finding.sentence().contains("there is one place for them on a rod"), finding.sentence());
+        assertEquals(
+                contend, finding.sentence().contains("There is only one place for them on a rod"), finding.sentence());
     }
 
     /** No more of it can be had: no day is given for it, or it is the customer's own. */
@@ -191,7 +192,8 @@ class YieldingTest {
                 List.of("lengthMm"),
                 finding.forcedBy().stream().map(Conflict.Asked::field).toList());
         assertEquals(
-                "Tarn long: it cannot go in. It alone is 2300 mm long; the rod may be 2150 mm.", finding.sentence());
+                "Tarn long: it cannot go in. It alone is 2300 mm long; the whole rod may be 2150 mm at most.",
+                finding.sentence());
         assertEquals(Evidence.fact("long"), finding.grounds().get(0));
         assertTrue(finding.grounds().contains(Evidence.rule("length"))
                 && finding.grounds().contains(Evidence.wish("lengthMm")));

@@ -131,6 +131,7 @@ final class MaySay {
                     say(decimals, value);
                 }
                 if (verdict.unit() == Unit.RATIO) {
+                    say(0, value * 100);
                     say(1, value * 100);
                 }
             }

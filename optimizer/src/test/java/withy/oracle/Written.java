@@ -160,14 +160,28 @@ final class Written {
         }
         double whole = verdict.unit() == Unit.MINOR ? value / 100 : value;
         double half = switch (verdict.unit()) {
-            case MM, GAUGE, MINOR -> 0.005;
+            case MM -> rodsApart(verdict, value) ? 0.5 : 0.005;
+            case GAUGE, MINOR -> 0.005;
             case KG -> Math.abs(verdict.measured() - verdict.limit()) > 0.11 ? 0.05 : 0.0005;
-            case RATIO -> !percent && Math.abs(verdict.measured() - verdict.limit()) > 0.011 ? 0.005 : 0.0005;
+            case RATIO -> apart(verdict, percent) ? 0.005 : 0.0005;
             case G -> 0.0005;
             case RING_SIZE -> 0.05;
             case COUNT, CLASS -> 0.5;
         };
         return Math.abs(Double.parseDouble(number) - whole) <= half + 1e-6;
+    }
+
+    /** Lengths of rods that differ in whole millimetres. */
+    private static boolean rodsApart(Verdict verdict, double value) {
+        return Math.min(value, Math.min(verdict.measured(), verdict.limit())) >= 600
+                && Math.round(verdict.measured()) != Math.round(verdict.limit());
+    }
+
+    /** Percents that differ in whole ones; ratios by more than a hundredth. */
+    private static boolean apart(Verdict verdict, boolean percent) {
+        return percent
+                ? Math.round(verdict.measured() * 100) != Math.round(verdict.limit() * 100)
+                : Math.abs(verdict.measured() - verdict.limit()) > 0.011;
     }
 
     /** Before "instead of" stands what would win, after it what is. */

@@ -182,6 +182,21 @@ class ReasonsTextTest {
         return out(name, "The heaviest lure of 24 g is too heavy for " + name + ", rated up to " + most + " g.");
     }
 
+    /** Strengths are told like lure weights. */
+    @Test
+    void whatBlanksAreRatedForIsToldOneByOne() {
+        assertEquals(
+                List.of(
+                        "· Mere 4, 6 and 8: each is rated for line of up to 2 or 3.5 kg; this tackle holds 5.1 kg, even at its knot."),
+                drawer(rated("Mere 4", "2"), rated("Mere 8", "3.5"), rated("Mere 6", "2")));
+    }
+
+    private static DrawerAnswer.DrawerLine rated(String name, String most) {
+        return out(
+                name,
+                name + " is rated for line of up to " + most + " kg; this tackle holds 5.1 kg, even at its knot.");
+    }
+
     /** Only a seat and a blank bring more than themselves. */
     @Test
     void whatComesWithAPartIsToldWhereItDoes() {
@@ -248,6 +263,18 @@ class ReasonsTextTest {
         assertFalse(one.contains("priority") || one.contains("%"), one);
         String cut = why(true, "One", "Two");
         assertTrue(cut.endsWith(CUT + "\n") && !cut.contains("No single wish"), cut);
+    }
+
+    /** Of a build that hardly anything or nothing puts first no figure is rounded away. */
+    @Test
+    void whatHardlyAnythingPutsFirst() {
+        List<ShareLine> shares = List.of(
+                new ShareLine(1, 0.996, build("One")),
+                new ShareLine(2, 0.004, build("Two")),
+                new ShareLine(3, 0, build("Three")));
+        String text = WhyText.of(new WhyAnswer(1, "", BRIEF, shares, null, List.of(), null, false), METRIC, EUR);
+        assertTrue(text.contains("· less than 1 % put build 2 first: 500.00 EUR"), text);
+        assertTrue(text.contains("· none puts build 3 first: 500.00 EUR"), text);
     }
 
     @Test

@@ -54,7 +54,14 @@ class RuleWordsTest {
         }
     }
 
+    /** What is told with figures. */
     private static List<Broken> broken() {
+        return all().stream()
+                .filter(one -> !Double.isNaN(one.verdict().measured()))
+                .toList();
+    }
+
+    private static List<Broken> all() {
         List<Broken> all = new ArrayList<>();
         for (Case c : EighteenRulesTest.CASES.all()) {
             if (c.kind() == Kind.BROKEN || c.kind() == Kind.WARNED) {
@@ -66,7 +73,6 @@ class RuleWordsTest {
                 protocol.everything().stream()
                         .filter(v -> v.rule().equals(c.rule()) && v.check().equals(c.check()))
                         .filter(v -> v.outcome() == Outcome.FAIL || v.outcome() == Outcome.WARNING)
-                        .filter(v -> !Double.isNaN(v.measured()))
                         .forEach(v -> all.add(new Broken(c, fixture, v, sentences.of(v))));
             }
         }
@@ -126,6 +132,70 @@ class RuleWordsTest {
         Set<String> told = new TreeSet<>(least);
         told.addAll(most);
         assertTrue(told.containsAll(BOTH) && told.contains("guide-train.casting-stripper"), "" + told);
+    }
+
+    /** Percents and lengths of rods are told in whole ones, unless that would hide what is broken. */
+    @Test
+    void nothingIsToldFinerThanAnybodyMeasures() {
+        Pattern percent = Pattern.compile(FIGURE + " %");
+        Pattern length = Pattern.compile("([0-9]{3,}(?:\\.[0-9]+)?) mm long");
+        int whole = 0;
+        int fine = 0;
+        for (Broken one : broken()) {
+            double scale = one.sentence().contains(" %") ? 100 : 1;
+            boolean hidden = Math.round(one.verdict().measured() * scale)
+                    == Math.round(one.verdict().limit() * scale);
+            boolean rod = Math.min(one.verdict().measured(), one.verdict().limit()) >= 600;
+            List<String> figures = figures(rod ? List.of(percent, length) : List.of(percent), bare(one));
+            boolean point = figures.stream().anyMatch(figure -> figure.contains("."));
+            assertTrue(figures.isEmpty() || !point || hidden, one::toString);
+            assertTrue(new TreeSet<>(figures).size() == figures.size(), one::toString);
+            whole += !figures.isEmpty() && !hidden ? 1 : 0;
+            fine += !figures.isEmpty() && hidden ? 1 : 0;
+        }
+        assertTrue(whole > 0 && fine > 5, whole + " " + fine);
+    }
+
+    /** As they are read aloud: names left out, figures as they come. */
+    @Test
+    void asItIsSaidOnThePhone() {
+        Map<String, String> said = Map.ofEntries(
+                Map.entry("length.blank-longest", "# alone is F mm long; the whole rod may be F mm at most."),
+                Map.entry(
+                        "length.section-longest",
+                        "The longest section of # is F mm long; packed, the rod may be F mm at most."),
+                Map.entry(
+                        "line-class.weakest",
+                        "# is rated for line of up to F kg; this tackle holds F kg, even at its knot."),
+                Map.entry(
+                        "line-class.main-line",
+                        "# takes a main line of up to F kg behind a weaker leader; this one holds F kg."),
+                Map.entry("lure-range.lightest", "The lightest lure of F g will hardly load #; lures from F g do."),
+                Map.entry(
+                        "durability.double-lock",
+                        "# is held by one nut only; from class F a double lock is asked for."),
+                Map.entry("reel-fit.hood-end", "The moving hood of # is not at the end that is wished."),
+                Map.entry("seat-on-blank.arbor-needless", "# needs a gap of at least F mm; this one is F mm."),
+                Map.entry(
+                        "handle.ferrule-clear",
+                        "The first joint of # would lie under the handle, which reaches F mm too far."),
+                Map.entry(
+                        "reel-fit.foot-thickness",
+                        "# takes reel feet up to F mm thick under its hoods; this one is F mm."),
+                Map.entry("reel-fit.foot-width", "# takes reel feet up to F mm wide in its hoods; this one is F mm."),
+                Map.entry("handle.trigger-wish", "# does not meet the wish about a trigger."),
+                Map.entry("handle.grip-longest", "# would have to be F mm long; it is sold F mm long."),
+                Map.entry("handle.recess-family", "# is recessed for another hood, not for that of #."),
+                Map.entry("guide-train.clearance", "Under load the line would rub on #: F mm of room is missing."));
+        Set<String> heard = new TreeSet<>();
+        for (Broken one : all()) {
+            String words = said.get(one.c().id());
+            if (words != null) {
+                heard.add(one.c().id());
+                assertEquals(words, bare(one).replaceAll(FIGURE, "F"), one::toString);
+            }
+        }
+        assertEquals(new TreeSet<>(said.keySet()), heard);
     }
 
     /** What is said of pieces, of the barrel and of the first ring names the part, says what of it was measured, and what it is measured against. */
