@@ -6,14 +6,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Copies of the memory, each read through after it is written. */
 public final class Backups {
     private static final String FOLDER = "backups";
+
+    /** What copies are called that were asked for; those made before something else have its name in theirs. */
+    private static final Pattern ASKED = Pattern.compile("shop-\\d{4}-\\d\\d-\\d\\d(-\\d{3,9})?\\.db");
 
     private Backups() {}
 
@@ -32,6 +39,47 @@ public final class Backups {
             long movements,
             long jobs,
             @Nullable String before) {}
+
+    /**
+     * A copy that was asked for and lies beside the memory.
+     *
+     * @param file where it is
+     * @param written when it was written
+     */
+    public record Kept(Path file, Instant written) {
+        /** Its name in the folder of copies. */
+        public String name() {
+            return file.getFileName().toString();
+        }
+
+        /** What is in it, read through now. */
+        public Copy readThrough() {
+            return checked(file);
+        }
+    }
+
+    /** The copies of a folder that were asked for, newest first. */
+    public static List<Kept> kept(Path folder) {
+        Path copies = folder.resolve(FOLDER);
+        if (!Files.isDirectory(copies)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(copies)) {
+            return files.filter(
+                            file -> ASKED.matcher(file.getFileName().toString()).matches())
+                    .filter(Files::isRegularFile)
+                    .map(file ->
+                            new Kept(file, Instant.ofEpochMilli(file.toFile().lastModified())))
+                    .sorted(Comparator.comparing(Kept::written)
+                            .thenComparing(Kept::name)
+                            .reversed())
+                    .toList();
+        } catch (IOException e) {
+            throw ShopFault.disk(
+                    "Can't read the folder " + copies + ": " + e.getMessage() + ".",
+                    "the disk is gone, or the folder is not yours to read.");
+        }
+    }
 
     /** Where the next copy of a day goes: beside the memory, numbered from the second on. */
     public static Path next(Path folder, LocalDate day) {
@@ -103,6 +151,11 @@ public final class Backups {
         if (!Files.isRegularFile(from)) {
             throw ShopFault.disk(
                     "Can't read the back-up " + from + ": there is no such file.", "the name is mistyped.");
+        }
+        if (!Files.isDirectory(folder)) {
+            throw ShopFault.disk(
+                    "Can't put the back-up into " + folder + ": there is no such folder. Nothing was changed.",
+                    "the name is mistyped; on a new disk put the folder with your lists there first.");
         }
         Copy copy = sound(folder, from);
         Path file = Shop.file(folder);

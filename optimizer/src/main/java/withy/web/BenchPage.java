@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.net.URI;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.jspecify.annotations.Nullable;
 import withy.app.LocalPage;
 import withy.app.OurFault;
 import withy.app.RefusedBuild;
@@ -105,14 +106,17 @@ public final class BenchPage implements LocalPage {
         server.get("/out/{part}", out::look);
         server.post("/out/{part}", out::accept);
         server.get("/plan", new PlanPage(pages)::show);
-        server.post("/backup", new BackupPage(pages)::copy);
+        BackupPage copies = new BackupPage(pages);
+        server.post("/backup", copies::keep);
+        server.get("/backup/{copy}", copies::show);
+        server.get("/backup/{copy}/file", copies::file);
         PapersPage papers = new PapersPage(pages);
         server.get("/jobs/{job}/paper/{paper}", papers::ofJob);
         server.get("/paper/{paper}", papers::ofShop);
     }
 
     private static void faults(Javalin server, Pages pages) {
-        server.exception(Refusal.class, (e, ctx) -> refused(ctx, pages, e.status(), e.lines()));
+        server.exception(Refusal.class, (e, ctx) -> refused(ctx, pages, e.status(), e.lines(), e.way()));
         server.exception(Soon.NotYet.class, (e, ctx) -> waiting(ctx, pages));
         server.exception(
                 UnitsFault.class,
@@ -168,6 +172,10 @@ public final class BenchPage implements LocalPage {
     }
 
     private static void refused(Context ctx, Pages pages, int status, List<String> lines) {
+        refused(ctx, pages, status, lines, null);
+    }
+
+    private static void refused(Context ctx, Pages pages, int status, List<String> lines, Refusal.@Nullable Way way) {
         ctx.status(status);
         ctx.attribute("told", "1");
         boolean asked = ctx.method() == HandlerType.GET;
@@ -177,6 +185,15 @@ public final class BenchPage implements LocalPage {
         List<String> told = lines.stream()
                 .filter(line -> status >= 500 || !line.contains(COMMAND))
                 .toList();
-        pages.html(ctx, "refusal", new RefusalView(frame, told.isEmpty() ? lines : told, Door.from(ctx), !asked));
+        pages.html(
+                ctx,
+                "refusal",
+                new RefusalView(
+                        frame,
+                        told.isEmpty() ? lines : told,
+                        Door.from(ctx),
+                        !asked,
+                        way == null ? "" : way.address(),
+                        way == null ? "" : way.words()));
     }
 }

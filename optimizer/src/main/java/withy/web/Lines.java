@@ -10,7 +10,7 @@ import withy.report.Unbroken;
 /** Writes a template so that no line breaks between a number and its unit or within a size; values of attributes and what can be typed over stay as they are. */
 final class Lines extends OwaspHtmlTemplateOutput {
     /** Elements whose text is a value, or is read by machine. */
-    private static final Set<String> AS_THEY_ARE = Set.of("textarea", "option", "title", "script", "style");
+    private static final Set<String> AS_THEY_ARE = Set.of("textarea", "option", "title", "script", "style", "code");
 
     private boolean read;
 

@@ -150,7 +150,8 @@ public final class ShopView {
      * @param parts what was found
      * @param more how many were left out
      * @param remembered true where there is a memory that can be copied
-     * @param folder the shop's folder, as a command line names it
+     * @param copies the way to the last copy of the memory, if there is one
+     * @param folder the shop's folder, as a command line names it from anywhere
      */
     public record StockView(
             Frame frame,
@@ -160,8 +161,10 @@ public final class ShopView {
             List<StockLine> parts,
             int more,
             boolean remembered,
+            List<CopyView.Last> copies,
             String folder) {
         public StockView {
+            copies = List.copyOf(copies);
             kinds = List.copyOf(kinds);
             parts = List.copyOf(parts);
         }

@@ -64,7 +64,8 @@ final class StockPage {
                         found.subList(0, shown),
                         found.size() - shown,
                         Shop.exists(pages.bench().workshop().folder()),
-                        pages.bench().workshop().folder().toString()));
+                        BackupPage.last(pages.bench().workshop()),
+                        BackupPage.folder(pages.bench().workshop())));
     }
 
     private static StockLine line(StockAnswer.Line line) {

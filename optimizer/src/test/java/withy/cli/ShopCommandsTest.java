@@ -241,6 +241,8 @@ class ShopCommandsTest {
         assertTrue(answer("folder", "doctor", "--json").path("sound").asBoolean());
         assertTrue(Files.exists(folder.resolve("backups/shop-before-restore-001.db")));
         told(5, "no such file", "restore", folder.resolve("none.db").toString());
+        String nowhere = folder.resolve("nowhere").toString();
+        told(5, "no such folder", "restore", copy.path("file").asText(), "--catalog", nowhere);
         told(5, "it is a folder", "restore", folder.resolve("backups").toString());
         Path junk = folder.resolve("junk.db");
         Files.writeString(junk, "this is no database, whatever its name says; it is only a text of some length");
