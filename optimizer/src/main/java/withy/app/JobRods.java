@@ -9,6 +9,7 @@ import withy.rod.Build;
 import withy.rod.Rod;
 import withy.shop.Job;
 import withy.shop.Shop;
+import withy.shop.ShopFault;
 import withy.shop.Snapshot;
 
 /** Rods of the shop's jobs, for paper: measured against what each job holds. */
@@ -38,11 +39,14 @@ public final class JobRods {
      */
     record Accepted(List<JobRod> rods, List<String> warnings) {}
 
-    /** One job. */
+    /** One job; refuses one that was given up, whose pieces are no longer its own. */
     public static JobRod of(Workshop workshop, long job) {
         try (Shop shop = workshop.reading(job)) {
-            return read(
-                    workshop, shop, shop.snapshot(workshop.lists()), shop.jobs().get(job));
+            Job one = shop.jobs().get(job);
+            if (one.state() == Job.State.CANCELLED) {
+                throw ShopFault.refused(Phrases.of("paper.givenUp", job), Phrases.of("paper.givenUp.maybe", job));
+            }
+            return read(workshop, shop, shop.snapshot(workshop.lists()), one);
         }
     }
 

@@ -1,7 +1,9 @@
 package withy.web;
 
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import withy.app.BenchDesk;
 import withy.app.BenchSheet;
 import withy.app.CutDesk;
@@ -10,6 +12,7 @@ import withy.app.JobRods;
 import withy.app.OfferFile;
 import withy.app.OfferSheet;
 import withy.app.PickDesk;
+import withy.app.RefusedBuild;
 import withy.app.Workshop;
 import withy.report.BenchPaper;
 import withy.report.CutPaper;
@@ -19,6 +22,7 @@ import withy.report.Pdf;
 import withy.report.PickPaper;
 import withy.report.Reader;
 import withy.report.Sheet;
+import withy.shop.ShopFault;
 
 /** Papers as PDF, to be looked at or printed: a job's own, and the lists for all accepted jobs. As the command writes them unless told otherwise. */
 final class PapersPage {
@@ -28,17 +32,37 @@ final class PapersPage {
         this.pages = pages;
     }
 
-    /** A paper of one job: the offer as it was given, the bench's sheet, the labels. */
+    /** A paper of one job: the offer as it was given, the bench's sheet, the labels. Where there is none it leads to the job. */
     void ofJob(Context ctx) {
         long job = Pages.job(ctx);
         String paper = ctx.pathParam("paper");
-        String html = switch (paper) {
+        new JobDesk(workshop()).show(job);
+        try {
+            send(ctx, paper + "-job-" + job, html(job, paper));
+        } catch (ShopFault fault) {
+            if (fault.ofDisk()) {
+                throw fault;
+            }
+            throw none(job, String.valueOf(fault.getMessage()).lines().toList());
+        } catch (RefusedBuild refused) {
+            throw none(
+                    job,
+                    Stream.concat(Stream.of(String.valueOf(refused.getMessage())), refused.sentences().stream())
+                            .toList());
+        }
+    }
+
+    private String html(long job, String paper) {
+        return switch (paper) {
             case "offer" -> OfferPaper.of(offer(job), reader(), Sheet.A4);
             case "bench" -> BenchPaper.of(bench(job), reader(), Sheet.A4);
             case "labels" -> LabelPaper.of(bench(job), reader(), Sheet.A4);
             default -> throw new Refusal(404, Words.say("page.none"));
         };
-        send(ctx, paper + "-job-" + job, html);
+    }
+
+    private static Refusal none(long job, List<String> why) {
+        return new Refusal(409, why, new Refusal.Way("/jobs/" + job, Words.say("scale.job")));
     }
 
     /** A list for all accepted jobs. */

@@ -41,6 +41,38 @@ class PapersPageTest {
         }
     }
 
+    /** What was promised to it went back, so there is nothing to build or to label; what was offered stays what it was. */
+    @Test
+    void aJobThatWasGivenUpHasNothingForTheBench() throws Exception {
+        try (ShopFolder shop = new ShopFolder(scratch, "bench")) {
+            Caller page = new Caller(shop);
+            String step = page.begun("brook");
+            page.whole("/builds/" + step);
+            String job =
+                    page.form("/jobs", "once", "a", "step", step, "rank", "1").location();
+            isOffered(page, job, job + "/paper/bench");
+            isOffered(page, job, job + "/paper/labels");
+            String revision = Caller.found(
+                    "name=\"revision\" value=\"(\\d+)\"", page.get(job).body());
+            page.form(job, "once", "b", "do", "cancel", "revision", revision, "sure", "yes");
+            String given = page.get(job).body();
+            assertTrue(given.contains(">cancelled<") && given.contains("id=\"parts\""), given);
+            for (String paper : List.of("bench", "labels")) {
+                assertFalse(given.contains("/paper/" + paper), given);
+                Reply none = page.get(job + "/paper/" + paper);
+                assertEquals(409, none.status(), paper);
+                assertTrue(none.body().contains("Job 1 was given up: there is nothing to build"), none.body());
+                assertTrue(
+                        none.body().contains("<a class=\"button\" href=\"/jobs/1\">Back to the job</a>"), none.body());
+                assertFalse(none.body().contains("withy "), none.body());
+            }
+            isOffered(page, job, job + "/paper/offer");
+            assertEquals(409, page.get("/jobs/9/paper/bench").status());
+            assertFalse(
+                    page.get("/jobs/9/paper/bench").body().contains("/jobs/9\""), "no way to a job that is not there");
+        }
+    }
+
     private static void isOffered(Caller page, String from, String paper) throws Exception {
         assertTrue(page.get(from).body().contains("href=\"" + paper + "\""), paper);
         Reply reply = page.get(paper);
