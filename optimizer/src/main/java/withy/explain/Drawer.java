@@ -94,7 +94,7 @@ public record Drawer(Station station, Found build, List<Line> lines) {
                 : TradeOffs.between(found.side(0), build.side(1), inquiry.units());
         String sentence = breach != null
                 ? breach.sentence()
-                : Unusual.added(inquiry, part, Ledger.costs(inquiry, build, found, tradeOffs));
+                : Unusual.added(inquiry, part, Ledger.noticed(inquiry, build, found, tradeOffs));
         return new Line(
                 part == null ? "" : part.id(),
                 part == null ? Phrases.of("drawer.empty") : part.facts().name(),

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Objective;
 import withy.catalog.Part;
@@ -14,6 +16,9 @@ import withy.rod.Station;
 
 /** Every lighter part of every station of a build, with why it was not taken. */
 public final class Ledger {
+    /** What a hand feels, from some difference on. */
+    private static final Set<Objective> FELT = Set.of(Objective.BALANCE, Objective.SWING_WEIGHT);
+
     private Ledger() {}
 
     /**
@@ -86,7 +91,7 @@ public final class Ledger {
                 : TradeOffs.between(found.side(0), build.side(1), inquiry.units());
         String sentence = swap.breach() != null
                 ? swap.breach().sentence()
-                : Unusual.added(inquiry, part, lighter(inquiry, build, found, tradeOffs));
+                : Unusual.added(inquiry, part, noticed(inquiry, build, found, tradeOffs, hair(tradeOffs)));
         double partSaves = (now.massMg() - part.massMg()) / 1000.0;
         return new Line(
                 station, part.id(), part.facts().name(), saves, partSaves, swap.breach(), found, tradeOffs, sentence);
@@ -101,8 +106,11 @@ public final class Ledger {
 
     /** Of a lighter rod: where the weight saved would be told as nought, that is said first. */
     static String lighter(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
-        List<String> first = byAHair(tradeOffs) ? List.of(Phrases.of("ledger.hair")) : List.of();
-        return costs(inquiry, build, found, tradeOffs, first);
+        return costs(inquiry, build, found, tradeOffs, hair(tradeOffs));
+    }
+
+    private static List<String> hair(List<TradeOff> tradeOffs) {
+        return byAHair(tradeOffs) ? List.of(Phrases.of("ledger.hair")) : List.of();
     }
 
     /** True where the weight that a lighter rod saves would be told as nought. */
@@ -115,8 +123,34 @@ public final class Ledger {
         return costs(inquiry, build, found, tradeOffs, List.of());
     }
 
+    /**
+     * The same as a list of parts tells it: of balance and swing only what is noticed. Nearly every part moves them by some figure, and a list of such
+     * figures hides those that count.
+     */
+    static String noticed(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
+        return noticed(inquiry, build, found, tradeOffs, List.of());
+    }
+
+    private static String noticed(
+            Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs, List<String> first) {
+        Predicate<TradeOff> felt = t -> t.noticeable() || !FELT.contains(t.objective());
+        List<TradeOff> told = tradeOffs.stream().filter(felt).toList();
+        boolean unsaid = tradeOffs.stream().anyMatch(felt.negate().and(t -> !t.same()));
+        return costs(inquiry, build, found, told, first, unsaid ? "ledger.alike" : "whynot.same");
+    }
+
     private static String costs(
             Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs, List<String> first) {
+        return costs(inquiry, build, found, tradeOffs, first, "whynot.same");
+    }
+
+    private static String costs(
+            Inquiry inquiry,
+            Found build,
+            @Nullable Found found,
+            List<TradeOff> tradeOffs,
+            List<String> first,
+            String none) {
         List<TradeOff> ranked = new ArrayList<>(tradeOffs);
         ranked.removeIf(TradeOff::same);
         ranked.sort(Comparator.comparingDouble(t -> -inquiry.brief().priority(t.objective())));
@@ -128,7 +162,7 @@ public final class Ledger {
             better.addAll(Missed.with(Missed.of(build.rod(), found.rod())));
         }
         if (worse.isEmpty() && better.isEmpty()) {
-            return Phrases.of("whynot.same");
+            return Phrases.of(none);
         }
         String key = worse.isEmpty() ? "ledger.better" : better.isEmpty() ? "ledger.worse" : "ledger.both";
         return Phrases.of(key, Phrases.list(better), Phrases.list(worse));

@@ -26,9 +26,10 @@ public final class DrawerText {
         page.paragraph(
                 "",
                 Phrases.of(
-                        WITH_MORE.contains(answer.station())
-                                ? "text.drawer.as." + answer.station()
-                                : "text.drawer.as"));
+                                WITH_MORE.contains(answer.station())
+                                        ? "text.drawer.as." + answer.station()
+                                        : "text.drawer.as")
+                        + " " + Phrases.of("ledger.felt"));
         lines(
                 page,
                 "text.drawer.fits",

@@ -85,7 +85,7 @@ public final class LighterText {
             return;
         }
         page.heading(Phrases.of("text.lighter.ledger"));
-        page.paragraph("", Phrases.of("text.lighter.ledger.as"));
+        page.paragraph("", Phrases.of("text.lighter.ledger.as") + " " + Phrases.of("ledger.felt"));
         grouped(ledger).forEach((title, lines) -> {
             page.gap().paragraph("", title);
             told(lines);

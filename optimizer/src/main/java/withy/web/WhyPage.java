@@ -72,7 +72,7 @@ final class WhyPage {
         return new DrawerView(
                 whole ? frame : frame.waiting(),
                 heading,
-                Words.say("drawer.of", sheet.name()),
+                Words.say("drawer.of", sheet.name()) + " " + Words.say("ledger.felt"),
                 sheet.rank() + "/" + station.key(),
                 now,
                 fits,

@@ -242,7 +242,7 @@ class LighterTest {
                 assertEquals(tradeOffs, line.tradeOffs());
                 String sentence = line.breach() != null
                         ? line.breach().sentence()
-                        : Ledger.costs(inquiry, first, line.found(), tradeOffs);
+                        : Ledger.noticed(inquiry, first, line.found(), tradeOffs);
                 assertEquals(sentence, line.sentence());
             }
         }

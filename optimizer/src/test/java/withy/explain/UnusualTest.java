@@ -84,7 +84,7 @@ class UnusualTest {
                 .map(Ledger.Line::sentence)
                 .toList();
         assertEquals(1, lighter.size());
-        assertTrue(lighter.get(0).endsWith(" kg·m²; " + WHY), lighter.get(0));
+        assertTrue(lighter.get(0).endsWith("g lighter; " + WHY), "what nobody notices goes unsaid: " + lighter.get(0));
         List<Drawer.Line> drawer = Drawer.of(inquiry, first, Station.FINISH).lines();
         assertEquals(2, drawer.size());
         assertTrue(drawer.get(0).sentence().endsWith("; " + WHY), drawer.get(0).sentence());
