@@ -117,6 +117,31 @@ class SmallAndPrintedTest {
                 """);
     }
 
+    /** A glued thumb that misses one answer must not press the other. */
+    @Test
+    void yesAndNoStandApart() throws Exception {
+        for (int width : new int[] {PHONE, 390}) {
+            browser.width(width);
+            for (String act : List.of("cancel", "built")) {
+                browser.open(shop.at("/jobs/1")).follow("button[value=" + act + "]");
+                answers(width + " " + act);
+            }
+            browser.open(shop.at("/jobs/1/scale")).fill("#weight", "602.5 g").follow(".weighing button");
+            answers(width + " far off");
+        }
+    }
+
+    private static void answers(String where) {
+        assertEquals(1, browser.all("main form .button[autofocus]").size(), where + ": " + browser.text());
+        double apart = ((Number) browser.driver.executeScript("""
+                const no = document.querySelector('.button[autofocus]').getBoundingClientRect();
+                const yes = document.querySelector('.button[autofocus] + button').getBoundingClientRect();
+                return Math.max(yes.left - no.right, no.left - yes.right, yes.top - no.bottom, no.top - yes.bottom);
+                """)).doubleValue();
+        assertTrue(apart >= 10, where + ": " + apart + " px");
+        assertEquals(List.of(), browser.faults(), where);
+    }
+
     @Test
     void aPrintedBriefHasNoControls() {
         browser.open(shop.at("/brief?start=estuary")).settled();
