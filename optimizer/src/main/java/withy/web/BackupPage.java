@@ -15,7 +15,7 @@ import withy.shop.Shop;
 
 /** Copies of the shop's memory: one stays in the shop's folder, the same goes wherever the browser puts it. */
 final class BackupPage {
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd 'at' HH:mm", Locale.ROOT);
 
     private final Pages pages;
 
@@ -79,8 +79,7 @@ final class BackupPage {
     static List<CopyView.Last> last(Workshop workshop) {
         return Backups.kept(workshop.folder()).stream()
                 .limit(1)
-                .map(kept ->
-                        new CopyView.Last(address(kept.name()), Words.say("backup.last", kept.name(), minute(kept))))
+                .map(kept -> new CopyView.Last(address(kept.name()), Words.say("backup.last", minute(kept))))
                 .toList();
     }
 

@@ -202,7 +202,7 @@ class ReasonsTextTest {
     void whatComesWithAPartIsToldWhereItDoes() {
         assertTrue(titled("seat").contains("Each with the hood and arbors that go with it, all else as it is."));
         assertTrue(titled("blank").contains("Each with the best rod on it."));
-        assertTrue(titled("buttCap").contains("Each with all else as it is. Balance and swing are told from "));
+        assertTrue(titled("buttCap").contains("Each with all else as it is. Balance and swing are named "));
     }
 
     private static String titled(String station) {

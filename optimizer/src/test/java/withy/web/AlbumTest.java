@@ -132,6 +132,10 @@ class AlbumTest {
             album.take("job-twice");
             take("out-if", shop.at("/out/" + OUT));
             take("stock", shop.at("/stock"));
+            browser.click("#copy summary").clickWords("button", "Keep a copy").arrive("/backup/", "");
+            album.take("copy");
+            browser.open(shop.at("/stock")).click("#copy summary");
+            album.take("stock-copied");
             take("stock-seats", shop.at("/stock?q=&kind=reel+seat"));
             take("stock-nothing", shop.at("/stock?q=zzz&kind="));
             take("part", shop.at("/stock/" + OUT));
@@ -176,6 +180,7 @@ class AlbumTest {
             browser.clickWords("button", "Yes").arrive("/jobs/2", "");
             browser.all("details.drawer").forEach(d -> browser.driver.executeScript("arguments[0].open=true", d));
             album.take("job-cancelled");
+            take("paper-none", shop.at("/jobs/2/paper/bench"));
             take("jobs", shop.at("/jobs"));
             take("part-after", shop.at("/stock/" + OUT));
             take("scale-drift", shop.at("/weigh"));

@@ -41,7 +41,7 @@ class BackupPageTest {
             assertEquals("/backup/shop-2026-06-01.db", kept);
             assertEquals(kept, page.form("/backup", "once", "c").location());
             assertEquals(List.of("shop-2026-06-01.db"), copies(shop), "sent twice by a double click");
-            assertTrue(words(page.get("/stock")).contains("Last kept: shop-2026-06-01.db, " + minute(shop, kept)));
+            assertTrue(words(page.get("/stock")).contains("Last kept " + minute(shop, kept)));
             Reply copy = page.get(Caller.found(
                     "<a class=\"button\" href=\"([^\"]+)\" download",
                     page.get(kept).body()));
@@ -60,7 +60,7 @@ class BackupPageTest {
                 .toInstant()
                 .atZone(ZoneId.systemDefault())
                 .toString();
-        return written.substring(0, 16).replace('T', ' ');
+        return written.substring(0, 16).replace("T", " at ");
     }
 
     /** What the page says to type is typed, on a disk where only the lists were put: all is back but what was booked after the copy. */
@@ -79,6 +79,7 @@ class BackupPageTest {
             assertTrue(typed.endsWith(shop.folder.toAbsolutePath() + "\""), typed);
             Doctor.Finding there = look(shop);
             assertTrue(told.contains("Lines of what happened in it: " + there.movements() + "; jobs: 0."), told);
+            assertTrue(told.contains("shop-2026-06-01.db, kept " + minute(shop, "/backup/shop-2026-06-01.db")), told);
             assertTrue(told.contains("does not ask first"), told);
             Path stick = Files.createDirectory(scratch.resolve("stick"));
             Path saved = stick.resolve("shop-2026-06-01.db");
