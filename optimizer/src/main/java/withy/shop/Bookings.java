@@ -18,8 +18,11 @@ public final class Bookings {
 
     private static final String LAST = """
             SELECT b.id, b.on_day,
-              CASE WHEN EXISTS (SELECT 1 FROM piece_trace WHERE batch = b.id)
-                OR NOT EXISTS (SELECT 1 FROM movement WHERE batch = b.id) THEN b.what ELSE '' END,
+              CASE WHEN (EXISTS (SELECT 1 FROM piece_trace WHERE batch = b.id)
+                OR NOT EXISTS (SELECT 1 FROM movement WHERE batch = b.id))
+                AND NOT EXISTS (SELECT 1 FROM promise_trace t WHERE t.batch = b.id AND NOT EXISTS
+                  (SELECT 1 FROM promise p WHERE p.job = t.job AND p.slot = t.slot AND p.part = ?1))
+                THEN b.what ELSE '' END,
               (SELECT coalesce(sum(shelf), 0) FROM movement WHERE batch = b.id AND part = ?1),
               (SELECT coalesce(sum(ordered), 0) FROM movement WHERE batch = b.id AND part = ?1),
               (SELECT p.number FROM reading r JOIN piece p ON p.id = r.piece WHERE r.batch = b.id),
@@ -127,7 +130,7 @@ public final class Bookings {
      */
     public record Reading(int number, String day, double weightG, boolean takenBack) {}
 
-    /** None or one. What an older program booked left no trace of its pieces. */
+    /** None or one. What an older program booked left no trace of its pieces; a job that chose again after it lost some has no place for them any more. */
     private static List<Booking> last(Sql sql, String part) throws SQLException {
         List<Booking> last = sql.rows(row -> booking(row, part), LAST, part);
         return last.stream().filter(one -> BY_HAND.contains(one.what())).toList();

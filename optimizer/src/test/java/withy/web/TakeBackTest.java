@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -137,5 +139,47 @@ class TakeBackTest {
         assertEquals(
                 422, page.form(part, "once", "l", "do", "back", "booking", "x").status());
         assertEquals(before, counts("marrick-tideway-f-17"));
+    }
+
+    /** Where a job chose again the pieces it lost have no place to go back to: nothing is offered that can only be refused. */
+    @Test
+    void whatAJobChoseAgainForIsNotOfferedBack() throws Exception {
+        String step = page.begun("rocks");
+        page.whole("/builds/" + step);
+        String job = page.form("/jobs", "once", "q", "step", step, "rank", "1").location();
+        String out = "";
+        String ladder = "";
+        Matcher parts = Pattern.compile("href=\"/stock/([^\"]+)\"")
+                .matcher(page.get(job).body());
+        while (!ladder.contains("name=\"rung\"") && parts.find()) {
+            out = parts.group(1);
+            ladder = page.whole("/out/" + out);
+        }
+        page.form("/stock/" + out, "once", "r", "do", "out");
+        assertTrue(page.get("/stock/" + out).body().contains("Take it back"), out);
+        ladder = page.whole("/out/" + out);
+        Reply taken = page.form(
+                "/out/" + out,
+                "once",
+                "s",
+                "job",
+                hidden(ladder, "job"),
+                "revision",
+                hidden(ladder, "revision"),
+                "rung",
+                hidden(ladder, "rung"),
+                "mark",
+                hidden(ladder, "mark"));
+        assertEquals(job, taken.location());
+        String after = page.get("/stock/" + out).body();
+        assertFalse(after.contains("Take it back"), after);
+        assertTrue(after.contains("Are on the shelf"), "counted up by hand it is there again");
+        page.form("/stock/" + out, "once", "t", "do", "count", "pieces", "1");
+        assertTrue(page.get("/stock/" + out).body().contains("Take it back"), "and that can be taken back");
+    }
+
+    private static String hidden(String body, String name) {
+        return Caller.found(
+                "name=\"" + name + "\" value=\"([^\"]+)\"", body.substring(body.indexOf("class=\"ladder\"")));
     }
 }
