@@ -10,13 +10,13 @@ import java.util.Map;
 
 /** The few files the page brings beside its words: its style sheet, its script and its mark. Only these names are answered. */
 final class Assets {
-    /** A style sheet is written in several files, one idea each, and sent as one: what comes later overrules what was said before. */
+    /** A style sheet is written in several files, one idea each, and sent as one, as the script is: what comes later overrules what was said before. */
     private static final List<String> STYLE =
             List.of("look.css", "talk.css", "builds.css", "shop.css", "narrow.css", "paper.css");
 
     private static final Map<String, Asset> ASSETS = Map.of(
             "withy.css", new Asset("text/css; charset=utf-8", read(STYLE)),
-            "withy.js", new Asset("text/javascript; charset=utf-8", read(List.of("withy.js"))),
+            "withy.js", new Asset("text/javascript; charset=utf-8", read(List.of("withy.js", "hand.js"))),
             "mark.svg", new Asset("image/svg+xml", read(List.of("mark.svg"))));
 
     private record Asset(String type, byte[] content) {}

@@ -49,14 +49,14 @@
     }
   }
 
-  function swap(html, url, quiet) {
+  function swap(html, url, quiet, back) {
     var page = new DOMParser().parseFromString(html, "text/html");
     var fresh = page.querySelector("main");
     var old = document.querySelector("main");
     if (!fresh || !old) {
       return false;
     }
-    var was = stand(old);
+    var was = back || stand(old);
     old.querySelectorAll("details").forEach(function (was) {
       var title = was.querySelector("summary");
       var now = was.id ? fresh.querySelector("details[id='" + was.id + "']") : title && same(title, fresh);
@@ -85,10 +85,11 @@
     return true;
   }
 
-  /* What was done, for who hears the page; what comes by and by adds to what was said. */
+  /* What was done, for who hears the page; what comes by and by adds to what was said, but not to what was undone. */
+  var undone = "";
   function tell(told, quiet) {
     var heard = document.getElementById("told");
-    var words = told ? told.textContent.trim() : "";
+    var words = undone || (told ? told.textContent.trim() : "");
     if (heard.textContent !== words && (heard.textContent || !quiet)) {
       heard.textContent = words;
     }
@@ -143,9 +144,45 @@
       .catch(function () {});
   }
 
+  /* What was changed last, so that the focus is there when it is undone. */
+  var changed = null;
+
+  /* Undoes in its place; what does not work so goes the usual way. */
+  function undo(link) {
+    var mine = ++asked;
+    fetch(link.href, { credentials: "same-origin" }).then(function (answer) { return answer.ok ? answer.text() : ""; }).then(function (html) {
+      if (mine !== asked) { return; }
+      undone = link.dataset.said;
+      if (!html || !swap(html, link.href, false, { e: changed || link, top: window.innerHeight / 2 })) {
+        location.href = link.href;
+      }
+      changed = null;
+    }).catch(function () { location.href = link.href; });
+  }
+
+  document.addEventListener("click", function (event) {
+    var link = event.target.closest("a[data-inplace]");
+    if (link && event.button === 0 && !(event.ctrlKey || event.metaKey || event.shiftKey || event.altKey)) {
+      event.preventDefault();
+      undo(link);
+    }
+  });
+
+  /* The keys that undo everywhere undo here as well, unless a line is being typed. */
+  document.addEventListener("keydown", function (event) {
+    var link = document.querySelector(".did a[data-inplace]");
+    var typing = event.target.matches("textarea, input[type=text]");
+    if (link && !typing && event.key.toLowerCase() === "z" && (event.ctrlKey || event.metaKey) && !event.shiftKey && !event.altKey) {
+      event.preventDefault();
+      undo(link);
+    }
+  });
+
   /* Sends a form and puts what is answered in place; what does not work so goes the usual way. */
   function send(form, button) {
     var mine = ++asked;
+    undone = "";
+    changed = button || document.activeElement;
     var told = new URLSearchParams(new FormData(form));
     if (button) {
       told.set(button.name, button.value);
@@ -250,23 +287,6 @@
     });
   }
   remember();
-
-  /* What was typed and asked back is typed over. */
-  var typed = document.querySelector("input.big[autofocus]");
-  if (typed && typed.value) {
-    typed.focus();
-    typed.select();
-  }
-
-  /* The enter key in a field that names another goes there first, as long as that is empty: it may stay so, but not by oversight. */
-  document.addEventListener("keydown", function (event) {
-    var then = event.key === "Enter" && event.target.dataset.then;
-    var next = then && event.target.value.trim() && document.getElementById(then);
-    if (next && !next.value.trim()) {
-      event.preventDefault();
-      next.focus();
-    }
-  });
 
   /* A place on the page that is gone to is no other page: what was typed stays. */
   window.addEventListener("popstate", function () {

@@ -63,7 +63,8 @@ class PapersPageTest {
                 assertEquals(409, none.status(), paper);
                 assertTrue(none.body().contains("Job 1 was given up: there is nothing to build"), none.body());
                 assertTrue(
-                        none.body().contains("<a class=\"button\" href=\"/jobs/1\">Back to the job</a>"), none.body());
+                        none.body().contains("<a class=\"button\" href=\"/jobs/1\" data-return>Back to the job</a>"),
+                        none.body());
                 assertFalse(none.body().contains("withy "), none.body());
             }
             isOffered(page, job, job + "/paper/offer");

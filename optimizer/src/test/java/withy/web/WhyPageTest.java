@@ -77,6 +77,6 @@ class WhyPageTest {
     }
 
     private static String way(String body, String words) {
-        return Caller.found("<a class=\"button\" href=\"([^\"]+)\">" + words + "</a>", body);
+        return Caller.found("<a class=\"button\" href=\"([^\"]+)\" data-return>" + words + "</a>", body);
     }
 }

@@ -1,0 +1,139 @@
+package withy.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.interactions.Actions;
+
+/** By keys alone: what was left is where a way back leads, and what was done is undone without going through the page. */
+class KeysTest {
+    @TempDir
+    static Path scratch;
+
+    private static ShopFolder shop;
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() throws Exception {
+        shop = new ShopFolder(scratch, "bench");
+        browser = Browser.shared();
+        browser.open(shop.address().toString());
+    }
+
+    @AfterAll
+    static void close() {
+        shop.close();
+    }
+
+    private static String builds(String start) {
+        browser.open(shop.at("/brief?start=" + start));
+        browser.click("button.main").arrive("/builds/", "");
+        return browser.path();
+    }
+
+    private static void press(CharSequence... keys) {
+        new Actions(browser.driver).sendKeys(keys).perform();
+    }
+
+    private static void undo() {
+        new Actions(browser.driver)
+                .keyDown(Keys.CONTROL)
+                .sendKeys("z")
+                .keyUp(Keys.CONTROL)
+                .perform();
+    }
+
+    /** Goes to an element and presses enter on it. */
+    private static void enter(String css) {
+        browser.driver.executeScript("document.querySelector(arguments[0]).focus()", css);
+        press(Keys.ENTER);
+    }
+
+    /** What is heard of what has the focus. */
+    private static String focused() {
+        return String.valueOf(browser.driver.executeScript(
+                        "const e = document.activeElement; return e.getAttribute('aria-label') || e.innerText"))
+                .replace('\u00a0', ' ')
+                .strip();
+    }
+
+    @Test
+    void whatWasChangedIsUndoneByKeyAndTheFocusIsWhereItWasChanged() {
+        String before = builds("brook");
+        enter("#never-1-seat");
+        browser.arrive("/builds/", before);
+        String refused = browser.path();
+        enter("#keep-1-seat");
+        browser.arrive("/builds/", refused);
+        String kept = browser.path();
+        undo();
+        browser.arrive(refused, kept);
+        assertTrue(focused().startsWith("Keep "), "the seat is not kept any more, and has the focus: " + focused());
+        assertEquals("Undone: " + focused() + ".", browser.text("#told"));
+        browser.until(() ->
+                browser.driver.switchTo().activeElement().getAttribute("id").equals("keep-1-seat"));
+        undo();
+        browser.arrive(before, refused);
+        assertTrue(browser.text("#told").startsWith("Undone: Never "), browser.text("#told"));
+        undo();
+        assertEquals(before, browser.path(), "there is nothing before it");
+        browser.driver.navigate().back();
+        browser.arrive(refused, "");
+        assertTrue(browser.text(".did").startsWith("Never "), "going back shows what was undone");
+    }
+
+    @Test
+    void aWayBackLeadsToWhereThePageWasLeft() {
+        String builds = builds("estuary");
+        enter("#others-1-seat");
+        browser.arrive("/drawer/", "");
+        String drawer = browser.path();
+        enter(".slot:nth-child(4) a");
+        String why = focused();
+        browser.arrive("/why/", "");
+        enter("a[data-return]");
+        browser.arrive(drawer, "");
+        assertEquals(browser.one(".slot:nth-child(4) a").getAttribute("aria-label"), focused(), why);
+        enter("a[data-return]");
+        browser.arrive(builds, "");
+        assertEquals("others-1-seat", browser.driver.switchTo().activeElement().getAttribute("id"));
+        browser.open(shop.at("/jobs")).open(shop.at(drawer));
+        assertFalse(focused().startsWith("Why not"), "who comes another way begins at the top");
+    }
+
+    @Test
+    void whatIsLookedForHasTheFocusWhenItIsFound() {
+        browser.open(shop.at("/stock"));
+        browser.one("#q").sendKeys("tideway 17" + Keys.ENTER);
+        browser.arrive("/stock?", "");
+        assertEquals(browser.text("tbody .toit"), focused());
+        assertTrue(focused().startsWith("Marrick Tideway "), focused());
+        browser.open(shop.at("/stock"));
+        browser.one("#q").sendKeys("zzz" + Keys.ENTER);
+        browser.arrive("/stock?", "");
+        assertEquals("Nothing by that name.", focused());
+        browser.open(shop.at("/weigh"));
+        browser.one("#q").sendKeys("tideway 17" + Keys.ENTER);
+        browser.arrive("/weigh?", "");
+        assertTrue(focused().startsWith("Weigh Marrick Tideway "), focused());
+    }
+
+    @Test
+    void whatIsTakenIsHeardAndPiecesGoByTheirNames() {
+        builds("pier");
+        browser.click("form.takeform button[value='0']").arrive("/jobs/", "");
+        enter("button[value=accept]");
+        browser.until(() -> browser.text("#told").contains("accepted: build 1"));
+        assertTrue(browser.text().contains("It should weigh"), browser.text());
+        browser.open(shop.at(browser.path() + "/scale")).settled();
+        String label = browser.one(".slot a").getAttribute("aria-label");
+        assertTrue(label.matches("Weigh [A-Z].* #?\\d+"), label);
+    }
+}
