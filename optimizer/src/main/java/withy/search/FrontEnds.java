@@ -48,7 +48,7 @@ final class FrontEnds {
         }
     }
 
-    /** With one thread; without any, a number that holds for all where weight there is a burden. */
+    /** With one thread; without any, a number that holds for all. */
     long cost(@Nullable Fitter dress, double frontMm) {
         if (dress == null) {
             return undressed.computeIfAbsent(Stand.key(frontMm), any -> alone(frontMm));
@@ -66,7 +66,8 @@ final class FrontEnds {
         long decal = cheapest(decalsAheadOf(frontMm, stand.fitter));
         // finishes differ by less than an inscription weighs
         long least = stand.ground.finishes.size() > 1 ? Math.min(0, decal) : decal;
-        return TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + least;
+        long dress = stand.ground.endDress(k, frontMm - stand.setting.footMm());
+        return TrainGraph.none(keeper) || TrainGraph.none(decal) ? NONE : keeper + least + dress;
     }
 
     /** Keepers ahead of a front end, without thread where none is given; the empty choice first where it is allowed. */

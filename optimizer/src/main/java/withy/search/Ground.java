@@ -97,9 +97,6 @@ final class Ground {
     /** True where a milligram more ahead of the reel foot never makes a rod better, wherever it hangs. */
     final boolean weightIsBurden;
 
-    /** No handle ends nearer, mm ahead of the reel foot. */
-    private final double nearestFrontMm;
-
     private final @Nullable Integer givenFoot;
     private final Function<Blank, BlankShape> shapes;
     private @Nullable Setting some;
@@ -107,6 +104,7 @@ final class Ground {
     private @Nullable Setting last;
 
     private @Nullable Set<String> offered;
+    private @Nullable Long endDressMg;
 
     private final Sites sites;
 
@@ -158,18 +156,35 @@ final class Ground {
                 adhesives.stream().mapToDouble(Adhesive::densityGMl).max().orElse(0);
         this.feet = feet();
         this.sites = new Sites(this);
-        this.nearestFrontMm = seats.stream()
-                .mapToDouble(seat -> seat.lengthMm() - seat.footCentreMm())
-                .min()
-                .orElse(0);
     }
 
     /**
-     * True where weight ahead of the handle is a burden under these prices, and the more so the further out: then no train costs less than the cheapest with every
-     * guide as near as it comes, and no thread than none.
+     * True where weight is a burden under these prices from a place on, and the more so the further out: then nothing there costs less than the same as near as it
+     * comes, and no thread than none.
+     *
+     * @param fromMm told from the reel foot, mm
      */
-    boolean burdens(Linear k) {
-        return k.perMgMm() >= 0 && k.perMgMm2() >= 0 && k.perMgAt(nearestFrontMm, Setting.armMm(brief)) >= 0;
+    boolean burdens(Linear k, double fromMm) {
+        double arm = Setting.armMm(brief);
+        return k.perMgMm() >= 0 && k.perMgMm2() >= 0 && fromMm + arm >= 0 && k.perMgAt(fromMm, arm) >= 0;
+    }
+
+    /**
+     * A number that thread and finish at a handle's front end do not cost less than, but for their price: below nought only where weight there is welcome.
+     *
+     * @param frontMm where the handle ends, told from the reel foot, mm
+     */
+    long endDress(Linear k, double frontMm) {
+        double perMg = k.leastPerMg(frontMm, frontMm + EndDress.REACH_MM, Setting.armMm(brief));
+        if (perMg >= 0) {
+            return 0;
+        }
+        Long most = endDressMg;
+        if (most == null) {
+            most = EndDress.mostMg(this);
+            endDressMg = most;
+        }
+        return (long) Math.floor(perMg * most);
     }
 
     /** True where all these parts are still offered. */

@@ -74,7 +74,7 @@ final class Handle {
         return leastNow(dress, leastClass, limit, true) < limit;
     }
 
-    /** The same without the thread of the ends: no dressed handle costs less where weight ahead of the seat is a burden ({@link Ground#burdens}). */
+    /** The same with the least that the thread of the ends may cost ({@link Ground#endDress}): no dressed handle costs less. */
     long leastUndressed(int leastClass, long under) {
         return leastNow(null, leastClass, under, false);
     }

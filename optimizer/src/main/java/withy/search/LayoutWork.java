@@ -107,7 +107,7 @@ final class LayoutWork {
     private List<Completion.Candidate> candidates(Node node, Setting setting, Stand stand) {
         Linear k = search.prices(node.site()).linear(task.aim, task.margin(node.leastClass()));
         List<Consumables> all = node.site().threads();
-        boolean works = task.ground.burdens(k);
+        boolean works = node.site().burdens(k);
         long[] floors = works ? bounds.dressed(node, setting, stand, k, search.limit()) : new long[all.size()];
         List<Completion.Candidate> with = new ArrayList<>();
         for (int t = 0; t < all.size(); t++) {

@@ -28,7 +28,7 @@ final class NodeBounds {
      * @param limit above it only "not below the limit" is of interest
      */
     long of(Node node, Linear k, long limit) {
-        boolean exactTrain = ground.burdens(k) && node.stage().compareTo(Node.Stage.LOOKED) >= 0;
+        boolean exactTrain = node.site().burdens(k) && node.stage().compareTo(Node.Stage.LOOKED) >= 0;
         Setting setting = node.setting();
         if (setting != null) {
             long blank = node.site().blankCost().at(setting.footMm(), k);
@@ -60,7 +60,7 @@ final class NodeBounds {
 
     /** The same of one layout of a blank that is looked at, before it is a node of its own. */
     long of(Node node, Layout layout, Linear k) {
-        long train = ground.burdens(k) ? train(node, layout, k) : train(node, k);
+        long train = node.site().burdens(k) ? train(node, layout, k) : train(node, k);
         return TrainGraph.sum(
                 TrainGraph.sum(node.site().blankCost().at(layout.reelFootMm(), k), train),
                 handle(node, layout.form(), k));
@@ -119,7 +119,7 @@ final class NodeBounds {
 
     /** False where no handle goes on a blank wherever the reel stands. */
     boolean mayHold(Node node, Linear k) {
-        if (!ground.burdens(k)) {
+        if (!node.site().burdens(k)) {
             return true;
         }
         // furthest from the butt there is room for any grips
@@ -168,7 +168,7 @@ final class NodeBounds {
 
     /** With the exact handle of a layout beside the least train, or the exact one. */
     private long handled(Node node, Setting setting, Linear k, long blank, long limit) {
-        boolean works = ground.burdens(k);
+        boolean works = node.site().burdens(k);
         boolean own = works && node.stage().compareTo(Node.Stage.TRAINED) >= 0;
         long nearest = works ? train(node, setting.layout(), k) : train(node, k);
         long least = TrainGraph.NONE;

@@ -129,7 +129,7 @@ final class Stand {
         return handle;
     }
 
-    /** Cost of the cheapest handle of at least one class but for the thread of its ends, as {@link Handle#leastUndressed}. */
+    /** Cost of the cheapest handle of at least one class whatever the thread of its ends, as {@link Handle#leastUndressed}. */
     long leastUndressed(Linear k, int leastClass, long under) {
         if (shelf.seats.length == 1 && !seatFits()) {
             return TrainGraph.NONE;

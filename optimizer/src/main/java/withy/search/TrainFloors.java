@@ -10,7 +10,7 @@ import withy.rod.Setting;
 
 /**
  * Numbers the guide train and its thread cannot cost less than on a blank, whatever the reel position: the exact train with every guide as near
- * the reel foot as any reel position brings it. Under prices that make weight a burden ({@link Ground#burdens}) no real train is cheaper.
+ * the reel foot as any reel position brings it. Under prices that make weight a burden ({@link Site#burdens}) no real train is cheaper.
  */
 final class TrainFloors {
     /** Floors kept. */

@@ -89,7 +89,16 @@ final class TrainGraph {
     /** What the guides cost but for their wraps; null where these prices may make weight welcome. */
     @Nullable
     BareTrains bare(Linear k, int leastClass) {
-        return ground.burdens(k) ? new BareTrains(this, k, leastClass) : null;
+        return ground.burdens(k, nearestMm()) ? new BareTrains(this, k, leastClass) : null;
+    }
+
+    /** Where the nearest guide or the tip stands, told from the reel foot, mm. */
+    private double nearestMm() {
+        double nearest = setting.blank().lengthMm();
+        for (int number = 1; number <= count; number++) {
+            nearest = Math.min(nearest, setting.guideMm(number));
+        }
+        return nearest - setting.footMm();
     }
 
     int count() {

@@ -50,6 +50,7 @@ class BoundsHoldTest {
     private static int trains;
     private static int closer;
     private static int welcome;
+    private static int dressed;
 
     @TestFactory
     Stream<DynamicTest> neverAboveALegalBuild() {
@@ -79,6 +80,7 @@ class BoundsHoldTest {
         assertTrue(trains >= 150, "trains: " + trains);
         assertTrue(closer >= 60, "one seat told more: " + closer);
         assertTrue(welcome >= 10, "weight welcome by the reel, a burden ahead: " + welcome);
+        assertTrue(dressed >= 10, "thread welcome where the handle ends, a burden at the guides: " + dressed);
     }
 
     private static Query asked(Query plain, Set<String> refused, Random random) {
@@ -129,15 +131,22 @@ class BoundsHoldTest {
         closer += alone > handle ? 1 : 0;
         Site site =
                 new Site(task.ground, new Spacings(task.ground, shape), any, form -> new Shelf(task.ground, any, form));
-        if (task.ground.burdens(k)) {
+        if (site.burdens(k)) {
             int thread = site.threads().indexOf(rod.with());
             long[] each = site.trains(layout.guideCount(), leastClass, k);
             long train = thread < 0 ? Arrays.stream(each).min().orElseThrow() : each[thread];
             assertTrue(train <= costs.train(), () -> told + ": train " + train + " above " + costs.train());
             trains++;
             welcome += k.perMg() < 0 ? 1 : 0;
+            dressed += task.ground.endDress(k, seatFrontMm(rod)) < 0 ? 1 : 0;
         }
         nodes(task, site, rod, k.withoutConstant(), leastClass, told);
+    }
+
+    /** Where the seat ends, told from the reel foot, mm. */
+    private static double seatFrontMm(Rod rod) {
+        ReelSeat seat = (ReelSeat) Objects.requireNonNull(rod.partAt(Station.SEAT));
+        return seat.lengthMm() - seat.footCentreMm();
     }
 
     /** A shelf with no seat but the rod's. */

@@ -63,7 +63,7 @@ class TrainLeastTest {
             for (Stand stand : site.stands(setting)) {
                 for (int i = 0; i < PRICES; i++) {
                     Linear k = new Linear(
-                            random.nextInt(10_000),
+                            random.nextInt(-4_000, 10_000),
                             random.nextInt(100),
                             random.nextInt(2),
                             random.nextInt(10),
@@ -77,7 +77,7 @@ class TrainLeastTest {
     }
 
     private static void compare(Ground ground, Site site, Stand stand, Setting setting, Linear k) {
-        if (!ground.burdens(k)) {
+        if (!site.burdens(k)) {
             return;
         }
         long[] each = site.trains(stand, setting, 1, k);
