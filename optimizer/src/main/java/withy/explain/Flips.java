@@ -77,7 +77,7 @@ final class Flips {
     private static List<List<Demand>> asking(Inquiry inquiry, Finding finding, List<Demand> demands) {
         List<List<Demand>> sets = new ArrayList<>();
         for (Outright.Own own : Outright.own(inquiry, finding.parts())) {
-            sets.add(Outright.asking(inquiry, own.breach().verdict().rule(), own.part(), demands));
+            sets.add(Outright.asking(inquiry, own.breach().verdict(), own.part(), demands));
         }
         if (finding.outcome() == Outcome.BREAKS_RULE) {
             sets.add(demands.stream()

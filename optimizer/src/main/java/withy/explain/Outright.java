@@ -76,26 +76,28 @@ final class Outright {
         return list;
     }
 
-    /** True where one rule of a question's book refuses a part outright. */
-    static boolean refuses(Catalog catalog, Query query, String code, Part part) {
-        Refusal refusal = new Refusal();
+    /** True where a rule of a question's book refuses a part outright for what it was refused for. */
+    static boolean refuses(Catalog catalog, Query query, Verdict broken, Part part) {
+        Protocol protocol = new Protocol();
         for (Rule rule : query.rulebook().rules()) {
-            if (rule.code().equals(code)) {
-                rule.onCandidate(query.brief(), catalog, part, refusal);
+            if (rule.code().equals(broken.rule())) {
+                protocol.rule(rule.code());
+                rule.onCandidate(query.brief(), catalog, part, protocol);
             }
         }
-        return refusal.refused();
+        return protocol.verdicts(query.rulebook()).stream()
+                .anyMatch(said -> said.check().equals(broken.check()) && !said.outcome().legal());
     }
 
-    /** Wishes which alone make a rule refuse a part, none of them to be spared; empty where it refuses the part whatever is wished. */
-    static List<Demand> asking(Inquiry inquiry, String code, Part part, List<Demand> demands) {
+    /** Wishes which alone make a rule refuse a part for what it was refused for, none of them to be spared; empty where it is refused for that whatever is wished. */
+    static List<Demand> asking(Inquiry inquiry, Verdict broken, Part part, List<Demand> demands) {
         List<Demand> kept = new ArrayList<>(demands);
         List<Demand> dropped = new ArrayList<>();
         for (Demand demand : demands) {
             List<Demand> more = new ArrayList<>(dropped);
             more.add(demand);
             boolean still = Demands.without(inquiry, inquiry.query(), more).stream()
-                    .allMatch(query -> refuses(inquiry.catalog(), query, code, part));
+                    .allMatch(query -> refuses(inquiry.catalog(), query, broken, part));
             if (still) {
                 dropped = more;
                 kept.remove(demand);

@@ -148,14 +148,13 @@ final class Refused {
 
     /** The wishes for which a rule is broken: of a part that is refused outright what the rule looks at, else those that it cannot be kept with. */
     private List<Conflict.Asked> forcing(Breach main, List<Own> own, Set<String> dropped) {
-        String rule = main.verdict().rule();
         for (Own one : own) {
             if (one.breach() == main) {
-                return asked(Outright.asking(inquiry, rule, one.part(), Demands.of(inquiry)));
+                return asked(Outright.asking(inquiry, main.verdict(), one.part(), Demands.of(inquiry)));
             }
         }
         Set<String> others = new TreeSet<>(dropped);
-        others.remove(rule);
+        others.remove(main.verdict().rule());
         Conflicts conflicts = new Conflicts(inquiry, in.without(others), Demands.of(inquiry));
         if (!conflicts.possibleKeeping(Set.of())) {
             return List.of();

@@ -13,9 +13,11 @@ import org.junit.jupiter.api.Test;
 import withy.app.Explain;
 import withy.app.Progress;
 import withy.brief.Brief;
+import withy.brief.Brief.Wish;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
 import withy.catalog.Rates;
+import withy.catalog.SeatEnd;
 import withy.explain.Finding.Outcome;
 import withy.fixture.Changed;
 import withy.fixture.Fixtures;
@@ -62,6 +64,25 @@ class ReadAloudTest {
                                 "Tarn seat-light: it cannot go in\\. Its material was refused by the customer\\. What was"
                                         + " asked for: no [a-z-]+ anywhere\\."),
                 material.sentence());
+    }
+
+    /** A seat too short for the reel, whose hood is at the wrong end as well: what each comes with is told of each, and each must give way. */
+    @Test
+    void everyCheckHasItsOwnWish() {
+        Fixtures short45 = Fixtures.legal().copy("seat", "short").part("short", "facts.model", "short");
+        short45.part("short", "footLengthMaxMm", 52.0).part("seat", "movingHood", SeatEnd.REAR);
+        short45.part("short", "movingHood", SeatEnd.FRONT).brief("handle.movingHood", new Wish<>(SeatEnd.REAR, true, 0));
+        Finding finding = WhyNot.of(
+                FewBuilds.of(short45).or(Station.SEAT, "short").inquiry(short45.theBrief()), Set.of("short"));
+        assertTrue(finding.sentence().contains(" is too long for it, which takes up to 52 mm. "), finding.sentence());
+        assertEquals(
+                List.of("reel"), finding.forcedBy().stream().map(Conflict.Asked::field).toList());
+        assertEquals(
+                List.of("Its moving hood is not at the end that is wished."),
+                finding.alsoBroken().stream()
+                        .map(also -> Phrases.sentence(Phrases.afterName("Tarn short", also.sentence())))
+                        .toList());
+        assertEquals(List.of(), finding.flips());
     }
 
     /** What is told second begins small, but for names. */

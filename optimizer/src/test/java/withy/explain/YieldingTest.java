@@ -28,6 +28,7 @@ import withy.rod.Build;
 import withy.rod.Station;
 import withy.rules.Rule;
 import withy.rules.Rulebook;
+import withy.rules.Verdict;
 import withy.units.QuantityText;
 import withy.units.UnitSystem;
 
@@ -202,13 +203,13 @@ class YieldingTest {
                 List.of("long"),
                 own.stream().map(one -> one.part().id()).distinct().toList());
         Query plain = Query.of(fixture.theBrief(), Rulebook.standard());
-        String code = own.get(0).breach().verdict().rule();
-        assertTrue(Outright.refuses(fixture.catalog(), plain, code, fixture.partOf("long")));
-        assertFalse(Outright.refuses(fixture.catalog(), plain, code, fixture.partOf("blank")));
+        Verdict broken = own.get(0).breach().verdict();
+        assertTrue(Outright.refuses(fixture.catalog(), plain, broken, fixture.partOf("long")));
+        assertFalse(Outright.refuses(fixture.catalog(), plain, broken, fixture.partOf("blank")));
         assertFalse(Outright.refuses(
                 fixture.catalog(),
-                plain.withRulebook(Rulebook.standard().without(code)),
-                code,
+                plain.withRulebook(Rulebook.standard().without(broken.rule())),
+                broken,
                 fixture.partOf("long")));
     }
 
