@@ -8,28 +8,48 @@ import withy.brief.Brief.Wish;
 import withy.brief.BriefDraft;
 import withy.catalog.Catalog;
 import withy.catalog.Grip;
+import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.objectives.Solver.Query;
 
-/** A butt grip that must be in makes the handle a split one: said to the search, which else may leave it out of a full handle. */
+/**
+ * A butt grip that must be in makes the handle a split one: said to the search, which else may leave it out of a full handle. Where a part that must be in has no place on the handle that
+ * is wished, nothing need be searched.
+ */
 final class Split {
     private Split() {}
 
-    /** The question with that said, the question itself where no butt grip must be in, or null where a full handle must be, too. */
+    /** The question with that said, the question itself where no butt grip must be in, or null where the handle that is wished has no place for a part that must be. */
     static @Nullable Query where(Catalog catalog, Query query) {
-        boolean butt = query.forced().stream()
-                .anyMatch(id -> catalog.find(id) instanceof Grip grip && grip.place() == Grip.Place.BUTT);
-        if (!butt) {
-            return query;
-        }
         Brief brief = query.brief();
-        Wish<HandleForm> form = brief.handle().form();
         boolean ruled =
                 query.rulebook().rules().stream().anyMatch(rule -> rule.code().equals("handle"));
-        if (form != null && form.hard() && form.value() == HandleForm.FULL && ruled) {
-            return null;
+        boolean butt = false;
+        for (String id : query.forced()) {
+            Part part = catalog.find(id);
+            if (ruled && part != null && outOfPlace(brief.handle(), part)) {
+                return null;
+            }
+            butt |= part instanceof Grip grip && grip.place() == Grip.Place.BUTT;
         }
-        Brief split = new BriefDraft(brief).handle(Split::split).brief();
-        return query.withBrief(split);
+        return butt
+                ? query.withBrief(new BriefDraft(brief).handle(Split::split).brief())
+                : query;
+    }
+
+    private static boolean outOfPlace(Handle wished, Part part) {
+        if (part instanceof Grip grip) {
+            return switch (grip.place()) {
+                case BUTT, REAR -> must(wished.form(), HandleForm.FULL);
+                case FULL -> must(wished.form(), HandleForm.SPLIT);
+                case FORE -> must(wished.foreGrip(), false);
+            };
+        }
+        return part.kind() == PartKind.KEEPER && must(wished.keeper(), false);
+    }
+
+    private static <T> boolean must(@Nullable Wish<T> wish, T value) {
+        return wish != null && wish.hard() && wish.value().equals(value);
     }
 
     private static Handle split(Handle h) {

@@ -2,9 +2,12 @@ package withy.search;
 
 import java.util.Set;
 import withy.brief.Brief.HandleForm;
+import withy.catalog.Arbor;
+import withy.catalog.ReelSeat;
 import withy.rod.BlankShape;
 import withy.rod.Layout;
 import withy.rod.Placed;
+import withy.rod.SeatSet;
 import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
@@ -16,6 +19,9 @@ import withy.rules.Refusal;
 final class GivenParts {
     /** What rules say of a grip's bore. */
     private static final Set<String> BORE = Set.of("ream", "wall", "loose");
+
+    /** What rules say of an arbor nearest the butt that holds anywhere. */
+    private static final Set<String> ANYWHERE = Set.of("gap", "arbor-outer", "arbor-bore");
 
     private final Shelf shelf;
 
@@ -63,8 +69,31 @@ final class GivenParts {
         if (station.equals(Station.BUTT_CAP)) {
             return !shelf.capsOn(shape).isEmpty();
         }
+        if (station.equals(Station.SEAT_ARBORS)) {
+            return fillsASeat(shape);
+        }
         return !Stations.CHECKS.contains(station)
                 || goes(station, shape, shelf.ground.firstFoot(), shelf.ground.lastFoot());
+    }
+
+    /** Of an arbor: nearest the butt, where the blank is thickest, its bore is the least too wide and the gap the least; what it must fill is the same everywhere. */
+    private boolean fillsASeat(BlankShape shape) {
+        Ground ground = shelf.ground;
+        Setting any = ground.anySetting(shape);
+        Refusal refusal = new Refusal();
+        for (ReelSeat seat : shelf.seats) {
+            double first = Math.max(0, ground.firstFoot() - seat.footCentreMm());
+            if (CheckPlaces.stepsBeyond(shape, ground.lastFoot() + seat.lengthMm())) {
+                return true;
+            }
+            for (Arbor arbor : shelf.arbors) {
+                ground.rules.onSeat(any, new SeatSet(seat, null, arbor, first), refusal.reset());
+                if (!refusal.refused() || !ANYWHERE.contains(refusal.check())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean some(GripMasses masses, Cut[] cuts) {
