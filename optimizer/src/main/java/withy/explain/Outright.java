@@ -86,7 +86,8 @@ final class Outright {
             }
         }
         return protocol.verdicts(query.rulebook()).stream()
-                .anyMatch(said -> said.check().equals(broken.check()) && !said.outcome().legal());
+                .anyMatch(said ->
+                        said.check().equals(broken.check()) && !said.outcome().legal());
     }
 
     /** Wishes which alone make a rule refuse a part for what it was refused for, none of them to be spared; empty where it is refused for that whatever is wished. */

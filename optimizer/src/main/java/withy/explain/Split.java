@@ -32,9 +32,7 @@ final class Split {
             }
             butt |= part instanceof Grip grip && grip.place() == Grip.Place.BUTT;
         }
-        return butt
-                ? query.withBrief(new BriefDraft(brief).handle(Split::split).brief())
-                : query;
+        return butt ? query.withBrief(new BriefDraft(brief).handle(Split::split).brief()) : query;
     }
 
     private static boolean outOfPlace(Handle wished, Part part) {

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import withy.catalog.Blank;
 import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.rod.Build;
 import withy.rod.Station;
 import withy.rules.Judge;
+import withy.rules.Refusal;
 import withy.rules.Rule;
 import withy.rules.Rulebook;
 
@@ -44,26 +47,72 @@ final class Yielding {
     Least least(Set<String> own) {
         Found put = putIn();
         Found holds = put != null ? put : in.any(own);
+        Set<String> needed = new TreeSet<>(own);
+        if (holds == null && inquiry.first() == null) {
+            for (Set<String> way : refusingBlanks()) {
+                Set<String> rules = new TreeSet<>(own);
+                rules.addAll(way);
+                if (holds == null) {
+                    holds = in.any(rules);
+                    needed = rules;
+                }
+            }
+        }
         if (holds == null) {
+            needed = own;
             Set<String> all = codes();
             holds = in.any(all);
             if (holds == null) {
                 return new Least(all, null);
             }
         }
-        Found last = fewest(own, holds);
+        Found last = fewest(own, needed, holds);
         Set<String> rules = broken(own, last);
         Found first = inquiry.first();
         boolean measured = last != put && !own.containsAll(rules);
         return new Least(rules, measured && first != null ? Nearer.of(inquiry, first, last, in.parts(), rules) : last);
     }
 
-    /** A build that breaks the rules that refuse outright and as few others as must be, from one that may break more. */
-    private Found fewest(Set<String> own, Found holds) {
+    /**
+     * Rules that may have to give way for a blank to stand at all, whatever else is built: where some refuse every blank there is all of these, else each for which alone some blank is refused,
+     * the last of the book first. Where they are enough none of them can be kept.
+     */
+    private List<Set<String>> refusingBlanks() {
+        Set<String> every = codes();
+        Set<String> alone = new TreeSet<>();
+        Refusal refusal = new Refusal();
+        for (Blank blank : inquiry.catalog().all(PartKind.BLANK, Blank.class)) {
+            Set<String> refusing = new LinkedHashSet<>();
+            for (Rule rule : Rulebook.standard().rules()) {
+                rule.onCandidate(inquiry.brief(), inquiry.catalog(), blank, refusal.reset());
+                if (refusal.refused()) {
+                    refusing.add(rule.code());
+                }
+            }
+            every.retainAll(refusing);
+            if (refusing.size() == 1) {
+                alone.addAll(refusing);
+            }
+        }
+        List<Set<String>> ways = new ArrayList<>();
+        for (String code : codes()) {
+            if (every.isEmpty() && alone.contains(code)) {
+                ways.add(0, Set.of(code));
+            }
+        }
+        return every.isEmpty() ? ways : List.of(every);
+    }
+
+    /**
+     * A build that breaks the rules that refuse outright and as few others as must be, from one that may break more.
+     *
+     * @param needed rules known to be among them
+     */
+    private Found fewest(Set<String> own, Set<String> needed, Found holds) {
         Found last = holds;
         Set<String> rules = broken(own, holds);
         for (String code : List.copyOf(rules)) {
-            if (rules.contains(code) && !own.contains(code)) {
+            if (rules.contains(code) && !needed.contains(code)) {
                 Set<String> fewer = new LinkedHashSet<>(rules);
                 fewer.remove(code);
                 Found other = in.any(fewer);

@@ -2,6 +2,8 @@ package withy.rules;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.catalog.ButtCap;
@@ -76,6 +78,29 @@ public final class Rulebook {
         this.ofRod = having("onRod");
     }
 
+    /** Some of the rules of another book, or each of the same class in the place of it: what has which hook is known. */
+    private Rulebook(Rulebook of, UnaryOperator<@Nullable Rule> as) {
+        this.rules = List.of(some(of.rules.toArray(Rule[]::new), as));
+        this.ofCandidate = some(of.ofCandidate, as);
+        this.ofLayout = some(of.ofLayout, as);
+        this.ofPart = some(of.ofPart, as);
+        this.ofSeat = some(of.ofSeat, as);
+        this.ofButtEnd = some(of.ofButtEnd, as);
+        this.ofEnds = some(of.ofEnds, as);
+        this.ofNeighbours = some(of.ofNeighbours, as);
+        this.ofEdge = some(of.ofEdge, as);
+        this.ofGrips = some(of.ofGrips, as);
+        this.ofForeGrip = some(of.ofForeGrip, as);
+        this.ofGap = some(of.ofGap, as);
+        this.ofGuides = some(of.ofGuides, as);
+        this.ofTip = some(of.ofTip, as);
+        this.ofRod = some(of.ofRod, as);
+    }
+
+    private static Rule[] some(Rule[] all, UnaryOperator<@Nullable Rule> as) {
+        return Arrays.stream(all).map(as).filter(Objects::nonNull).toArray(Rule[]::new);
+    }
+
     /** The eighteen rules of the handbook. */
     public static Rulebook standard() {
         return STANDARD;
@@ -83,26 +108,23 @@ public final class Rulebook {
 
     /** The same rules without one. */
     public Rulebook without(String code) {
-        List<Rule> rest = rules.stream().filter(r -> !r.code().equals(code)).toList();
-        if (rest.size() == rules.size()) {
+        if (rules.stream().noneMatch(rule -> rule.code().equals(code))) {
             throw new IllegalArgumentException("no rule '" + code + "'; there are "
                     + String.join(", ", rules.stream().map(Rule::code).toList()) + ".\nMaybe a letter is missing.");
         }
-        return new Rulebook(rest);
+        return new Rulebook(this, rule -> rule.code().equals(code) ? null : rule);
     }
 
     /** The same rules, but that a seat's barrel need only suit some palm. */
     public Rulebook anyHand() {
-        return new Rulebook(rules.stream()
-                .map(rule -> rule instanceof HandleParts ? new HandleParts(true) : rule)
-                .toList());
+        HandleParts any = new HandleParts(true);
+        return new Rulebook(this, rule -> rule instanceof HandleParts ? any : rule);
     }
 
     /** The same rules, but that a seat need not take the customer's reel: looser than for any reel that may come. */
     public Rulebook anyReel() {
-        return new Rulebook(rules.stream()
-                .map(rule -> rule instanceof ReelFit ? new ReelFit(true) : rule)
-                .toList());
+        ReelFit any = new ReelFit(true);
+        return new Rulebook(this, rule -> rule instanceof ReelFit ? any : rule);
     }
 
     /** The rules in order. */

@@ -71,12 +71,14 @@ class ReadAloudTest {
     void everyCheckHasItsOwnWish() {
         Fixtures short45 = Fixtures.legal().copy("seat", "short").part("short", "facts.model", "short");
         short45.part("short", "footLengthMaxMm", 52.0).part("seat", "movingHood", SeatEnd.REAR);
-        short45.part("short", "movingHood", SeatEnd.FRONT).brief("handle.movingHood", new Wish<>(SeatEnd.REAR, true, 0));
-        Finding finding = WhyNot.of(
-                FewBuilds.of(short45).or(Station.SEAT, "short").inquiry(short45.theBrief()), Set.of("short"));
+        short45.part("short", "movingHood", SeatEnd.FRONT)
+                .brief("handle.movingHood", new Wish<>(SeatEnd.REAR, true, 0));
+        Finding finding =
+                WhyNot.of(FewBuilds.of(short45).or(Station.SEAT, "short").inquiry(short45.theBrief()), Set.of("short"));
         assertTrue(finding.sentence().contains(" is too long for it, which takes up to 52 mm. "), finding.sentence());
         assertEquals(
-                List.of("reel"), finding.forcedBy().stream().map(Conflict.Asked::field).toList());
+                List.of("reel"),
+                finding.forcedBy().stream().map(Conflict.Asked::field).toList());
         assertEquals(
                 List.of("Its moving hood is not at the end that is wished."),
                 finding.alsoBroken().stream()

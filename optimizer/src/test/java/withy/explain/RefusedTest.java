@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import withy.brief.Brief;
+import withy.brief.Brief.HandleForm;
 import withy.brief.Brief.PartWish;
 import withy.brief.Brief.Wish;
 import withy.brief.Objective;
@@ -115,6 +116,43 @@ class RefusedTest {
         Query free = loose.withRulebook(inquiry.rulebooks().without(Set.of("tip-top")));
         assertNull(inquiry.best(free));
         assertEquals(List.of(fits, free), asked);
+    }
+
+    /** A part for which the handle that is wished has no place is not searched for, unless the rule that says so is left out. */
+    @Test
+    void whatTheWishedHandleHasNoPlaceForIsNotSearchedFor() {
+        Fixtures fixture = Fixtures.legal();
+        Wish<HandleForm> full = new Wish<>(HandleForm.FULL, true, 0);
+        Wish<HandleForm> split = new Wish<>(HandleForm.SPLIT, true, 0);
+        outOfPlace(fixture, Changed.with(fixture.theBrief(), "handle.form", full), "rear-grip", "butt-grip");
+        outOfPlace(fixture, Changed.with(fixture.theBrief(), "handle.form", split), "full-grip");
+        outOfPlace(
+                fixture, Changed.with(fixture.theBrief(), "handle.foreGrip", new Wish<>(false, true, 0)), "fore-grip");
+        outOfPlace(fixture, Changed.with(fixture.theBrief(), "handle.keeper", new Wish<>(false, true, 0)), "keeper");
+    }
+
+    /** Neither while it is a must, nor is it left unasked where it is only nice. */
+    private static void outOfPlace(Fixtures fixture, Brief brief, String... parts) {
+        List<Query> asked = new ArrayList<>();
+        Inquiry inquiry = new Inquiry(
+                fixture.catalog(),
+                brief,
+                catalog -> (query, watch) -> {
+                    asked.add(query);
+                    return new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, true, 0);
+                },
+                Watch.NONE,
+                FewBuilds.METRIC);
+        for (String part : parts) {
+            Query query = inquiry.query().forcing(Set.of(part));
+            assertNull(inquiry.best(query));
+            assertFalse(inquiry.possible(query));
+            assertEquals(List.of(), asked, part);
+            assertNull(inquiry.best(query.withRulebook(inquiry.rulebooks().without(Set.of("handle")))));
+            assertNull(inquiry.best(query.withBrief(fixture.theBrief())));
+            assertEquals(2, asked.size(), part);
+            asked.clear();
+        }
     }
 
     /** A hook keeper where none may be: of all that is broken with it what is told is the wish against it. */
