@@ -1,6 +1,8 @@
 package withy.app;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +24,7 @@ import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
+import withy.rod.Build;
 import withy.rod.Rod;
 import withy.rod.Station;
 import withy.rod.Tariff;
@@ -75,6 +78,20 @@ public final class Propose {
         return new Propose(catalog, brief, chooser, units, progress, first).answer();
     }
 
+    /**
+     * Of builds that are known, the best that keeps every rule of a brief, as an answer of one build of which nobody knows how far off the best it is;
+     * null where none does.
+     */
+    public static @Nullable Answer known(Catalog catalog, Brief brief, Collection<Build> builds, QuantityText units) {
+        Offers offers = new Offers(catalog, brief, Rulebook.standard(), units);
+        Weighed best = builds.stream()
+                .map(build -> offers.own(1, build))
+                .filter(one -> Verdicts.legal(one.sheet().verdicts()))
+                .min(Comparator.comparingDouble(one -> one.sheet().figures().score()))
+                .orElse(null);
+        return best == null ? null : alone(catalog, brief, Map.of(), offers, best);
+    }
+
     private Answer answer() {
         Query query = Query.of(brief, Rulebook.standard());
         Offers offers = new Offers(catalog, brief, query.rulebook(), units);
@@ -86,7 +103,7 @@ public final class Propose {
         List<Proposal> offered = chooser.offer(query, watch, best -> {
             byWeight.set(new Beside<>(() -> lightest(query)));
             if (told != null) {
-                told.accept(alone(fits, offers, offers.proposed(best)));
+                told.accept(alone(catalog, brief, fits, offers, offers.proposed(best)));
             }
         });
         for (Proposal proposal : offered) {
@@ -112,7 +129,8 @@ public final class Propose {
                 interrupted);
     }
 
-    private Answer alone(Map<Station.Place, Fit> fits, Offers offers, Weighed best) {
+    private static Answer alone(
+            Catalog catalog, Brief brief, Map<Station.Place, Fit> fits, Offers offers, Weighed best) {
         return new Answer(
                 Answer.SCHEMA,
                 catalog.hash(),

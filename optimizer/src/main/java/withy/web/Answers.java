@@ -111,6 +111,16 @@ final class Answers {
         return coming;
     }
 
+    /** The builds of a brief that are known by now, none where nobody asked for them; nothing is begun. */
+    List<BuildSheet> known(Asked asked) {
+        Coming coming = comings.known(key("propose", asked, PATIENCE_S));
+        if (coming == null || coming.failed()) {
+            return List.of();
+        }
+        Answer known = coming.finished() ? coming.whole() : coming.first();
+        return known == null ? List.of() : known.builds();
+    }
+
     /** What somebody waits for: nothing else is worked on meanwhile. */
     private <T> T alone(Supplier<T> work) {
         beforehand.makeWay();

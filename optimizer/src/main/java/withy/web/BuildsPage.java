@@ -4,18 +4,23 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
+import withy.app.BuildReader;
 import withy.app.BuildSheet;
 import withy.app.MachineSheet.Outline;
 import withy.app.Outlines;
+import withy.app.Propose;
 import withy.brief.Brief;
 import withy.explain.Phrases;
 import withy.report.LineByLine;
 import withy.report.SideBySide;
+import withy.rod.Build;
 import withy.web.Bench.Asked;
 import withy.web.BuildsView.Card;
 import withy.web.BuildsView.Part;
@@ -24,6 +29,12 @@ import withy.web.BuildsView.Wish;
 
 /** Three builds side by side. */
 final class BuildsPage {
+    /** Key of what is looked for while a build known before stands in. */
+    private static final String AGAIN = "builds.coming.again";
+
+    /** Steps back whose builds may stand in. */
+    private static final int MOST_BACK = 4;
+
     /** Answers whose builds stay drawn. */
     private static final int MOST_DRAWN = 16;
 
@@ -61,11 +72,31 @@ final class BuildsPage {
         Answer first = coming.first();
         BuildsView view = whole != null
                 ? view(step, asked, whole, "")
-                : first == null ? waiting(step, asked) : view(step, asked, first, "builds.coming.rest");
+                : first == null ? before(step, asked) : view(step, asked, first, "builds.coming.rest");
         pages.html(ctx, "builds", view);
         if (whole != null && !whole.builds().isEmpty() && !whole.interrupted()) {
             pages.bench().answers().lookAhead(asked);
         }
+    }
+
+    /** The best of the builds of the steps before that keeps to what is asked now; it stands in until the best of all is known. */
+    private BuildsView before(Step step, Asked asked) {
+        Set<Build> known = new LinkedHashSet<>();
+        Step back = pages.steps().find(step.parent());
+        for (int i = 0; i < MOST_BACK && back != null; i++) {
+            Asked then = pages.bench().read(back.brief());
+            if (then.brief() != null
+                    && then.catalog().hash().equals(asked.catalog().hash())) {
+                pages.bench()
+                        .answers()
+                        .known(then)
+                        .forEach(sheet -> known.add(BuildReader.written(sheet, then.catalog())));
+            }
+            back = pages.steps().find(back.parent());
+        }
+        Answer best = Propose.known(
+                asked.catalog(), asked.told(), known, pages.bench().units());
+        return best == null ? waiting(step, asked) : view(step, asked, best, AGAIN);
     }
 
     private BuildsView waiting(Step step, Asked asked) {
@@ -123,6 +154,7 @@ final class BuildsPage {
                 answer.cautions(),
                 lightest(answer),
                 coming.isEmpty() ? "" : Words.say(coming),
+                coming.equals(AGAIN),
                 answer.interrupted(),
                 answer.catalogHash().substring(0, 8));
     }
@@ -200,7 +232,7 @@ final class BuildsPage {
     /** The first is the best for what was asked; the others stand against it. */
     private static List<String> gives(BuildSheet build) {
         if (build.rank() == 1) {
-            return List.of(Words.say("builds.best"));
+            return List.of(Words.say(build.proof() == null ? "builds.standsIn" : "builds.best"));
         }
         List<String> lines = new ArrayList<>();
         build.summaries().stream()

@@ -29,6 +29,7 @@ import java.util.List;
  * @param cautions what to mind
  * @param lightest the lightest there is, in a sentence, or empty
  * @param coming what is still being looked for, or empty
+ * @param standsIn true where the build is one known before, shown until the best is known
  * @param unfinished true where the search was cut short
  * @param catalogue hash of what it was worked out from, short
  */
@@ -57,6 +58,7 @@ public record BuildsView(
         List<String> cautions,
         String lightest,
         String coming,
+        boolean standsIn,
         boolean unfinished,
         String catalogue) {
     public BuildsView {
