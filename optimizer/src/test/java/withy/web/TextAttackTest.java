@@ -67,7 +67,7 @@ class TextAttackTest {
                         "Cookie: " + attacker.cookie,
                         "Referer: http://127.0.0.1:" + attacker.port + "/jobs")
                 .body()
-                .contains("href=\"/jobs\">Back"));
+                .contains("href=\"/jobs\" data-return>Back"));
     }
 
     @Test
