@@ -80,7 +80,7 @@ public final class Curve {
         List<TradeOff> others = tradeOffs.stream()
                 .filter(t -> t.objective() != Objective.WEIGHT)
                 .toList();
-        String costs = Ledger.costs(inquiry, before, found, others);
+        String costs = Ledger.noticed(inquiry, before, found, others);
         String sentence = Phrases.of("curve.next", saved, costs);
         return new Point(mostMg / 1000.0, found, tradeOffs, sentence);
     }

@@ -91,7 +91,7 @@ public final class Ledger {
                 : TradeOffs.between(found.side(0), build.side(1), inquiry.units());
         String sentence = swap.breach() != null
                 ? swap.breach().sentence()
-                : Unusual.added(inquiry, part, noticed(inquiry, build, found, tradeOffs, hair(tradeOffs)));
+                : Unusual.added(inquiry, part, lighter(inquiry, build, found, tradeOffs));
         double partSaves = (now.massMg() - part.massMg()) / 1000.0;
         return new Line(
                 station, part.id(), part.facts().name(), saves, partSaves, swap.breach(), found, tradeOffs, sentence);
@@ -106,7 +106,7 @@ public final class Ledger {
 
     /** Of a lighter rod: where the weight saved would be told as nought, that is said first. */
     static String lighter(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
-        return costs(inquiry, build, found, tradeOffs, hair(tradeOffs));
+        return noticed(inquiry, build, found, tradeOffs, hair(tradeOffs));
     }
 
     private static List<String> hair(List<TradeOff> tradeOffs) {
@@ -124,8 +124,8 @@ public final class Ledger {
     }
 
     /**
-     * The same as a list of parts tells it: of balance and swing only what is noticed. Nearly every part moves them by some figure, and a list of such
-     * figures hides those that count.
+     * The same as lists of parts and of lighter rods tell it: of balance and swing only what is noticed. Nearly every part moves them by some figure, and a
+     * list of such figures hides those that count.
      */
     static String noticed(Inquiry inquiry, Found build, @Nullable Found found, List<TradeOff> tradeOffs) {
         return noticed(inquiry, build, found, tradeOffs, List.of());

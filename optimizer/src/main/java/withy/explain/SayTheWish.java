@@ -21,6 +21,7 @@ final class SayTheWish {
             Map.entry("ring-for-line/braid", "line.kind"),
             Map.entry("handle/reach-shortest", "reachMm"),
             Map.entry("handle/reach-longest", "reachMm"),
+            Map.entry("handle/butt-grip-absent", "handle.form"),
             Map.entry("salt/corrosion-class", "water"),
             Map.entry("budget/price", "budgetMinor"),
             Map.entry("must/refused-part", "refused"));

@@ -5,17 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Currency;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import withy.app.Explain;
 import withy.app.Progress;
 import withy.brief.Brief;
+import withy.brief.Brief.HandleForm;
 import withy.brief.Brief.Wish;
 import withy.brief.Objective;
 import withy.catalog.Catalog;
+import withy.catalog.Material;
 import withy.catalog.Rates;
 import withy.catalog.SeatEnd;
 import withy.explain.Finding.Outcome;
@@ -62,8 +67,37 @@ class ReadAloudTest {
                 material.sentence()
                         .matches(
                                 "Tarn seat-light: it cannot go in\\. Its material was refused by the customer\\. What was"
-                                        + " asked for: no [a-z-]+ anywhere\\."),
+                                        + " asked for: no [a-z -]+ anywhere\\."),
                 material.sentence());
+    }
+
+    /** Every material that may be refused is a thing. */
+    @Test
+    void materialsAreThings() {
+        Brief refusing = Changed.with(
+                BRIEF, "look.refusedMaterials", Set.of(Material.CARBON_FILLED, Material.METALLIC, Material.CORK));
+        assertEquals(
+                Set.of("no carbon-filled plastic anywhere", "no metallic thread anywhere", "no cork anywhere"),
+                Demands.of(SHOP.inquiry(refusing)).stream()
+                        .filter(demand -> demand.key().equals("look.refusedMaterials"))
+                        .map(Demand::words)
+                        .collect(Collectors.toSet()));
+    }
+
+    /** A full handle that is wished is not told again where a butt grip has no place on it. */
+    @Test
+    void aFullHandleIsSaidOnce() {
+        Fixtures full = Fixtures.legal().brief("handle.form", new Wish<>(HandleForm.FULL, true, 0));
+        Finding finding = WhyNot.reason(
+                new Inquiry(full.catalog(), full.theBrief(), Search::new, Watch.NONE, FewBuilds.METRIC),
+                Set.of("butt-grip"));
+        assertEquals(
+                "Tarn butt-grip: it cannot go in. A full handle is one grip from the seat to the butt, so a butt grip has no place on"
+                        + " it.",
+                finding.sentence());
+        assertEquals(
+                List.of("handle.form"),
+                finding.forcedBy().stream().map(Conflict.Asked::field).toList());
     }
 
     /** A seat too short for the reel, whose hood is at the wrong end as well: what each comes with is told of each, and each must give way. */
@@ -165,6 +199,34 @@ class ReadAloudTest {
                                 + " chosen."),
                 text);
         assertFalse(text.contains("with them"), text);
+    }
+
+    /** Of balance and swing weight the lightest rod and the curve tell what a hand notices, and nothing finer. */
+    @Test
+    void lighterRodsTellOfBalanceWhatAHandNotices() {
+        int told = 0;
+        int unsaid = 0;
+        for (double step : new double[] {0.0005, 1e6}) {
+            Map<Objective, Double> steps = new EnumMap<>(BRIEF.steps());
+            steps.put(Objective.SWING_WEIGHT, step);
+            Lighter lighter = Lighter.of(SHOP.inquiry(Changed.with(BRIEF, "steps", steps)), point -> {});
+            assertNotNull(lighter);
+            List<Curve.Point> points = new ArrayList<>(lighter.curve());
+            points.add(new Curve.Point(0, lighter.lightest(), lighter.tradeOffs(), lighter.sentence()));
+            for (Curve.Point point : points) {
+                for (TradeOffs.TradeOff tradeOff : point.tradeOffs()) {
+                    boolean felt =
+                            Set.of(Objective.BALANCE, Objective.SWING_WEIGHT).contains(tradeOff.objective());
+                    if (felt && !tradeOff.same()) {
+                        assertEquals(
+                                tradeOff.noticeable(), point.sentence().contains(tradeOff.plain()), point.sentence());
+                        told += tradeOff.noticeable() ? 1 : 0;
+                        unsaid += tradeOff.noticeable() ? 0 : 1;
+                    }
+                }
+            }
+        }
+        assertTrue(told > 0 && unsaid > 0, told + " told, " + unsaid + " not");
     }
 
     /** One of several letters will do. */
