@@ -13,8 +13,11 @@ import withy.rod.Wraps;
 
 /** What thread and finish at the front end of a handle weigh at most, whatever keeper, inscription, thread, finish and blank. */
 final class EndDress {
-    /** Nothing that belongs to the end stands further ahead of it, mm. */
-    static final double REACH_MM = 150;
+    /** No handle with all that belongs to its end reaches further ahead, mm. */
+    static final double REACH_MM = 1500;
+
+    /** Keeper and inscription stand nearer their handle's end, mm. */
+    private static final double NEAR_MM = 150;
 
     /** For what wraps add at their ends, and for rounding. */
     private static final int MARGIN = 2;
@@ -29,7 +32,7 @@ final class EndDress {
             BlankShape shape = ground.shape(blank);
             thickest = Math.max(thickest, shape.profile().largestBetween(0, blank.lengthMm()));
         }
-        double thicker = Math.max(1, thickest / any.odAt(any.footMm() + REACH_MM));
+        double thicker = Math.max(1, thickest / any.odAt(any.footMm() + NEAR_MM));
         double most = 0;
         for (WrapThread thread : ground.threads) {
             for (Finish finish : ground.finishes) {

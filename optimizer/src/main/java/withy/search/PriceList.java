@@ -130,26 +130,32 @@ final class PriceList {
         if (shelf.stations.optional(Station.KEEPER) && !must) {
             least = k.perMilliStep() * ground.wishes.keeper(false);
         }
+        double c = k.leastPerMg(shelf.shortestFrontMm, FRONT_REACH_MM, armMm);
         for (Keeper keeper : ground.keepers) {
             if (!mustNot && shelf.stations.allows(Station.KEEPER, keeper)) {
                 long wished = k.perMilliStep() * ground.wishes.keeper(true);
-                least = Math.min(least, wished + small(keeper, Station.KEEPER, shelf.shortestFrontMm, FRONT_REACH_MM));
+                least = Math.min(
+                        least, wished + (long) Math.floor(c * keeper.massMg()) + small(keeper, Station.KEEPER));
             }
         }
-        double c = k.leastPerMg(0, FRONT_REACH_MM, armMm);
         long decal = 0;
+        long heaviestMg = 0;
         for (Decal one : ground.decals) {
             decal = Math.max(decal, -missed(one, Station.DECAL));
+            heaviestMg = Math.max(heaviestMg, one.massMg());
         }
-        return (TrainGraph.none(least) ? 0 : least) - decal + (c < 0 ? (long) (c * 2 * SMALL_SLACK_MG) : 0);
+        long welcome = (long) Math.floor(Math.min(0, c) * heaviestMg) + ground.endDress(k, shelf.shortestFrontMm);
+        return (TrainGraph.none(least) ? 0 : least) - decal + welcome;
     }
 
     /** A small part somewhere between two places told from the reel foot. */
     private long small(Part part, Station station, double fromMm, double toMm) {
-        return weighed(k.leastPerMg(fromMm, toMm, armMm), part)
-                + money(part)
-                - k.perStyleCenti() * style(part, station)
-                + missed(part, station);
+        return weighed(k.leastPerMg(fromMm, toMm, armMm), part) + small(part, station);
+    }
+
+    /** But for its weight. */
+    private long small(Part part, Station station) {
+        return money(part) - k.perStyleCenti() * style(part, station) + missed(part, station);
     }
 
     /** What a small part costs at least by its weight, at so much a milligram. */
