@@ -38,9 +38,11 @@ class EndDressTest {
             Setting setting = site.spacings().at(task.ground.firstFoot() + 10, GUIDES);
             for (Stand stand : site.stands(setting)) {
                 FrontEnds ends = new FrontEnds(stand, WELCOME_NEAR);
+                long floor = stand.shelf.priced(WELCOME_NEAR).keeperFloor;
                 for (double ahead = 40; ahead <= 90; ahead += 10) {
                     double front = setting.footMm() + ahead;
                     long least = ends.cost(null, front);
+                    assertTrue(floor <= least, () -> "the shelf's floor above by " + (floor - least));
                     for (Consumables with : site.threads()) {
                         long cost = ends.cost(new Fitter(setting, with, task.ground.tariff), front);
                         assertTrue(least <= cost, () -> site.shape().blank().id() + " " + with + ": " + (least - cost));
