@@ -39,7 +39,7 @@ class EndDressTest {
             for (Stand stand : site.stands(setting)) {
                 FrontEnds ends = new FrontEnds(stand, WELCOME_NEAR);
                 long floor = stand.shelf.priced(WELCOME_NEAR).keeperFloor;
-                for (double ahead = 40; ahead <= 90; ahead += 10) {
+                for (double ahead = stand.shelf.shortestFrontMm; ahead < 100; ahead += 5) {
                     double front = setting.footMm() + ahead;
                     long least = ends.cost(null, front);
                     assertTrue(floor <= least, () -> "the shelf's floor above by " + (floor - least));
