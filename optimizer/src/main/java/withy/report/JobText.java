@@ -85,16 +85,26 @@ public final class JobText {
         }
     }
 
+    /** What the rod should weigh and where it should balance; of a job that was given up, that it was; empty where nothing was accepted. */
+    public static String foretold(JobAnswer answer, QuantityText units) {
+        JobAnswer.Foretold foretold = answer.predicted();
+        if (foretold == null) {
+            return "";
+        }
+        return answer.state().equals("cancelled")
+                ? Phrases.of("text.job.givenUp")
+                : Phrases.of(
+                        "text.job.foretold",
+                        units.mass(foretold.weightOfPiecesG()),
+                        units.mass(foretold.toleranceG()),
+                        units.partLength(Math.rint(foretold.balanceOfPiecesMm())));
+    }
+
     private static void figures(Page page, JobAnswer answer, QuantityText units) {
         JobAnswer.Foretold foretold = answer.predicted();
-        if (foretold != null) {
-            page.paragraph(
-                    "",
-                    Phrases.of(
-                            "text.job.foretold",
-                            units.mass(foretold.weightOfPiecesG()),
-                            units.mass(foretold.toleranceG()),
-                            units.partLength(Math.rint(foretold.balanceOfPiecesMm()))));
+        String told = foretold(answer, units);
+        if (!told.isEmpty()) {
+            page.paragraph("", told);
         }
         Job.AsBuilt built = answer.asBuilt();
         if (built != null) {

@@ -178,13 +178,7 @@ final class JobsPage {
                                         pages.bench().money(b.priceMinor()) + " · " + units.mass(b.weightG())))
                                 .toList(),
                 last == null ? "" : Phrases.of("text.job.offer", last.offer(), last.day()),
-                foretold == null
-                        ? ""
-                        : Phrases.of(
-                                "text.job.foretold",
-                                units.mass(foretold.weightOfPiecesG()),
-                                units.mass(foretold.toleranceG()),
-                                units.partLength(Math.rint(foretold.balanceOfPiecesMm()))),
+                JobText.foretold(job, units),
                 built == null ? "" : JobText.asBuilt(built, foretold, units),
                 stations(job),
                 job.missing().stream()
