@@ -15,6 +15,9 @@ import withy.rod.Build;
  * as good: of two with the same score that on the blank that comes first is taken, as one thread would, so that it does not matter which is found first.
  */
 final class Halves {
+    /** What two grounds may need of memory a part of the catalogue, bytes; seen: 20,000 where there are 100,000 parts, with one. */
+    private static final long BYTES_PER_PART = 50_000;
+
     private final long under;
     private final Watch watch;
     private final Map<Half, Long> found = new EnumMap<>(Half.class);
@@ -28,11 +31,17 @@ final class Halves {
         this.watch = new Watch(() -> over || watch.interrupted().getAsBoolean(), watch.better());
     }
 
-    /** True where there is more than one blank. */
+    /** True where there is more than one blank, and memory for another ground. */
     static boolean divides(Task task) {
         List<Site> sites = task.sites();
         return !sites.isEmpty()
-                && sites.get(0).shape() != sites.get(sites.size() - 1).shape();
+                && sites.get(0).shape() != sites.get(sites.size() - 1).shape()
+                && hasRoom(task.ground.catalog.size(), Runtime.getRuntime().maxMemory());
+    }
+
+    /** False where what is worked out of so many parts may fill the memory when it is worked out twice. */
+    static boolean hasRoom(int parts, long memory) {
+        return parts * BYTES_PER_PART <= memory;
     }
 
     /**

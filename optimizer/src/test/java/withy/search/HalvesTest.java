@@ -150,6 +150,17 @@ class HalvesTest {
         }
     }
 
+    /** Of very many parts one ground is laid: two would fill the memory. */
+    @Test
+    void veryManyPartsAreNotDivided() {
+        long gib = 1L << 30;
+        assertTrue(Halves.hasRoom(1_500, gib / 4));
+        assertTrue(Halves.hasRoom(20_000, 2 * gib));
+        assertFalse(Halves.hasRoom(100_000, 2 * gib));
+        assertTrue(Halves.hasRoom(100_000, 8 * gib));
+        assertTrue(Halves.divides(SmallShop.task(catalog, question())));
+    }
+
     /** What goes wrong beside is told, and the next question is answered. */
     @Test
     void aFaultBesideIsTold() {
