@@ -15,8 +15,8 @@ import withy.rod.Build;
  * as good: of two with the same score that on the blank that comes first is taken, as one thread would, so that it does not matter which is found first.
  */
 final class Halves {
-    /** What two grounds may need of memory a part of the catalogue, bytes; seen: 20,000 where there are 100,000 parts, with one. */
-    private static final long BYTES_PER_PART = 50_000;
+    /** Memory a part of the catalogue, bytes, with which two grounds leave the collector room; seen with one ground: 20,000 to 30,000 in use. */
+    private static final long BYTES_PER_PART = 150_000;
 
     private final long under;
     private final Watch watch;

@@ -155,9 +155,10 @@ class HalvesTest {
     void veryManyPartsAreNotDivided() {
         long gib = 1L << 30;
         assertTrue(Halves.hasRoom(1_500, gib / 4));
-        assertTrue(Halves.hasRoom(20_000, 2 * gib));
+        assertTrue(Halves.hasRoom(20_000, 4 * gib));
+        assertFalse(Halves.hasRoom(20_000, 2 * gib));
         assertFalse(Halves.hasRoom(100_000, 2 * gib));
-        assertTrue(Halves.hasRoom(100_000, 8 * gib));
+        assertTrue(Halves.hasRoom(100_000, 16 * gib));
         assertTrue(Halves.divides(SmallShop.task(catalog, question())));
     }
 
