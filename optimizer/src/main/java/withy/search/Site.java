@@ -39,7 +39,6 @@ final class Site {
     private @Nullable BlankCost blankCost;
     private @Nullable List<Ends.Group> ends;
     private @Nullable List<Integer> counts;
-    private @Nullable Double nearestMm;
     private @Nullable List<Consumables> threads;
 
     /**
@@ -180,29 +179,7 @@ final class Site {
      * cheapest with every guide as near as it comes, and no thread than none.
      */
     boolean burdens(Linear k) {
-        Double known = nearestMm;
-        if (known == null) {
-            known = nearestNow();
-            nearestMm = known;
-        }
-        return ground.burdens(k, known);
-    }
-
-    /** Where the nearest of them is, told from the reel foot, mm. */
-    private double nearestNow() {
-        double nearest = shape.blank().lengthMm();
-        for (BlankShape.Joint joint : shape.joints()) {
-            nearest = Math.min(nearest, joint.fromMm());
-        }
-        nearest -= ground.lastFoot();
-        for (int count : counts()) {
-            Spacings.Nearest at = spacings.nearest(count, Spacings.ANYWHERE);
-            for (int number = 1; at != null && number <= count; number++) {
-                nearest = Math.min(
-                        nearest, at.setting().guideMm(number) - at.setting().footMm());
-            }
-        }
-        return nearest;
+        return ground.burdens(k, spacings.nearestMm(counts()));
     }
 
     /** Guide counts that can be spaced evenly somewhere. */

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +31,7 @@ final class Spacings {
     private final Map<Integer, Setting> settings = new HashMap<>();
     private final Map<Stretch, Optional<Nearest>> nearest = new HashMap<>();
     private final Map<Integer, Map<Integer, Integer>> stretches = new HashMap<>();
+    private final Map<List<Integer>, Double> nearestOfAll = new HashMap<>();
 
     Spacings(Ground ground, BlankShape shape) {
         this.ground = ground;
@@ -112,6 +114,27 @@ final class Spacings {
         return nearest.computeIfAbsent(
                         new Stretch(count, stretch), any -> Optional.ofNullable(nearestNow(count, stretch)))
                 .orElse(null);
+    }
+
+    /** Where the nearest of guides in these counts, tip and joints is with the reel at whatever place, told from its foot, mm. */
+    double nearestMm(List<Integer> counts) {
+        return nearestOfAll.computeIfAbsent(counts, this::nearestOfAllNow);
+    }
+
+    private double nearestOfAllNow(List<Integer> counts) {
+        double least = shape.blank().lengthMm();
+        for (BlankShape.Joint joint : shape.joints()) {
+            least = Math.min(least, joint.fromMm());
+        }
+        least -= ground.lastFoot();
+        for (int count : counts) {
+            Nearest guides = nearest(count, ANYWHERE);
+            for (int number = 1; guides != null && number <= count; number++) {
+                Setting there = guides.setting();
+                least = Math.min(least, there.guideMm(number) - there.footMm());
+            }
+        }
+        return least;
     }
 
     private @Nullable Nearest nearestNow(int count, int stretch) {

@@ -4,23 +4,18 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
-import withy.app.BuildReader;
 import withy.app.BuildSheet;
 import withy.app.MachineSheet.Outline;
 import withy.app.Outlines;
-import withy.app.Propose;
 import withy.brief.Brief;
 import withy.explain.Phrases;
 import withy.report.LineByLine;
 import withy.report.SideBySide;
-import withy.rod.Build;
 import withy.web.Bench.Asked;
 import withy.web.BuildsView.Card;
 import withy.web.BuildsView.Part;
@@ -31,9 +26,6 @@ import withy.web.BuildsView.Wish;
 final class BuildsPage {
     /** Key of what is looked for while a build known before stands in. */
     private static final String AGAIN = "builds.coming.again";
-
-    /** Steps back whose builds may stand in. */
-    private static final int MOST_BACK = 4;
 
     /** Answers whose builds stay drawn. */
     private static final int MOST_DRAWN = 16;
@@ -72,31 +64,16 @@ final class BuildsPage {
         Answer first = coming.first();
         BuildsView view = whole != null
                 ? view(step, asked, whole, "")
-                : first == null ? before(step, asked) : view(step, asked, first, "builds.coming.rest");
+                : first == null ? meanwhile(step, asked) : view(step, asked, first, "builds.coming.rest");
         pages.html(ctx, "builds", view);
         if (whole != null && !whole.builds().isEmpty() && !whole.interrupted()) {
             pages.bench().answers().lookAhead(asked);
         }
     }
 
-    /** The best of the builds of the steps before that keeps to what is asked now; it stands in until the best of all is known. */
-    private BuildsView before(Step step, Asked asked) {
-        Set<Build> known = new LinkedHashSet<>();
-        Step back = pages.steps().find(step.parent());
-        for (int i = 0; i < MOST_BACK && back != null; i++) {
-            Asked then = pages.bench().read(back.brief());
-            if (then.brief() != null
-                    && then.catalog().hash().equals(asked.catalog().hash())) {
-                pages.bench()
-                        .answers()
-                        .known(then)
-                        .forEach(sheet -> known.add(BuildReader.written(sheet, then.catalog())));
-            }
-            back = pages.steps().find(back.parent());
-        }
-        Answer best = Propose.known(
-                asked.catalog(), asked.told(), known, pages.bench().units());
-        return best == null ? waiting(step, asked) : view(step, asked, best, AGAIN);
+    private BuildsView meanwhile(Step step, Asked asked) {
+        Answer standIn = StandIn.of(pages, step, asked);
+        return standIn == null ? waiting(step, asked) : view(step, asked, standIn, AGAIN);
     }
 
     private BuildsView waiting(Step step, Asked asked) {
