@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,6 +22,7 @@ public final class Catalog {
     private final String hash;
     private final Map<String, Part> byId;
     private final Map<PartKind, List<Part>> byKind;
+    private final Map<PartKind, List<Part>> inContentOrder = new ConcurrentHashMap<>();
 
     /**
      * @param rates the shop's rates
@@ -76,6 +78,11 @@ public final class Catalog {
     /** All parts of a kind. */
     public List<Part> all(PartKind kind) {
         return listOf(byKind, kind);
+    }
+
+    /** All parts of a kind, ordered by what they are: the same however the files lie. Put in order when first asked for. */
+    public List<Part> inContentOrder(PartKind kind) {
+        return inContentOrder.computeIfAbsent(kind, any -> ContentOrder.sorted(all(kind)));
     }
 
     /** All parts of a record type. */

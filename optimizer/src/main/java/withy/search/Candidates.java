@@ -1,8 +1,10 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,7 +30,7 @@ public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refuse
         List<Refused> refused = new ArrayList<>();
         Refusal refusal = new Refusal();
         for (PartKind kind : PartKind.values()) {
-            List<Part> kept = new ArrayList<>();
+            Set<Part> kept = Collections.newSetFromMap(new IdentityHashMap<>());
             for (Part part : catalog.all(kind)) {
                 query.rulebook().onCandidate(query.brief(), catalog, part, refusal.reset());
                 if (refusal.refused()) {
@@ -37,7 +39,9 @@ public record Candidates(Map<PartKind, List<Part>> offered, List<Refused> refuse
                     kept.add(part);
                 }
             }
-            offered.put(kind, ContentOrder.sorted(kept));
+            offered.put(
+                    kind,
+                    catalog.inContentOrder(kind).stream().filter(kept::contains).toList());
         }
         return new Candidates(offered, List.copyOf(refused));
     }

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /**
@@ -20,23 +21,21 @@ record Mates(Cut[] rears, Cut[] butts, Cut[] fores) {
      * @param mustHaveFore true where a handle must have a fore grip
      */
     static Mates of(Shelf shelf, Cut[] rears, Cut[] butts, Cut[] fores, boolean mustHaveFore) {
-        BitSet beforeButts = new BitSet();
-        for (Cut rear : rears) {
-            beforeButts.set(rear.index(), !shelf.split || with(shelf, rear, butts));
+        BitSet lying = indexes(butts);
+        BitSet beforeButts = indexes(rears);
+        if (shelf.split) {
+            eachGrip(
+                    rears,
+                    rear -> beforeButts.set(rear.index(), behind(shelf, rear).intersects(lying)));
         }
         BitSet behindFores = new BitSet();
-        for (Cut fore : fores) {
-            behindFores.or(beside(shelf, fore));
-        }
+        eachGrip(fores, fore -> behindFores.or(beside(shelf, fore)));
         Cut[] mated =
                 kept(rears, rear -> beforeButts.get(rear.index()) && (!mustHaveFore || behindFores.get(rear.index())));
-        BitSet standing = new BitSet();
+        BitSet standing = indexes(mated);
         BitSet before = new BitSet();
-        for (Cut rear : mated) {
-            standing.set(rear.index());
-            if (shelf.split) {
-                before.or(behind(shelf, rear));
-            }
+        if (shelf.split) {
+            eachGrip(mated, rear -> before.or(behind(shelf, rear)));
         }
         return new Mates(
                 mated,
@@ -44,9 +43,21 @@ record Mates(Cut[] rears, Cut[] butts, Cut[] fores) {
                 kept(fores, fore -> beside(shelf, fore).intersects(standing)));
     }
 
-    private static boolean with(Shelf shelf, Cut rear, Cut[] butts) {
-        BitSet match = behind(shelf, rear);
-        return Arrays.stream(butts).anyMatch(butt -> match.get(butt.index()));
+    private static BitSet indexes(Cut[] cuts) {
+        BitSet indexes = new BitSet();
+        for (Cut cut : cuts) {
+            indexes.set(cut.index());
+        }
+        return indexes;
+    }
+
+    /** Shows a grip once, however many lengths it may be cut to: these lie side by side. */
+    private static void eachGrip(Cut[] cuts, Consumer<Cut> to) {
+        for (int i = 0; i < cuts.length; i++) {
+            if (i == 0 || cuts[i].grip() != cuts[i - 1].grip()) {
+                to.accept(cuts[i]);
+            }
+        }
     }
 
     private static BitSet behind(Shelf shelf, Cut rear) {

@@ -28,7 +28,8 @@ final class NodeBounds {
      * @param limit above it only "not below the limit" is of interest
      */
     long of(Node node, Linear k, long limit) {
-        boolean exactTrain = node.site().burdens(k) && node.stage().compareTo(Node.Stage.LOOKED) >= 0;
+        boolean exactTrain =
+                node.stage().compareTo(Node.Stage.LOOKED) >= 0 && node.site().burdens(k);
         Setting setting = node.setting();
         if (setting != null) {
             long blank = node.site().blankCost().at(setting.footMm(), k);

@@ -78,13 +78,13 @@ final class TrainCosts {
         return bests[train];
     }
 
-    /** Comes nearer to the cheapest train of a group: first whatever pieces there are, then with no more than there are. */
+    /** Comes nearer to the cheapest train of a group: first whatever pieces there are, then, where they do not suffice, with no more than there are. */
     private void find(int t) {
         TrainGraph.Train train = graph.trains().get(t);
         OfTrain known = trains[t];
         if (known == null && bare != null) {
             OfTrain quick = new OfTrain(train, train.worthIt(), bare.of(t), k, leastClass, wraps);
-            found[t] = !train.mayRunShort || TrainGraph.none(quick.best);
+            found[t] = TrainGraph.none(quick.best) || quick.suffice();
             bests[t] = quick.best;
             if (!found[t]) {
                 of(t);
@@ -152,10 +152,7 @@ final class TrainCosts {
             this.cheapestTips = least;
             boolean[][] may = train.tipFollows();
             for (int i = count - 1; i >= 0; i--) {
-                for (int r = 0; r < train.group.rings; r++) {
-                    boolean same = r > 0 && may[r] == may[r - 1];
-                    onward[i][r] = same ? onward[i][r - 1] : TrainGraph.least(may[r], least);
-                }
+                onward(may, least, onward[i]);
                 cost[i] = costs(i, bare == null ? train.bare(i, at[i], k, leastClass) : bare[i], k, wraps[i]);
                 least = through(i);
                 may = i > 0 ? train.follows(i) : may;
@@ -164,10 +161,72 @@ final class TrainCosts {
             this.settled = !train.mayRunShort || TrainGraph.none(best);
         }
 
+        /** From each ring the cheapest that may follow: those that follow are tried from the cheapest on. */
+        private static void onward(boolean[][] may, long[] least, long[] onward) {
+            int[] cheapestFirst = cheapestFirst(least);
+            for (int r = 0; r < onward.length; r++) {
+                if (r > 0 && may[r] == may[r - 1]) {
+                    onward[r] = onward[r - 1];
+                    continue;
+                }
+                onward[r] = NONE;
+                for (int next : cheapestFirst) {
+                    if (may[r][next]) {
+                        onward[r] = least[next];
+                        break;
+                    }
+                }
+            }
+        }
+
+        /** Those of some costs that are any, the least first. */
+        private static int[] cheapestFirst(long[] costs) {
+            int[] order = new int[costs.length];
+            int n = 0;
+            for (int i = 0; i < costs.length; i++) {
+                if (costs[i] < NONE) {
+                    int place = n++;
+                    for (; place > 0 && costs[order[place - 1]] > costs[i]; place--) {
+                        order[place] = order[place - 1];
+                    }
+                    order[place] = i;
+                }
+            }
+            return Arrays.copyOf(order, n);
+        }
+
         /** A number no train costs less than that takes no more pieces of any guide than there are. */
         long best() {
             settle();
             return best;
+        }
+
+        /** True where there are pieces enough of each guide for the cheapest train. */
+        boolean suffice() {
+            int[] left = train.group.pieces.clone();
+            long rest = best;
+            int before = -1;
+            for (int i = 0; i < at.length && train.mayRunShort; i++) {
+                int taken = next(i, before, rest);
+                before = at[i][taken];
+                rest -= cost[i][taken];
+                if (--left[before] < 0) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        /** The place among those at a number of the guide with which the way on from the one before costs so much. */
+        private int next(int i, int before, long rest) {
+            for (int j = 0; j < at[i].length; j++) {
+                int guide = at[i][j];
+                boolean may = !TrainGraph.none(cost[i][j]) && (before < 0 || train.mayFollow(i - 1, before, guide));
+                if (may && cost[i][j] + onward[i][train.ring(guide)] == rest) {
+                    return j;
+                }
+            }
+            throw new IllegalStateException("no guide leads on from number " + i);
         }
 
         /**

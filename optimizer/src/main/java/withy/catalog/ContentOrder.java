@@ -1,9 +1,7 @@
-package withy.search;
+package withy.catalog;
 
 import java.util.Comparator;
 import java.util.List;
-import withy.catalog.Part;
-import withy.catalog.PartFacts;
 
 /** Orders parts by what they are, their id last, so that renaming parts or reordering files cannot change which of two equal builds is chosen. */
 final class ContentOrder {
