@@ -37,9 +37,9 @@ final class AnyBlank implements Underlying {
         Arrays.fill(thickest, Double.NaN);
         this.along = new double[stretches][];
         caps.set(0, shelf.ground.caps.size());
-        this.rears = GripMasses.rears(shelf, this, null);
-        this.butts = GripMasses.butts(shelf, this, null);
-        this.fores = GripMasses.fores(shelf, this, null);
+        this.rears = new GripMasses(shelf.rearPlaces, this, null);
+        this.butts = new GripMasses(shelf.buttPlaces, this, null);
+        this.fores = new GripMasses(shelf.forePlaces, this, null);
     }
 
     private static int stretch(double atMm) {

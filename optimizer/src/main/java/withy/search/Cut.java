@@ -3,7 +3,6 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.List;
 import withy.catalog.Grip;
-import withy.mechanics.MassSum;
 import withy.rod.GripFit;
 import withy.rod.Layout;
 
@@ -42,11 +41,9 @@ record Cut(Grip grip, double lengthMm, int index, long milli, long style, long m
         return Math.max(grip.boreMm(), reamLimited ? Math.min(reamed, grip.reamMaxMm()) : reamed);
     }
 
-    /** Masses no fitted grip of its length falls short of, told from its rear end, g: its shape as sold with a bore this wide. */
-    MassSum least(double boreMm) {
-        MassSum sold = new GripFit(0, 0, 0, 0).mass(grip, 0, lengthMm);
-        double boredG = Math.PI / 4 * boreMm * boreMm * lengthMm / 1000 * GripFit.densityGCm3(grip);
-        return sold.minus(MassSum.bar(boredG, lengthMm / 2, lengthMm));
+    /** Mass bored out of a grip of its length by a bore this wide, g. */
+    double boredG(double boreMm) {
+        return Math.PI / 4 * boreMm * boreMm * lengthMm / 1000 * GripFit.densityGCm3(grip);
     }
 
     /** Least grams of each slice of a grip at least this long, from rear to front. */

@@ -19,75 +19,84 @@ final class GripMass {
     /** Longest that rings of tape under a grip are together, mm. */
     private static final double MOST_TAPE_MM = ArborRings.MOST * Fitter.TAPE_RING_MM;
 
-    private final Ground ground;
-    private final Cut cut;
-    private final Reach reach;
-    private final double lengthMm;
+    private final GripPlaces places;
+    private final int place;
     private final double thickMm;
     private final double thinMm;
-    /** Of a grip of fixed length. */
-    private final @Nullable MassSum least;
+    /** Of a grip of fixed length its least mass, g, and the two moments about its rear end, g·mm and g·mm². */
+    private final double leastG;
+
+    private final double leastGmm;
+    private final double leastGmm2;
     /** Of one that fills what there is, slice by slice, mg. */
     private final double @Nullable [] slicesMg;
 
     private @Nullable MassSum most;
 
     /**
-     * Where a grip may stand.
-     *
-     * @param fromMm its rear end at least, told from the reel foot
-     * @param toMm its rear end at most
-     * @param tightestMm its rear end where the blank under it is thickest, mm from the butt
-     * @param loosestMm its rear end where it is thinnest, mm from the butt
-     * @param behindMm how far behind the reel foot a grip that fills ends at most
-     * @param shallowMm how far at least
+     * @param place which of the grips
+     * @param on what it stands on
      */
-    record Reach(double fromMm, double toMm, double tightestMm, double loosestMm, double behindMm, double shallowMm) {}
-
-    GripMass(Ground ground, Cut cut, Underlying on, Reach reach) {
-        this.ground = ground;
-        this.cut = cut;
-        this.reach = reach;
+    GripMass(GripPlaces places, int place, Underlying on) {
+        this.places = places;
+        this.place = place;
+        Ground ground = places.ground;
+        Cut cut = cut();
         if (cut.fills()) {
-            double shortest = Math.max(0, Math.max(cut.grip().shortestMm(), ground.firstFoot() - reach.behindMm));
-            this.lengthMm = ground.firstFoot();
+            double shortest = Math.max(0, Math.max(cut.grip().shortestMm(), ground.firstFoot() - places.behindMm));
             this.thickMm = on.thickest(0, ground.lastFoot());
             this.thinMm = on.thinnest(ground.lastFoot());
-            this.least = null;
+            this.leastG = 0;
+            this.leastGmm = 0;
+            this.leastGmm2 = 0;
             double[] slices = cut.slicesG(shortest, cut.widestBoreMm(thickMm, ground.reamRuled));
-            double glueMg =
-                    1000 * glue(ground.thinnestGlueGMl, thinMm, shortest).massG() / slices.length;
+            double glueMg = 1000 * glueG(ground.thinnestGlueGMl, thinMm, shortest) / slices.length;
             for (int s = 0; s < slices.length; s++) {
                 slices[s] = slices[s] * 1000 + glueMg;
             }
             this.slicesMg = slices;
         } else {
-            double front = reach.loosestMm + cut.lengthMm();
-            this.lengthMm = cut.lengthMm();
-            this.thickMm = on.thickest(reach.tightestMm, front);
+            double length = cut.lengthMm();
+            GripPlaces.Reach reach = places.reach(place);
+            double front = reach.loosestMm() + length;
+            this.thickMm = on.thickest(reach.tightestMm(), front);
             this.thinMm = on.thinnest(front);
-            this.least = cut.least(cut.widestBoreMm(thickMm, ground.reamRuled))
-                    .plus(glue(ground.thinnestGlueGMl, thinMm, cut.lengthMm()));
+            MassSum sold = places.sold(place);
+            // bored out and glued evenly along its length
+            double boredG = cut.boredG(cut.widestBoreMm(thickMm, ground.reamRuled));
+            double glueG = glueG(ground.thinnestGlueGMl, thinMm, length);
+            this.leastG = sold.massG() - boredG + glueG;
+            this.leastGmm = sold.firstGmm() + (glueG - boredG) * length / 2;
+            this.leastGmm2 = sold.secondGmm2() + glueG * length * length / 4 - boredG * length * length / 3;
             this.slicesMg = null;
         }
     }
 
-    private MassSum glue(double densityGMl, double odMm, double lengthMm) {
-        double film = ground.catalog.rates().adhesiveFilmMm();
-        return MassSum.point(ArborRings.adhesiveMassG(odMm, lengthMm, film, densityGMl), lengthMm / 2);
+    private Cut cut() {
+        return places.cuts[place];
+    }
+
+    private double lengthMm() {
+        return slicesMg == null ? cut().lengthMm() : places.ground.firstFoot();
+    }
+
+    private double glueG(double densityGMl, double odMm, double lengthMm) {
+        double film = places.ground.catalog.rates().adhesiveFilmMm();
+        return ArborRings.adhesiveMassG(odMm, lengthMm, film, densityGMl);
     }
 
     /** Masses no fitted grip exceeds anywhere, told from its rear end, g: as sold, with glue for the thickest place and tape for the thinnest. */
     private MassSum most() {
         MassSum known = most;
         if (known == null) {
-            Grip grip = cut.grip();
-            double length = cut.fills() ? grip.lengthMm() : cut.lengthMm();
+            Ground ground = places.ground;
+            Grip grip = cut().grip();
+            double length = slicesMg == null ? lengthMm() : grip.lengthMm();
             double tapeG = Frustum.tube(MOST_TAPE_MM, grip.boreMm(), Math.min(grip.boreMm(), thinMm))
                     .massG(ground.catalog.rates().tapeDensityGMm3() * 1000);
             known = new GripFit(grip.boreMm(), grip.boreMm(), 0, 0)
                     .mass(grip, 0, length)
-                    .plus(glue(ground.thickestGlueGMl, thickMm, length))
+                    .plus(MassSum.point(glueG(ground.thickestGlueGMl, thickMm, length), length / 2))
                     .plus(MassSum.point(tapeG, length / 2));
             most = known;
         }
@@ -96,7 +105,8 @@ final class GripMass {
 
     /** A number it costs no less than wherever the reel stands. */
     long floor(Linear k, double armMm) {
-        return (long) Math.floor(mass(reach.fromMm, reach.toMm, k, armMm)) + besides(k);
+        GripPlaces.Reach reach = places.reach(place);
+        return (long) Math.floor(mass(reach.fromMm(), reach.toMm(), k, armMm)) + besides(k);
     }
 
     /** The same of a grip of fixed length with its rear end between two places told from the reel foot. */
@@ -110,6 +120,7 @@ final class GripMass {
     }
 
     private long besides(Linear k) {
+        Cut cut = cut();
         return k.perMilli() * cut.milli() - k.perStyleCenti() * cut.style() + k.perMilliStep() * cut.missed();
     }
 
@@ -119,11 +130,13 @@ final class GripMass {
     private double filled(Stretch on, Linear k, double arm) {
         double front = on.longestMm - on.footMm;
         if (k.leastPerMg(-on.footMm, front, arm) < 0) {
-            return mass(reach.fromMm, reach.toMm, k, arm);
+            return mass(places.reach(place).fromMm(), places.reach(place).toMm(), k, arm);
         }
+        Ground ground = places.ground;
+        Cut cut = cut();
         double length = Math.max(cut.grip().shortestMm(), on.shortestMm);
         double[] slices = cut.slicesG(length, cut.widestBoreMm(on.thickMm, ground.reamRuled));
-        double glueMg = 1000 * glue(ground.thinnestGlueGMl, on.thinMm, length).massG() / slices.length;
+        double glueMg = 1000 * glueG(ground.thinnestGlueGMl, on.thinMm, length) / slices.length;
         double sum = 0;
         for (int s = 0; s < slices.length; s++) {
             double from = (double) s / slices.length * length - on.footMm;
@@ -135,49 +148,58 @@ final class GripMass {
     }
 
     private double mass(double from, double to, Linear k, double arm) {
-        double front = to + lengthMm;
+        double front = to + lengthMm();
         double c = k.leastPerMg(from, front, arm);
         double dearest = Math.max(k.perMgAt(from, arm), k.perMgAt(front, arm));
         double rounding = ROUNDING_MG * Math.max(Math.abs(c), dearest) + Math.abs(k.perMgMm()) + Math.abs(k.perMgMm2());
-        MassSum fixed = least;
+        boolean fixed = slicesMg == null;
         if (c >= 0) {
-            return (fixed == null ? sliced(k, arm) : whole(fixed, from, to, k, arm)) - rounding;
+            return (fixed ? least(from, to, k, arm) : sliced(k, arm)) - rounding;
         }
-        boolean welcomeAllAlong = fixed != null && dearest <= 0;
-        return (welcomeAllAlong ? whole(most(), from, to, k, arm) : c * 1000 * most().massG()) - rounding;
+        boolean welcomeAllAlong = fixed && dearest <= 0;
+        return (welcomeAllAlong ? most(from, to, k, arm) : c * 1000 * most().massG()) - rounding;
+    }
+
+    private double least(double from, double to, Linear k, double arm) {
+        return whole(leastG, leastGmm, leastGmm2, from, to, k, arm);
+    }
+
+    private double most(double from, double to, Linear k, double arm) {
+        MassSum g = most();
+        return whole(g.massG(), g.firstGmm(), g.secondGmm2(), from, to, k, arm);
     }
 
     /** Least over the places the rear end of such masses may lie at: at one of the ends, or at the vertex between. */
-    private static double whole(MassSum g, double from, double to, Linear k, double arm) {
-        double cheapest = Math.min(at(g, from, k, arm), at(g, to, k, arm));
-        double curve = k.perMgMm2() * g.massG();
+    private static double whole(double g, double gmm, double gmm2, double from, double to, Linear k, double arm) {
+        double cheapest = Math.min(at(g, gmm, gmm2, from, k, arm), at(g, gmm, gmm2, to, k, arm));
+        double curve = k.perMgMm2() * g;
         if (curve > 0) {
-            double vertex =
-                    -(k.perMgMm() * g.massG() + 2 * k.perMgMm2() * (arm * g.massG() + g.firstGmm())) / (2 * curve);
+            double vertex = -(k.perMgMm() * g + 2 * k.perMgMm2() * (arm * g + gmm)) / (2 * curve);
             if (vertex > from && vertex < to) {
-                cheapest = Math.min(cheapest, at(g, vertex, k, arm));
+                cheapest = Math.min(cheapest, at(g, gmm, gmm2, vertex, k, arm));
             }
         }
         return cheapest;
     }
 
-    private static double at(MassSum g, double rear, Linear k, double arm) {
+    private static double at(double g, double gmm, double gmm2, double rear, Linear k, double arm) {
         double lever = rear + arm;
         return 1000
-                * (k.perMg() * g.massG()
-                        + k.perMgMm() * (rear * g.massG() + g.firstGmm())
-                        + k.perMgMm2() * (lever * lever * g.massG() + 2 * lever * g.firstGmm() + g.secondGmm2()));
+                * (k.perMg() * g
+                        + k.perMgMm() * (rear * g + gmm)
+                        + k.perMgMm2() * (lever * lever * g + 2 * lever * gmm + gmm2));
     }
 
     /** Slice by slice at the cheapest place each may lie: it slides with the reel and with the grip's length. */
     private double sliced(Linear k, double arm) {
         double sum = 0;
+        GripPlaces.Reach reach = places.reach(place);
         double[] slices = slicesMg == null ? new double[0] : slicesMg;
         for (int s = 0; s < slices.length; s++) {
             double rear = (double) s / slices.length;
             double front = (s + 1.0) / slices.length;
-            double from = reach.fromMm * (1 - rear) - reach.behindMm * rear;
-            double to = reach.toMm * (1 - front) - reach.shallowMm * front;
+            double from = reach.fromMm() * (1 - rear) - places.behindMm * rear;
+            double to = reach.toMm() * (1 - front) - places.shallowMm * front;
             sum += slices[s] * k.leastPerMg(from, Math.max(from, to), arm);
         }
         return sum;

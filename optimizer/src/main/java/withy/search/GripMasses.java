@@ -6,84 +6,35 @@ import org.jspecify.annotations.Nullable;
 import withy.mechanics.TaperProfile;
 import withy.rod.BlankShape;
 import withy.rod.Placed;
-import withy.rod.Station;
 import withy.rules.Refusal;
 
 /** The grips of one station on one blank, or on any: the least mass of each ({@link GripMass}) and which of them go on, worked out when first asked for. */
 final class GripMasses {
-    private final Ground ground;
+    private final GripPlaces places;
     private final Cut[] cuts;
-    private final Station station;
     private final Underlying on;
     private final @Nullable BlankShape shape;
-    private final Places places;
     private final Refusal refusal = new Refusal();
     private final byte[] known;
     private final @Nullable GripMass[] masses;
-    private final double behindMm;
-    private final double shallowMm;
-
-    private GripMasses(
-            Shelf shelf, Cut[] cuts, Station station, Underlying on, @Nullable BlankShape shape, Places places) {
-        this.station = station;
-        this.ground = shelf.ground;
-        this.on = on;
-        this.shape = shape;
-        this.cuts = cuts;
-        this.places = places;
-        this.behindMm = shelf.deepestMm + shelf.widestCheckMm;
-        this.shallowMm = shelf.shallowestMm;
-        this.known = new byte[cuts.length];
-        this.masses = new GripMass[cuts.length];
-    }
-
-    /** Where the rear end of a grip lies at least and at most, told from the reel foot, mm; at the butt it lies wherever that is. */
-    private record Range(double fromMm, double toMm, boolean atButt) {}
-
-    /** Gives the range of a grip so long. */
-    private interface Places {
-        Range of(double lengthMm);
-    }
 
     /**
-     * Of the rear or full grips of a shelf.
-     *
      * @param on what they stand on
      * @param shape the blank, or null where each is taken to fit
      */
-    static GripMasses rears(Shelf shelf, Underlying on, @Nullable BlankShape shape) {
-        double behind = shelf.deepestMm + shelf.widestCheckMm;
-        return new GripMasses(shelf, shelf.rears, Station.REAR_GRIP, on, shape, length -> {
-            return Double.isNaN(length)
-                    ? new Range(-shelf.ground.lastFoot(), -shelf.ground.firstFoot(), true)
-                    : new Range(-behind - length, -shelf.shallowestMm - length, false);
-        });
-    }
-
-    /** Of the butt grips. */
-    static GripMasses butts(Shelf shelf, Underlying on, @Nullable BlankShape shape) {
-        Range butt = new Range(-shelf.ground.lastFoot(), -shelf.ground.firstFoot(), true);
-        return new GripMasses(shelf, shelf.butts, Station.BUTT_GRIP, on, shape, length -> butt);
-    }
-
-    /** Of the fore grips. */
-    static GripMasses fores(Shelf shelf, Underlying on, @Nullable BlankShape shape) {
-        Range ahead = new Range(shelf.shortestFrontMm, shelf.longestFrontMm + shelf.widestCheckMm, false);
-        return new GripMasses(shelf, shelf.fores, Station.FORE_GRIP, on, shape, length -> ahead);
-    }
-
-    private GripMass.Reach reach(int i) {
-        Range range = places.of(cuts[i].lengthMm());
-        double length = cuts[i].fills() ? 0 : cuts[i].lengthMm();
-        double rear = range.atButt ? 0 : Math.max(0, ground.firstFoot() + range.fromMm);
-        double front = Math.max(rear, (range.atButt ? 0 : ground.lastFoot() + range.toMm) + length);
-        return new GripMass.Reach(range.fromMm, range.toMm, rear, Math.max(rear, front - length), behindMm, shallowMm);
+    GripMasses(GripPlaces places, Underlying on, @Nullable BlankShape shape) {
+        this.places = places;
+        this.cuts = places.cuts;
+        this.on = on;
+        this.shape = shape;
+        this.known = new byte[cuts.length];
+        this.masses = new GripMass[cuts.length];
     }
 
     private GripMass mass(int i) {
         GripMass mass = masses[i];
         if (mass == null) {
-            mass = new GripMass(ground, cuts[i], on, reach(i));
+            mass = new GripMass(places, i, on);
             masses[i] = mass;
         }
         return mass;
@@ -102,13 +53,13 @@ final class GripMasses {
     }
 
     private boolean fits(int i, BlankShape shape) {
-        GripMass.Reach reach = reach(i);
+        GripPlaces.Reach reach = places.reach(i);
         return fits(i, shape, reach.loosestMm(), false) && fits(i, shape, reach.tightestMm(), true);
     }
 
     private boolean fits(int i, BlankShape shape, double rear, boolean thickest) {
-        Placed placed = new Placed(station, cuts[i].grip(), rear, cuts[i].lengthMm());
-        ground.rules.onPart(ground.anySetting(shape), placed, refusal.reset());
+        Placed placed = new Placed(places.station, cuts[i].grip(), rear, cuts[i].lengthMm());
+        places.ground.rules.onPart(places.ground.anySetting(shape), placed, refusal.reset());
         return !refusal.refused() || thickest != refusal.check().equals("loose");
     }
 
@@ -152,8 +103,8 @@ final class GripMasses {
 
     /** Full grips that fill what lies between the butt and a seat whose reel foot stands at one place, mm from the butt. */
     Ranked filledAt(int footMm, Linear k, double armMm, ToLongFunction<Cut> onward) {
-        double shortest = Math.max(0, footMm - behindMm);
-        double longest = Math.max(shortest, footMm - shallowMm);
+        double shortest = Math.max(0, footMm - places.behindMm);
+        double longest = Math.max(shortest, footMm - places.shallowMm);
         TaperProfile profile = Objects.requireNonNull(shape).profile();
         GripMass.Stretch stretch = new GripMass.Stretch(
                 footMm, shortest, longest, profile.largestBetween(0, longest), profile.at(longest));

@@ -64,15 +64,16 @@ final class Shelf {
     final OneSeat oneSeat;
     /** What is told of parts that are given. */
     final GivenParts given;
+
+    final GripPlaces rearPlaces;
+    final GripPlaces buttPlaces;
+    final GripPlaces forePlaces;
     /** Where the reel foot may stand by the lengths of what lies here. */
     final Room room;
 
     private final Map<Station, int[]> checksFor = new HashMap<>();
     private final Map<String, BitSet> caps = new HashMap<>();
     private final Map<Double, Joins> joins = new HashMap<>();
-    private final Map<String, GripMasses> rearMasses = new HashMap<>();
-    private final Map<String, GripMasses> buttMasses = new HashMap<>();
-    private final Map<String, GripMasses> foreMasses = new HashMap<>();
     private @Nullable AnyBlank anyBlank;
     private final Map<String, List<Hood>> hoods = new HashMap<>();
     private final Map<Linear, PriceList> lists = new LinkedHashMap<>(16, 0.75f, true) {
@@ -129,6 +130,9 @@ final class Shelf {
                 ground.foreGrips.stream().mapToDouble(Grip::lengthMm).max().orElse(0);
         this.widestCheckMm =
                 ground.checks.stream().mapToDouble(Check::widthMm).max().orElse(0);
+        this.rearPlaces = GripPlaces.rears(this);
+        this.buttPlaces = GripPlaces.butts(this);
+        this.forePlaces = GripPlaces.fores(this);
         this.neighbours = new Neighbours(this);
         this.foreJoins = new ForeJoins(this);
         this.checkPlaces = new CheckPlaces(this);
@@ -253,18 +257,15 @@ final class Shelf {
     }
 
     GripMasses rearMasses(BlankShape shape) {
-        return rearMasses.computeIfAbsent(
-                shape.blank().id(), id -> GripMasses.rears(this, new OneBlank(this, shape), shape));
+        return rearPlaces.on(shape);
     }
 
     GripMasses buttMasses(BlankShape shape) {
-        return buttMasses.computeIfAbsent(
-                shape.blank().id(), id -> GripMasses.butts(this, new OneBlank(this, shape), shape));
+        return buttPlaces.on(shape);
     }
 
     GripMasses foreMasses(BlankShape shape) {
-        return foreMasses.computeIfAbsent(
-                shape.blank().id(), id -> GripMasses.fores(this, new OneBlank(this, shape), shape));
+        return forePlaces.on(shape);
     }
 
     /** Every blank that is open at once. */
