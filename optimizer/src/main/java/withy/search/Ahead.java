@@ -12,7 +12,6 @@ import withy.catalog.Check;
 import withy.catalog.Grip;
 import withy.rod.Face;
 import withy.rod.SeatSet;
-import withy.rod.Share;
 import withy.rod.Station;
 import withy.rules.Seams;
 
@@ -89,7 +88,7 @@ final class Ahead {
 
     /** Every legal way ahead of a seat that may cost less than is asked. */
     void ways(SeatSet set, Asked asked, Visitor visitor) {
-        Option<Check> noCheck = new Option<>(null, set.toMm(), 0, Share.NONE, 0, 0);
+        Option<Check> noCheck = new Option<>(null, set.toMm(), 0, Sums.NONE, 0, 0);
         Stations stations = stand.stations;
         if (!stand.shelf.mustHaveForeGrip()) {
             noForeGrip(set, noCheck, asked, visitor);
@@ -141,7 +140,7 @@ final class Ahead {
 
     private void noForeGrip(SeatSet set, Option<Check> noCheck, Asked asked, Visitor visitor) {
         long missed = stand.ground.wishes.foreGrip(false);
-        Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Share.NONE, 0, missed);
+        Option<Grip> noGrip = new Option<>(null, set.toMm(), 0, Sums.NONE, 0, missed);
         noGrip.price(k);
         long behind = asked.behind(
                 stand.shelf.neighbours.rears(null), Math.min(0, foreCheckRanks.least()) + noGrip.cost + endFloor);
@@ -231,7 +230,7 @@ final class Ahead {
             Visitor visitor) {
         long before = foreCheck.cost + foreGrip.cost;
         if (mayEndBare) {
-            Option<Check> none = new Option<>(null, frontMm, 0, Share.NONE, 0, 0);
+            Option<Check> none = new Option<>(null, frontMm, 0, Sums.NONE, 0, 0);
             end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, behind, asked, visitor);
         }
         for (Option<Check> check : endChecks(frontMm, asked.under(behind) - before)) {

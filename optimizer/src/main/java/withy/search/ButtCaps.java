@@ -6,7 +6,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.ButtCap;
 import withy.catalog.Grip;
-import withy.rod.Share;
 import withy.rod.Station;
 
 /** Caps that may close the butt end of a stand, whatever grip stands before it. */
@@ -23,7 +22,7 @@ final class ButtCaps {
     List<Option<ButtCap>> all() {
         List<Option<ButtCap>> all = new ArrayList<>();
         if (stand.stations.optional(Station.BUTT_CAP) && stand.ends.withoutCap() && closes(null)) {
-            all.add(new Option<>(null, 0, 0, Share.NONE, 0, 0));
+            all.add(new Option<>(null, 0, 0, Sums.NONE, 0, 0));
         }
         BitSet on = stand.shelf.capsOn(stand.setting.shape());
         for (int c = on.nextSetBit(0); c >= 0; c = on.nextSetBit(c + 1)) {

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
 import withy.rod.Setting;
-import withy.rod.Share;
 import withy.rod.Station;
 
 /** What of one layout depends on the thread: the blank's own wraps, the train, the ends of the handle. */
@@ -22,7 +21,7 @@ final class Dressing {
     final Consumables with;
     final int leastClass;
     private final Fitter fitter;
-    private final Share blankShare;
+    private final Sums blankShare;
     private final long style;
     private final long missed;
     private final long fixedMilli;
@@ -43,7 +42,7 @@ final class Dressing {
         this.leastClass = leastClass;
         Ground ground = stand.ground;
         this.fitter = new Fitter(setting, with, ground.tariff);
-        this.blankShare = fitter.blank();
+        this.blankShare = Sums.of(fitter.blank());
         int n = setting.guideCount();
         this.style = ground.style.part(setting.blank(), setting.layout().form(), Station.BLANK, setting.blank(), n)
                 + ground.style.part(setting.blank(), setting.layout().form(), Station.THREAD, with.thread(), n);

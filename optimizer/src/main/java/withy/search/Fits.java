@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Part;
-import withy.rod.Share;
 
 /**
  * Candidates of one station as they come out at certain places of one stand, each worked out when first asked for.
@@ -12,7 +11,7 @@ import withy.rod.Share;
  * @param <P> kind of part
  */
 final class Fits<P extends Part> {
-    private static final Option<?> MISFIT = new Option<>(null, 0, 0, Share.NONE, 0, 0);
+    private static final Option<?> MISFIT = new Option<>(null, 0, 0, Sums.NONE, 0, 0);
 
     private final int size;
     private final Maker<P> maker;

@@ -79,7 +79,7 @@ final class FrontEnds {
             boolean must = wish != null && wish.hard() && wish.value();
             boolean mustNot = wish != null && wish.hard() && !wish.value();
             if (stand.stations.optional(Station.KEEPER) && !must) {
-                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, stand.ground.wishes.keeper(false)));
+                all.add(new Option<>(null, frontMm, 0, Sums.NONE, 0, stand.ground.wishes.keeper(false)));
             }
             for (Keeper keeper : stand.ground.keepers) {
                 if (!mustNot && stand.stations.allows(Station.KEEPER, keeper)) {
@@ -98,7 +98,7 @@ final class FrontEnds {
             Share share = fitter == null ? stand.fitter.keeperAlone(keeper, frontMm) : fitter.keeper(keeper, frontMm);
             int n = stand.setting.guideCount();
             long missed = stand.ground.wishes.keeper(true) + stand.ground.wishes.part(Station.KEEPER, keeper, n);
-            to.add(new Option<>(keeper, x, 0, share, 0, missed));
+            to.add(new Option<>(keeper, x, 0, Sums.of(share), 0, missed));
         }
     }
 
@@ -119,7 +119,7 @@ final class FrontEnds {
             boolean asked = !stand.ground.brief.look().inscription().isEmpty() && !stand.ground.decals.isEmpty();
             Stations stations = stand.stations;
             if (stations.optional(Station.DECAL) && (!asked || stations.empty().contains(Station.DECAL))) {
-                all.add(new Option<>(null, frontMm, 0, Share.NONE, 0, 0));
+                all.add(new Option<>(null, frontMm, 0, Sums.NONE, 0, 0));
                 return all;
             }
             for (Decal decal : stand.ground.decals) {

@@ -2,7 +2,6 @@ package withy.search;
 
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Scoring;
-import withy.rod.Share;
 
 /**
  * Linear prices of what a share adds: the score made linear. Sums with a ceiling enter through a multiplier, the balance zone through a slope
@@ -42,12 +41,12 @@ record Linear(
     }
 
     /** Cost of a share. */
-    long of(Share s) {
+    long of(Sums s) {
         return perMg * s.massMg() + perMgMm * s.momentMgMm() + perMgMm2 * s.inertiaMgMm2() + perMilli * s.costMilli();
     }
 
     /** Cost of a share with its style points and missed wishes. */
-    long of(Share s, long styleCenti, long missedMilliSteps) {
+    long of(Sums s, long styleCenti, long missedMilliSteps) {
         return of(s) - perStyleCenti * styleCenti + perMilliStep * missedMilliSteps;
     }
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Check;
-import withy.rod.Share;
 import withy.rod.Station;
 
 /** The checks between rear grip and seat of one stand under one set of prices, by their index on the shelf plus one; 0 stands for none. */
@@ -22,7 +21,7 @@ final class Rings {
         this.stand = stand;
         this.k = k;
         this.ranks = ranks;
-        this.none = stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Share.NONE, 0, 0) : null;
+        this.none = stand.stations.optional(Station.REAR_CHECK) ? new Option<>(null, 0, 0, Sums.NONE, 0, 0) : null;
     }
 
     /** The first rank: -1 where there may be none. */

@@ -7,7 +7,6 @@ import withy.catalog.Arbor;
 import withy.catalog.Hood;
 import withy.catalog.ReelSeat;
 import withy.rod.SeatSet;
-import withy.rod.Share;
 
 /**
  * One seat on one stand with every hood that leaves its faces as they are, and every arbor: what stands behind and ahead of it is the same for all, and any of
@@ -46,13 +45,13 @@ final class SeatGroup {
      * @param missed missed wishes, thousandths of a step
      * @param durabilityClass of the weaker of both
      */
-    record Hooded(@Nullable Hood hood, Share bare, Share filled, long style, long missed, int durabilityClass) {
-        private Share share(Filling filling) {
+    record Hooded(@Nullable Hood hood, Sums bare, Sums filled, long style, long missed, int durabilityClass) {
+        private Sums sums(Filling filling) {
             return filling.arbor == null ? bare : filled;
         }
 
         private long cost(Linear k, Filling filling) {
-            return k.of(share(filling), style, missed) + filling.cost(k);
+            return k.of(sums(filling), style, missed) + filling.cost(k);
         }
     }
 
@@ -60,13 +59,13 @@ final class SeatGroup {
      * What fills the gap between seat and blank.
      *
      * @param arbor the arbor, or null for none
-     * @param share what it adds with its glue
+     * @param sums what it adds with its glue
      * @param style style points, hundredths
      * @param missed missed wishes, thousandths of a step
      */
-    record Filling(@Nullable Arbor arbor, Share share, long style, long missed) {
+    record Filling(@Nullable Arbor arbor, Sums sums, long style, long missed) {
         long cost(Linear k) {
-            return k.of(share, style, missed);
+            return k.of(sums, style, missed);
         }
     }
 
@@ -163,7 +162,7 @@ final class SeatGroup {
                     set.seat(),
                     set.fromMm(),
                     set.seat().lengthMm(),
-                    hood.share(filling).plus(filling.share),
+                    hood.sums(filling).plus(filling.sums),
                     hood.style + filling.style,
                     hood.missed + filling.missed);
             known = new SeatOption(this, both, option);

@@ -15,7 +15,6 @@ import withy.rod.Fitter;
 import withy.rod.Placed;
 import withy.rod.SeatSet;
 import withy.rod.Setting;
-import withy.rod.Share;
 import withy.rod.Station;
 import withy.rules.Refusal;
 
@@ -128,7 +127,7 @@ final class Seats {
         List<SeatGroup.Filling> fillings = new ArrayList<>();
         if (goes(bare)) {
             if (stations.optional(Station.SEAT_ARBORS)) {
-                fillings.add(new SeatGroup.Filling(null, Share.NONE, 0, 0));
+                fillings.add(new SeatGroup.Filling(null, Sums.NONE, 0, 0));
             }
         } else if (noRoom()) {
             return fillings;
@@ -137,8 +136,8 @@ final class Seats {
             SeatSet set = new SeatSet(bare.seat(), bare.hood(), arbor, bare.fromMm());
             if (goes(set)) {
                 long style = style(Station.SEAT_ARBORS, arbor);
-                fillings.add(
-                        new SeatGroup.Filling(arbor, fitter.arbors(set), style, missed(Station.SEAT_ARBORS, arbor)));
+                fillings.add(new SeatGroup.Filling(
+                        arbor, Sums.of(fitter.arbors(set)), style, missed(Station.SEAT_ARBORS, arbor)));
             }
         }
         return fillings;
@@ -172,10 +171,11 @@ final class Seats {
             missed += missed(Station.HOOD, hood);
             durabilityClass = Math.min(durabilityClass, hood.facts().durabilityClass());
         }
+        Sums ofHood = Sums.of(fitter.hood(set));
         return new SeatGroup.Hooded(
                 hood,
-                fitter.seat(set).plus(fitter.hood(set)),
-                fitter.seat(filled).plus(fitter.hood(set)),
+                Sums.of(fitter.seat(set)).plus(ofHood),
+                Sums.of(fitter.seat(filled)).plus(ofHood),
                 style,
                 missed,
                 durabilityClass);

@@ -252,7 +252,13 @@ final class Stand {
         ground.rules.onPart(setting, new Placed(station, grip, fromMm, lengthMm), refusal.reset());
         return refusal.refused()
                 ? null
-                : new Option<>(grip, fromMm, lengthMm, fitter.grip(grip, fromMm, lengthMm), cut.style(), cut.missed());
+                : new Option<>(
+                        grip,
+                        fromMm,
+                        lengthMm,
+                        Sums.of(fitter.grip(grip, fromMm, lengthMm)),
+                        cut.style(),
+                        cut.missed());
     }
 
     /** Caps that may close the butt end here, whatever grip stands before it; the empty choice first (closed grips need none). */

@@ -2,7 +2,6 @@ package withy.search;
 
 import withy.objectives.ObjectiveVector;
 import withy.rod.Balance;
-import withy.rod.Share;
 
 /** Running sums of a build in the making, in the whole numbers of {@link ObjectiveVector}: what its score is made of, before it is measured. */
 final class Tally {
@@ -25,13 +24,14 @@ final class Tally {
         return copy;
     }
 
-    Tally add(Share share, long style, long missed) {
+    Tally add(Sums share, long style, long missed) {
         add(share.massMg(), share.momentMgMm(), share.inertiaMgMm2(), share.costMilli());
         return looks(style, missed);
     }
 
     Tally add(Option<?> option) {
-        return add(option.share, option.style, option.missed);
+        option.addTo(this);
+        return this;
     }
 
     Tally add(long mg, long mgMm, long mgMm2, long milli) {

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import withy.rod.Build;
 import withy.rod.Fitter;
 import withy.rod.Setting;
-import withy.rod.Share;
 import withy.rod.Station;
 
 /**
@@ -24,7 +23,7 @@ final class TrainGraph {
     private final Fitter fitter;
     private final List<Ends.Group> ends;
     private final int count;
-    private final @Nullable Share[][] wraps;
+    private final @Nullable Sums[][] wraps;
     private final List<Train> trains = new ArrayList<>();
     private @Nullable TubeDressings tubes;
 
@@ -37,7 +36,7 @@ final class TrainGraph {
         this.fitter = fitter;
         this.ends = ends;
         this.count = setting.guideCount();
-        this.wraps = new Share[count][ground.guides.footShapes().size()];
+        this.wraps = new Sums[count][ground.guides.footShapes().size()];
         for (GuideGroup group : ground.guides.groups()) {
             Train train = new Train(group, stations);
             if (train.possible()) {
@@ -47,11 +46,11 @@ final class TrainGraph {
     }
 
     /** Thread and finish on feet of one shape at one number; groups share shapes. */
-    private Share wrapsOn(int i, int shape) {
-        Share known = wraps[i][shape];
+    private Sums wrapsOn(int i, int shape) {
+        Sums known = wraps[i][shape];
         if (known == null) {
             GuideTable.Feet feet = ground.guides.footShapes().get(shape);
-            known = fitter.guideWraps(feet.count(), feet.lengthMm(), i + 1);
+            known = Sums.of(fitter.guideWraps(feet.count(), feet.lengthMm(), i + 1));
             wraps[i][shape] = known;
         }
         return known;

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import withy.rod.Fitter;
 import withy.rod.Setting;
-import withy.rod.Share;
 
 /**
  * A number no guide train of one placing costs less than, thread by thread, under prices that make weight a burden. Wraps cost by the length of their
@@ -22,8 +21,8 @@ final class TrainLeast {
     private final Setting setting;
     private final List<Fitter> fitters;
     private final TrainGraph graph;
-    private final Share[][] shortest;
-    private final Share[][] longest;
+    private final Sums[][] shortest;
+    private final Sums[][] longest;
     private final int[][][] worthIt;
     private final TubeDressings tubes;
 
@@ -38,12 +37,12 @@ final class TrainLeast {
         this.graph = graph;
         this.tubes = graph.tubes(fitters);
         int count = setting.guideCount();
-        this.shortest = new Share[fitters.size()][count];
-        this.longest = new Share[fitters.size()][count];
+        this.shortest = new Sums[fitters.size()][count];
+        this.longest = new Sums[fitters.size()][count];
         for (int t = 0; t < fitters.size(); t++) {
             for (int i = 0; i < count; i++) {
-                shortest[t][i] = fitters.get(t).guideWraps(FEET, SHORTEST_MM, i + 1);
-                longest[t][i] = fitters.get(t).guideWraps(FEET, LONGEST_MM, i + 1);
+                shortest[t][i] = Sums.of(fitters.get(t).guideWraps(FEET, SHORTEST_MM, i + 1));
+                longest[t][i] = Sums.of(fitters.get(t).guideWraps(FEET, LONGEST_MM, i + 1));
             }
         }
         List<TrainGraph.Train> trains = graph.trains();

@@ -57,7 +57,7 @@ final class TrainTips {
             long[] missed = group.tipMissed(setting.guideCount());
             for (int i : index) {
                 TipTop of = group.tipTops[i];
-                known.add(new Option<>(of, end, of.addedMm(), fitter.tipTop(of), style[i], missed[i]));
+                known.add(new Option<>(of, end, of.addedMm(), Sums.of(fitter.tipTop(of)), style[i], missed[i]));
             }
             options = known;
         }

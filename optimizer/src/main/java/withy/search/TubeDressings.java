@@ -3,13 +3,12 @@ package withy.search;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Fitter;
-import withy.rod.Share;
 
 /** What glues and dresses the tip-tops of the trains of one placing costs at least, thread by thread: the same for all with a tube so deep. */
 final class TubeDressings {
     private final List<TrainGraph.Train> trains;
     /** By thread and depth ({@link GuideTable#tubeDepths()}); null where no tip-top of the trains is so deep. */
-    private final @Nullable Share[][] shares;
+    private final @Nullable Sums[][] shares;
 
     /**
      * @param fitters one a thread
@@ -18,12 +17,12 @@ final class TubeDressings {
      */
     TubeDressings(List<Fitter> fitters, List<Double> depthsMm, List<TrainGraph.Train> trains) {
         this.trains = trains;
-        this.shares = new Share[fitters.size()][depthsMm.size()];
+        this.shares = new Sums[fitters.size()][depthsMm.size()];
         for (TrainGraph.Train train : trains) {
             for (int tip = 0; tip < train.tips.size(); tip++) {
                 int depth = train.tips.depth(tip);
                 for (int t = 0; t < shares.length && shares[t][depth] == null; t++) {
-                    shares[t][depth] = fitters.get(t).tubeDressing(depthsMm.get(depth));
+                    shares[t][depth] = Sums.of(fitters.get(t).tubeDressing(depthsMm.get(depth)));
                 }
             }
         }
@@ -36,7 +35,7 @@ final class TubeDressings {
         for (int t = 0; t < costs.length; t++) {
             costs[t] = new long[shares[t].length];
             for (int d = 0; d < costs[t].length; d++) {
-                Share share = shares[t][d];
+                Sums share = shares[t][d];
                 costs[t][d] = share == null ? TrainGraph.NONE : k.of(share) - rounding;
             }
         }

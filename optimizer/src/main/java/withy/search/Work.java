@@ -28,6 +28,11 @@ final class Work {
         int count = setting.guideCount();
         long style = ground.style.part(setting.blank(), setting.layout().form(), station, part, count);
         return new Option<>(
-                part, fromMm, lengthMm, share, style, missedBesides + ground.wishes.part(station, part, count));
+                part,
+                fromMm,
+                lengthMm,
+                Sums.of(share),
+                style,
+                missedBesides + ground.wishes.part(station, part, count));
     }
 }

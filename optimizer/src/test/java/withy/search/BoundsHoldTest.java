@@ -229,7 +229,7 @@ class BoundsHoldTest {
                     Part part = Objects.requireNonNull(rod.partAt(station));
                     long style = task.ground.style.part(
                             rod.setting().blank(), rod.setting().layout().form(), station, part, n);
-                    cost[0] += k.of(share, style, task.ground.wishes.part(station, part, n));
+                    cost[0] += k.of(Sums.of(share), style, task.ground.wishes.part(station, part, n));
                 }
             });
             return cost[0];

@@ -95,7 +95,7 @@ class SeatGroupTest {
                     assertTrue(goes(stand.ground, stand.setting, set));
                     Share both =
                             stand.fitter.seat(set).plus(stand.fitter.hood(set)).plus(stand.fitter.arbors(set));
-                    assertEquals(both, option.option().share);
+                    assertEquals(Sums.of(both), option.option().sums());
                     assertEquals(group.set().rearFaceMm(), set.rearFaceMm());
                     assertEquals(group.set().frontFaceMm(), set.frontFaceMm());
                     least = Math.min(least, option.option().cost(k));
