@@ -4,43 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.interactions.Actions;
 
 /** The page under one hand or by keys alone: what is pressed stays where it was, and nothing that was done is lost. */
-class ByHandTest {
+class ByHandTest extends InBrowser {
     /** True where what has the focus is seen whole and nothing lies over it. */
     private static final String SEEN = """
             const e = document.activeElement, box = e.getBoundingClientRect();
             const over = document.elementFromPoint(box.left + box.width / 2, box.bottom - 3);
             return box.top >= 0 && box.bottom <= innerHeight && (e === over || e.contains(over));
             """;
-
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Browser browser;
-
-    @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        browser = Browser.shared();
-        browser.open(shop.address().toString());
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
-    }
 
     private static void builds(String start) {
         browser.open(shop.at("/brief?start=" + start));

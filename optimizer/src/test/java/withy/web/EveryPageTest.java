@@ -6,39 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.logging.LogEntry;
 
 /** The whole job from talk to finished rod, then every page looked at: by axe, on a phone, with the keyboard alone, and for requests that leave. */
-class EveryPageTest {
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Browser browser;
-
+class EveryPageTest extends InBrowser {
     @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        browser = Browser.shared();
+    static void open() {
         browser.open("about:blank");
         browser.driver.manage().logs().get("performance");
         browser.driver.manage().logs().get("browser");
-        browser.open(shop.address().toString());
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
     }
 
     @Test

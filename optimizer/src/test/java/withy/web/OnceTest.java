@@ -4,43 +4,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import withy.catalog.CatalogReader;
 import withy.shop.Shop;
 import withy.web.Caller.Reply;
 
 /** What changes the shop: once for a form however often it is sent, not from a window that is behind, and not before something odd was asked back. */
-class OnceTest {
+class OnceTest extends ByRequest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
     private static final String SEAT = "quernstone-featherlode-x-16";
 
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Caller page;
     private static String step;
 
     @BeforeAll
     static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        page = new Caller(shop);
         step = page.begun("estuary");
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
     }
 
     private static String hidden(String name, String body) {

@@ -4,40 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import withy.catalog.Catalog;
 import withy.catalog.CatalogReader;
 import withy.web.Caller.Reply;
 
 /** Weighing any part: found by a few letters, chosen, weighed, and on to the next. */
-class ScalePageTest {
+class ScalePageTest extends ByRequest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
     private static final String CORK = "fellcork-rear-75";
     private static final String SEAT = "marrick-tideway-r-17";
-
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Caller page;
-
-    @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        page = new Caller(shop);
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
-    }
 
     private static boolean asksForItsWeight(String body, String piece) {
         return body.contains("name=\"piece\" value=\"" + piece + "\"") && body.contains("id=\"weight\"");

@@ -4,37 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import withy.web.Caller.Reply;
 
 /** A slip in a form of the shop: the same page again, everything typed still there, and at the field what is wrong and what would be right. */
-class SlipTest {
+class SlipTest extends ByRequest {
     private static final String SEAT = "marrick-tideway-r-16";
 
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Caller page;
     private static String job;
 
     @BeforeAll
     static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        page = new Caller(shop);
         String step = page.begun("estuary");
         page.whole("/builds/" + step);
         job = page.form("/jobs", "once", "begin", "step", step, "rank", "1").location();
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
     }
 
     /** The fault at a field that still holds what was typed into it. */

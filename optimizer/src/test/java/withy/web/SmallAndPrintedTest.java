@@ -3,18 +3,15 @@ package withy.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The smallest phone, its letters twice as large, and paper. */
-class SmallAndPrintedTest {
+class SmallAndPrintedTest extends InBrowser {
     private static final int PHONE = 320;
     private static final int LARGE = 32;
     private static final int USUAL = 16;
@@ -30,27 +27,14 @@ class SmallAndPrintedTest {
               .map(n => n.textContent.trim());
             """;
 
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Browser browser;
     private static String builds;
 
     @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        browser = Browser.shared();
-        browser.open(shop.address().toString());
+    static void open() {
         browser.open(shop.at("/brief?start=estuary"));
         browser.click("button.main").arrive("/builds/", "");
         builds = browser.path();
         browser.click("form.takeform button[value='1']").arrive("/jobs/", "");
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
     }
 
     @AfterEach

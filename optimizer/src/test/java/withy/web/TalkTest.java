@@ -5,37 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import withy.report.Unbroken;
 
 /** From the first page to three builds and on, in a real browser. */
-class TalkTest {
+class TalkTest extends InBrowser {
     /** Clicks and filled fields a first-time user may need; the bar. */
     private static final int MOST_ACTIONS = 12;
-
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Browser browser;
-
-    @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        browser = Browser.shared();
-        browser.open(shop.address().toString());
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
-    }
 
     private static Browser builds(String start) {
         browser.open(shop.at("/brief?start=" + start));

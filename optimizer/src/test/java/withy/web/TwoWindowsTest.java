@@ -4,44 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import withy.catalog.CatalogReader;
 import withy.shop.Shop;
 import withy.web.Caller.Reply;
 
 /** Two windows, or a window and a command line, at the same thing: the later one is told what the other did before anything counts over it. */
-class TwoWindowsTest {
+class TwoWindowsTest extends ByRequest {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
 
     /** Listed at 24.5 g. */
     private static final String SEAT = "marrick-tideway-r-17";
 
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Caller page;
     private static int forms;
-
-    @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        page = new Caller(shop);
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
-    }
 
     /** The form of a page as it was loaded, sent with what is typed besides. */
     private static Reply sent(String path, String loaded, String... typed) throws Exception {

@@ -4,31 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Why a part is not in the best rod, told while the customer looks on. */
-class WhyPageTest {
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Caller page;
+class WhyPageTest extends ByRequest {
     private static String step;
 
     @BeforeAll
     static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        page = new Caller(shop);
         step = page.begun("estuary");
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
     }
 
     @Test
