@@ -22,6 +22,7 @@ import withy.shop.Job;
 import withy.shop.Shop;
 import withy.shop.ShopFault;
 import withy.shop.Snapshot;
+import withy.shop.WayBack;
 
 /** A job step by step: wish, offer, acceptance, glue, finished rod. */
 public final class JobDesk {
@@ -247,6 +248,21 @@ public final class JobDesk {
     public JobAnswer cancel(long job, String note) {
         try (Shop shop = workshop.open()) {
             shop.jobs().cancel(shop.jobs().get(job), note);
+            return answer(shop, job, List.of());
+        }
+    }
+
+    /** What was done with a job last and has a way back, or null. */
+    public @Nullable WayBack wayBack(long job) {
+        try (Shop shop = workshop.reading(job)) {
+            return shop.jobs().wayBack(job);
+        }
+    }
+
+    /** Takes back what was done with it last. */
+    public JobAnswer takeBack(long job) {
+        try (Shop shop = workshop.open()) {
+            shop.jobs().takeBack(shop.jobs().get(job));
             return answer(shop, job, List.of());
         }
     }

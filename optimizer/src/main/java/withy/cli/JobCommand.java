@@ -45,6 +45,7 @@ import withy.units.UnitsFault;
                 + "  withy job 3 --built                 the rod is built%n"
                 + "  withy job 3 --weighed 84.6g --balance 97mm%n"
                 + "  withy job 3 --close                 the customer has it%n"
+                + "  withy job 3 --undo                  that was a slip: as it was before%n"
                 + "%n",
         synopsisHeading = "Usage: ",
         descriptionHeading = "%n",
@@ -133,6 +134,11 @@ final class JobCommand implements Callable<Integer> {
 
         @Option(names = "--cancel", description = "The customer no longer wants it.")
         private boolean cancel;
+
+        @Option(
+                names = "--undo",
+                description = "Take back what was done with it last: build, promises and pieces as before.")
+        private boolean undo;
     }
 
     /** picocli sets its fields afterwards. */
@@ -188,6 +194,9 @@ final class JobCommand implements Callable<Integer> {
             long mg = WeighCommand.milligrams(asked.weighed);
             soundWeight(desk, of, mg);
             return print(desk.weighed(of, mg, balanceMm()));
+        }
+        if (asked.undo) {
+            return print(desk.takeBack(of));
         }
         return print(asked.close ? desk.close(of) : desk.cancel(of, note));
     }

@@ -1,7 +1,9 @@
 package withy.report;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -64,12 +66,40 @@ public final class JobText {
 
     /** What was done, without its day; stations in words. */
     public static String event(Job.Event event) {
-        String note = event.what().equals("glued")
-                ? Phrases.list(Arrays.stream(event.note().split(" ", -1))
+        String note = switch (event.what()) {
+            case "glued" ->
+                Phrases.list(Arrays.stream(event.note().split(" ", -1))
                         .map(Phrases::station)
-                        .toList())
-                : event.note();
-        return event.what() + (note.isEmpty() ? "" : ": " + note);
+                        .toList());
+            case "taken back" -> word(event.note());
+            case "changed" -> swapped(event.note());
+            default -> event.note();
+        };
+        return word(event.what()) + (note.isEmpty() ? "" : ": " + note);
+    }
+
+    /** What stands in whose place; of a part that something stands in for it is not said as well that it is missing. */
+    private static String swapped(String note) {
+        List<String> told = new ArrayList<>();
+        for (String one : note.split("; ", -1)) {
+            String[] swap = one.split(" → ", 2);
+            if (swap.length == 1) {
+                told.add(one);
+            } else {
+                told.remove("without " + swap[0]);
+                told.add(
+                        swap[0].equals("null")
+                                ? Phrases.of("text.job.added", swap[1])
+                                : swap[1].equals("null")
+                                        ? Phrases.of("text.job.left", swap[0])
+                                        : Phrases.of("text.job.swapped", swap[1], swap[0]));
+            }
+        }
+        return String.join("; ", told);
+    }
+
+    private static String word(String what) {
+        return what.equals("changed") ? Phrases.of("text.job.again") : what;
     }
 
     private static void offers(Page page, JobAnswer answer, QuantityText units) {

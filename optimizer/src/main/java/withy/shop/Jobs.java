@@ -217,6 +217,41 @@ public final class Jobs {
         });
     }
 
+    /** What was done with a job last and has a way back, or null. */
+    public @Nullable WayBack wayBack(long id) {
+        List<WayBack> last = database.read(sql -> {
+            WayBack there = WayBack.of(sql, id);
+            return there == null ? List.of() : List.of(there);
+        });
+        return last.isEmpty() ? null : last.get(0);
+    }
+
+    /**
+     * Takes back what was done with a job last: its build, brief and state, every promise and piece are as they were before. Then what is free
+     * goes to whoever waits for it, as always.
+     */
+    public Job takeBack(Job job) {
+        return write(job, "undo", ledger -> {
+            WayBack last = WayBack.of(ledger.sql(), job.id());
+            if (last == null) {
+                throw ShopFault.refused(
+                        "job " + job.id() + ": there is nothing that can be taken back.",
+                        "an offer stays as it was given, and a finished rod is weighed again.");
+            }
+            if (!last.obstacles().isEmpty()) {
+                throw ShopFault.refused(
+                        "job " + job.id() + " can't go back any more.\n" + String.join("\n", last.obstacles()),
+                        "choose again: withy out PART --job " + job.id() + ".");
+            }
+            Set<String> parts = last.take(ledger, job.id());
+            event(ledger, job.id(), "taken back", last.event());
+            Ledger after = new Ledger(ledger.sql(), today.toString(), "made good");
+            for (String part : parts) {
+                after.makeGood(part);
+            }
+        });
+    }
+
     static List<Experience.Rod> finished(Sql sql) throws SQLException {
         return sql.rows(
                 row -> new Experience.Rod(row.getLong(1) - row.getLong(2), row.getLong(3)),

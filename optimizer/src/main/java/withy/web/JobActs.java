@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.ScaleReading;
+import withy.shop.ShopFault;
 import withy.units.LengthUnit;
 import withy.units.Quantities;
 import withy.web.ShopView.Stand;
@@ -128,7 +129,27 @@ final class JobActs {
             case "weighed" -> desk().weighed(job, weight(ctx), balance(ctx));
             case "close" -> desk().close(job);
             case "cancel" -> desk().cancel(job, "");
+            case "back" -> back(job);
             default -> throw new Refusal(422, Words.say("change.unknown", what));
+        }
+    }
+
+    private void back(long job) {
+        try {
+            desk().takeBack(job);
+        } catch (ShopFault fault) {
+            if (fault.kind() != ShopFault.Kind.REFUSED) {
+                throw fault;
+            }
+            List<String> lines = String.valueOf(fault.getMessage())
+                    .lines()
+                    .skip(1)
+                    .filter(line -> !line.startsWith("Maybe"))
+                    .map(jobs::named)
+                    .toList();
+            throw new Slip.Fault(
+                    JobsPage.STALE,
+                    Words.say("jobs.stuck", String.join(" ", lines)).strip());
         }
     }
 

@@ -4,6 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
@@ -16,10 +19,12 @@ import withy.report.AnswerText;
 import withy.report.JobText;
 import withy.rod.Station;
 import withy.shop.Job.Event;
+import withy.shop.WayBack;
 import withy.web.Bench.Asked;
 import withy.web.ShopView.JobLine;
 import withy.web.ShopView.JobView;
 import withy.web.ShopView.JobsView;
+import withy.web.ShopView.Last;
 import withy.web.ShopView.Lost;
 import withy.web.ShopView.Offered;
 import withy.web.ShopView.Stand;
@@ -28,6 +33,8 @@ import withy.web.ShopView.Stand;
 final class JobsPage {
     /** What a slip is called by that is of no field: another window came first. */
     static final String STALE = "stale";
+
+    private static final Pattern PART = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)+");
 
     private final Pages pages;
 
@@ -155,6 +162,26 @@ final class JobsPage {
         }
     }
 
+    /** Parts by their names where a text has their ids. */
+    String named(String told) {
+        return PART.matcher(told)
+                .replaceAll(
+                        id -> Matcher.quoteReplacement(pages.bench().workshop().name(id.group())));
+    }
+
+    /** What was done last, to be taken back; of what was chosen again also why it can't be. Null where it has no way back. */
+    private @Nullable Last last(long job) {
+        WayBack back = desk().wayBack(job);
+        if (back == null || !back.obstacles().isEmpty() && !back.event().equals("changed")) {
+            return null;
+        }
+        String done = named(JobText.event(new Event(back.day(), back.event(), back.note())));
+        return new Last(
+                back.act(),
+                Words.say("jobs.last", back.day(), done.replaceFirst(": ", ", ")),
+                back.obstacles().stream().map(this::named).toList());
+    }
+
     private JobView view(JobAnswer job, Slip slip) {
         var units = pages.bench().units();
         List<JobAnswer.OfferLine> offers = job.offers();
@@ -194,8 +221,9 @@ final class JobsPage {
                         .toList(),
                 job.warnings(),
                 job.history().stream()
-                        .map(e -> e.day() + "  " + JobText.event(e))
+                        .map(e -> e.day() + "  " + named(JobText.event(e)))
                         .toList(),
+                last(job.job()),
                 job.state().equals("accepted"),
                 slip);
     }

@@ -36,6 +36,7 @@ public final class ShopView {
      * @param waits what it waits for
      * @param warnings what to look at
      * @param history what was done
+     * @param last what was done last and has a way back, or null
      * @param scalable true where its pieces can be weighed
      * @param slip what was typed and can't be booked
      */
@@ -55,6 +56,7 @@ public final class ShopView {
             List<String> waits,
             List<String> warnings,
             List<String> history,
+            @Nullable Last last,
             boolean scalable,
             Slip slip) {
         public JobView {
@@ -64,6 +66,13 @@ public final class ShopView {
             waits = List.copyOf(waits);
             warnings = List.copyOf(warnings);
             history = List.copyOf(history);
+        }
+    }
+
+    /** What was done with a job last, and what stands against taking it back; nothing, where it can be. */
+    public record Last(long act, String words, List<String> obstacles) {
+        public Last {
+            obstacles = List.copyOf(obstacles);
         }
     }
 

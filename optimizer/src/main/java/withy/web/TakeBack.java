@@ -17,10 +17,11 @@ import withy.units.QuantityText;
  * @param booking its number; where it is not the last one any more nothing is taken back
  * @param part catalogue id
  * @param words what was booked
+ * @param said what is said once it is taken back
  * @param next {@code any} where the page of the scale is gone on with, else empty
  * @param job job whose pieces are being weighed, or 0
  */
-public record TakeBack(long booking, String part, String words, String next, long job) {
+public record TakeBack(long booking, String part, String words, String said, String next, long job) {
 
     /** What the form asks for. */
     static final String DO = "back";
@@ -32,10 +33,20 @@ public record TakeBack(long booking, String part, String words, String next, lon
 
     /** Of a booking, to be shown where it was made; null where there is none. */
     static @Nullable TakeBack of(@Nullable Booking last, QuantityText units, String next, long job) {
-        return last == null ? null : new TakeBack(last.booking(), last.part(), words(last, units), next, job);
+        if (last == null) {
+            return null;
+        }
+        String what = what(last, units);
+        return new TakeBack(
+                last.booking(),
+                last.part(),
+                Words.say("booked.last", last.day(), what),
+                Words.say("booked.undone", what),
+                next,
+                job);
     }
 
-    private static String words(Booking last, QuantityText units) {
+    private static String what(Booking last, QuantityText units) {
         List<String> told = new ArrayList<>();
         told.add(Words.say("booked." + last.what()));
         Double grams = last.weightG();
@@ -44,7 +55,7 @@ public record TakeBack(long booking, String part, String words, String next, lon
         }
         StockPage.add(told, "moved.shelf", last.shelf());
         StockPage.add(told, "moved.ordered", last.ordered());
-        return Words.say("booked.last", last.day(), String.join(", ", told));
+        return String.join(", ", told);
     }
 
     /** Takes back what the form names, and goes on where it was booked. */

@@ -44,8 +44,8 @@
         now.scrollIntoView({ block: "nearest", behavior: "instant" });
       }
     } else if (was && !lost && !quiet) {
-      fresh.focus({ preventScroll: true });
       window.scrollTo({ top: 0, behavior: "instant" });
+      (fresh.querySelector("[autofocus]") || fresh).focus();
     }
   }
 
@@ -73,7 +73,7 @@
       history.pushState(null, "", url);
       shown = location.pathname + location.search;
     }
-    tell(fresh.querySelector("[data-told]"), quiet);
+    tell(told(fresh), quiet);
     rest();
     remember();
     moved.forEach(function (one) {
@@ -87,12 +87,29 @@
 
   /* What was done, for who hears the page; what comes by and by adds to what was said, but not to what was undone. */
   var undone = "";
-  function tell(told, quiet) {
+  function told(page) {
+    return Array.from(page.querySelectorAll("[data-told]")).map(function (e) { return e.textContent.trim(); }).join(" ");
+  }
+
+  function tell(done, quiet) {
     var heard = document.getElementById("told");
-    var words = undone || (told ? told.textContent.trim() : "");
-    if (heard.textContent !== words && (heard.textContent || !quiet)) {
+    var words = undone || done;
+    if (heard.textContent !== words && (words && heard.textContent || !quiet)) {
       heard.textContent = words;
     }
+  }
+
+  /* A page that a form led to is loaded anew: what was done, or what is wrong, is put where it is heard once the page is there. */
+  var HEARD_MS = 300;
+  var sent = sessionStorage.getItem("sent");
+  sessionStorage.removeItem("sent");
+  if (sent) {
+    var alert = document.querySelector("main [role=alert]");
+    var done = told(document);
+    setTimeout(function () { tell(alert ? alert.innerText.trim() : done && (sent === "yes" ? done : sent), false); }, HEARD_MS);
+  }
+  function leaving(form) {
+    sessionStorage.setItem("sent", form.dataset.said || "yes");
   }
 
   document.addEventListener("focusin", function (event) {
@@ -181,7 +198,7 @@
   /* Sends a form and puts what is answered in place; what does not work so goes the usual way. */
   function send(form, button) {
     var mine = ++asked;
-    undone = "";
+    undone = form.dataset.said || "";
     changed = button || document.activeElement;
     var told = new URLSearchParams(new FormData(form));
     if (button) {
@@ -208,6 +225,7 @@
       told.value = button.value;
       form.append(told);
     }
+    leaving(form);
     form.submit();
   }
 
@@ -215,6 +233,8 @@
     if (event.target.hasAttribute("data-inplace") && event.submitter) {
       event.preventDefault();
       send(event.target, event.submitter);
+    } else if (event.target.method === "post") {
+      leaving(event.target);
     }
   });
 

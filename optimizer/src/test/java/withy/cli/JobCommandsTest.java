@@ -109,6 +109,12 @@ class JobCommandsTest {
         told(2, "The rod was weighed already: 98.10 g. Now it would be 98.40 g.", "job", "1", "--weighed", "98.4g");
         answer(0, "job", "job", "1", "--close", "--json");
         told(3, "is closed", "job", "1", "--cancel");
+        JsonNode back = answer(0, "job", "job", "1", "--undo", "--json");
+        assertEquals("taken back", lastDone(back));
+        assertEquals(weighed.path("pieces"), back.path("pieces"));
+        assertEquals("weighed", back.path("state").asText());
+        told(3, "nothing that can be taken back", "job", "1", "--undo");
+        answer(0, "job", "job", "1", "--close", "--json");
         assertEquals(
                 "closed",
                 answer(0, "jobs", "job", "--json")

@@ -4,34 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.interactions.Actions;
 
 /** By keys alone: what was left is where a way back leads, and what was done is undone without going through the page. */
-class KeysTest {
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Browser browser;
-
-    @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        browser = Browser.shared();
-        browser.open(shop.address().toString());
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
-    }
-
+class KeysTest extends InBrowser {
     private static String builds(String start) {
         browser.open(shop.at("/brief?start=" + start));
         browser.click("button.main").arrive("/builds/", "");
@@ -135,5 +113,46 @@ class KeysTest {
         browser.open(shop.at(browser.path() + "/scale")).settled();
         String label = browser.one(".slot a").getAttribute("aria-label");
         assertTrue(label.matches("Weigh [A-Z].* #?\\d+"), label);
+    }
+
+    /** The page of a part is the same page after a booking; a ladder leads to another one, which tells what was taken. */
+    @Test
+    void whatIsBookedTakenAndTakenBackIsHeard() {
+        String part = "/stock/marrick-tideway-f-16";
+        browser.open(shop.at(part));
+        enter("button[value=receive]");
+        browser.until(() -> browser.text("#told").contains("came in, +1 on the shelf"));
+        assertEquals("Came in", focused());
+        enter(".undoing button");
+        browser.until(() -> browser.text("#told").startsWith("Taken back: came in, +1 on the shelf"));
+        assertEquals(part, browser.path());
+        builds("estuary");
+        browser.click("form.takeform button[value='1']").arrive("/jobs/", "");
+        browser.until(() -> browser.text("#told").contains("accepted: build 1"));
+        String job = browser.path();
+        browser.open(shop.at("/out/quernstone-featherlode-x-16")).settled();
+        enter(".rung form button");
+        browser.arrive("/jobs/", "");
+        browser.until(() -> browser.text("#told").contains(" instead of Quernstone Featherlode X 16"));
+        enter("button[value=back]");
+        browser.until(() -> browser.text("#told").contains("taken back: chosen again"));
+        assertEquals(job, browser.path());
+        assertTrue(browser.text("#parts + form").contains("Quernstone Featherlode X 16"), browser.text());
+        assertFalse(focused().startsWith("Take it back"), "what comes before it is not taken back by a second press");
+        browser.driver.navigate().refresh();
+        browser.arrive(job, "");
+        assertEquals("", browser.text("#told"), "loading again does nothing");
+    }
+
+    @Test
+    void whatIsAskedBackIsHeard() {
+        browser.open(shop.at("/weigh?piece=marrick-tideway-r-17"));
+        browser.one("#weight").sendKeys("2 g" + Keys.ENTER);
+        browser.until(() -> browser.text("#told").contains("slipped"));
+        browser.one("main a.button").sendKeys(Keys.ENTER);
+        browser.until(() -> browser.path().startsWith("/weigh?piece"));
+        browser.one("#weight").clear();
+        browser.one("#weight").sendKeys("24.4 g" + Keys.ENTER);
+        browser.until(() -> browser.text("#told").contains("24.40 g is booked"));
     }
 }

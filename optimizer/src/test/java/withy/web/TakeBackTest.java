@@ -4,34 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import withy.web.Caller.Reply;
 
 /** A wrong tap at shelf or scale: what was booked last stands on the page beside the button that takes it back. */
-class TakeBackTest {
-    @TempDir
-    static Path scratch;
-
-    private static ShopFolder shop;
-    private static Caller page;
-
-    @BeforeAll
-    static void open() throws Exception {
-        shop = new ShopFolder(scratch, "bench");
-        page = new Caller(shop);
-    }
-
-    @AfterAll
-    static void close() {
-        shop.close();
-    }
-
+class TakeBackTest extends ByRequest {
     private static String booking(String body) {
         return Caller.found("name=\"booking\" value=\"(\\d+)\"", body);
     }
@@ -89,7 +68,7 @@ class TakeBackTest {
         String piece = Caller.found("name=\"piece\" value=\"([^\"]+)\"", scale);
         String grams = Caller.found("placeholder=\"([^\"]+)\"", scale);
         String number = job.substring("/jobs/".length());
-        String sum = Caller.found("class=\"answer\">([^<]+)<", scale);
+        String sum = Caller.found("class=\"answer\"[^>]*>([^<]+)<", scale);
         String weighed = page.form("/weigh", "once", "g", "piece", piece, "weight", grams, "job", number)
                 .location();
         assertEquals(job + "/scale?weighed=" + piece.replace("#", "%23"), weighed);
@@ -176,6 +155,72 @@ class TakeBackTest {
         assertTrue(after.contains("Are on the shelf"), "counted up by hand it is there again");
         page.form("/stock/" + out, "once", "t", "do", "count", "pieces", "1");
         assertTrue(page.get("/stock/" + out).body().contains("Take it back"), "and that can be taken back");
+    }
+
+    /** The job is as agreed again, promise by promise; where its piece went elsewhere meanwhile it says so and changes nothing. */
+    @Test
+    void aJobThatChoseAgainGoesBackToWhatWasAgreed() throws Exception {
+        String step = page.begun("child");
+        page.whole("/builds/" + step);
+        String job = page.form("/jobs", "once", "u", "step", step, "rank", "1").location();
+        String agreed = agreed(job);
+        String out = "";
+        String ladder = "";
+        Matcher parts = Pattern.compile("href=\"/stock/([^\"]+)\"").matcher(agreed);
+        while (!ladder.contains("name=\"rung\"") && parts.find()) {
+            out = parts.group(1);
+            ladder = page.whole("/out/" + out);
+        }
+        String name = Caller.found("<title>If (.+) ran out", ladder);
+        String shelf = counts(out);
+        take(out, ladder, "v");
+        String again = page.get(job).body().replaceAll("<span class=\"whole\">|</span>", "");
+        assertTrue(again.contains(" instead of " + name), again);
+        assertFalse(again.contains("without " + name), "said once");
+        assertFalse(agreed(job).equals(agreed));
+        assertFalse(counts(out).equals(shelf));
+        assertEquals(job, back(job, again, "w").location());
+        assertEquals(agreed, agreed(job));
+        assertEquals(shelf, counts(out));
+        assertTrue(page.get(job).body().contains("taken back: chosen again"));
+        ladder = page.whole("/out/" + out);
+        take(out, ladder, "x");
+        again = page.get(job).body();
+        page.form("/stock/" + out, "once", "y", "do", "out");
+        Reply stuck = back(job, again, "z");
+        assertEquals(422, stuck.status());
+        String why = stuck.body().replaceAll("<span class=\"whole\">|</span>", "");
+        assertTrue(why.contains("can't be taken back any more. " + name + ": piece "), why);
+        assertFalse(why.contains("withy out"), "no word of a command line");
+        assertFalse(why.contains("id=\"back-"), "it is not offered any more");
+    }
+
+    /** What stands on a job's page between its state and its history: its figures, and the parts. */
+    private static String agreed(String job) throws Exception {
+        String body = page.get(job).body();
+        return Caller.found("class=\"answer\"[^>]*>([^<]+)<", body)
+                + Caller.found("(<section aria-labelledby=\"parts\">[\\s\\S]*?</section>)", body)
+                        .replaceAll("name=\"(once|revision)\" value=\"[^\"]*\"", "");
+    }
+
+    private static void take(String out, String ladder, String once) throws Exception {
+        page.form(
+                "/out/" + out,
+                "once",
+                once,
+                "job",
+                hidden(ladder, "job"),
+                "revision",
+                hidden(ladder, "revision"),
+                "rung",
+                hidden(ladder, "rung"),
+                "mark",
+                hidden(ladder, "mark"));
+    }
+
+    private static Reply back(String job, String body, String once) throws Exception {
+        String revision = Caller.found("name=\"revision\" value=\"(\\d+)\"", body);
+        return page.form(job, "once", once, "revision", revision, "do", "back");
     }
 
     private static String hidden(String body, String name) {
