@@ -153,7 +153,8 @@ final class Answers {
         return kept(question, asked, look, (progress, soFar) -> how.of(inquiry(asked, progress), progress, soFar));
     }
 
-    private Inquiry inquiry(Asked asked, Progress progress) {
+    /** What questions about a brief are put to. */
+    Inquiry inquiry(Asked asked, Progress progress) {
         return Explain.inquiry(asked.catalog(), asked.told(), this::chooser, bench.units(), progress);
     }
 

@@ -10,8 +10,11 @@ import withy.app.BuildReader;
 import withy.app.BuildSheet;
 import withy.app.DrawerAnswer;
 import withy.app.Explain;
+import withy.app.Progress;
 import withy.app.Reasons.BuildLine;
+import withy.app.SwappedIn;
 import withy.app.WhyNotAnswer;
+import withy.catalog.Part;
 import withy.explain.Flip;
 import withy.explain.Phrases;
 import withy.report.WhyNotText;
@@ -102,7 +105,7 @@ final class WhyPage {
         Step step = pages.step(ctx);
         Asked asked = pages.bench().read(step.brief());
         String part = ctx.pathParam("part");
-        var known = asked.catalog().find(part);
+        Part known = asked.catalog().find(part);
         if (known == null) {
             throw new Refusal(404, Words.say("why.unknown", part));
         }
@@ -117,29 +120,49 @@ final class WhyPage {
                             Look.of(ctx),
                             (inquiry, progress, told) -> Explain.whyNot(inquiry, Set.of(part), told));
         } catch (Soon.NotYet e) {
-            pages.html(ctx, "why", lookedFor(step, CameFrom.of(ctx), part, name));
+            pages.html(ctx, "why", lookedFor(step, asked, CameFrom.of(ctx), known));
             return;
         }
         pages.html(ctx, "why", view(step, CameFrom.of(ctx), part, name, soFar));
     }
 
-    private WhyView lookedFor(Step step, CameFrom from, String part, String name) {
+    private WhyView lookedFor(Step step, Asked asked, CameFrom from, Part part) {
+        String name = part.facts().name();
+        String meanwhile = meanwhile(asked, part);
         return new WhyView(
                 pages.frame(Words.say("why.head", name), "brief", step).waiting(),
                 from,
                 Words.say("why.head", name),
-                part,
+                part.id(),
                 name,
                 "",
-                List.of(),
+                meanwhile.isEmpty() ? List.of() : List.of(meanwhile),
                 List.of(),
                 List.of(),
                 List.of(),
                 List.of(),
                 false,
                 false,
-                new More(Words.say("why.coming"), 0),
+                new More(Words.say(meanwhile.isEmpty() ? "why.coming" : "why.coming.best"), 0),
                 false);
+    }
+
+    /** What is known at once: what the part would do in the best build, all else as it is, or what refuses it there is; empty where nothing is. */
+    private String meanwhile(Asked asked, Part part) {
+        List<BuildSheet> builds = pages.bench().answers().known(asked);
+        if (builds.isEmpty()) {
+            return "";
+        }
+        SwappedIn in = SwappedIn.of(
+                pages.bench().answers().inquiry(asked, Progress.NONE),
+                BuildReader.written(builds.get(0), asked.catalog()),
+                part);
+        if (in == null) {
+            return "";
+        }
+        return in.station().isEmpty()
+                ? Phrases.sentence(in.sentence())
+                : Words.say("why.meanwhile", in.instead(), Phrases.station(in.station()), in.sentence());
     }
 
     private WhyView view(Step step, CameFrom from, String part, String name, SoFar<WhyNotAnswer> soFar) {

@@ -182,7 +182,7 @@ class ComingTest {
             gate.set(held);
             String why = builds.replace("/builds/", "/why/") + "/marrick-tideway-r-16";
             String waiting = page.get(why).body();
-            assertTrue(waiting.contains("Why not is being looked for"), waiting);
+            assertTrue(waiting.contains("The best rod with it is being looked for"), waiting);
             assertTrue(waiting.contains("data-rest=\"0\""), waiting);
             assertTrue(waiting.contains("http-equiv=\"refresh\""), "without script it looks again");
             assertTrue(waiting.contains("href=\"" + builds + "\""), "and there is a way back");

@@ -4,8 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import withy.objectives.Solver.Query;
+import withy.objectives.Solver.Solution;
+import withy.objectives.Solver.Watch;
 
 /** Why a part is not in the best rod, told while the customer looks on. */
 class WhyPageTest extends ByRequest {
@@ -59,6 +66,57 @@ class WhyPageTest extends ByRequest {
             assertFalse(body.contains("Back to the other parts"), from);
             assertEquals("/builds/" + step, way(body, "Back to the builds"));
         }
+    }
+
+    /** While the best rod with a part is looked for the page tells what the drawer tells of it; of what is no use as it is, nothing. */
+    @Test
+    void whatThePartWouldDoAsItIsStandsThereMeanwhile(@TempDir Path scratch) throws Exception {
+        CountDownLatch free = new CountDownLatch(0);
+        CountDownLatch held = new CountDownLatch(1);
+        try (ShopFolder slow = new ShopFolder(scratch, "bench", catalog -> new ComingTest.Slow(catalog, free, free) {
+            @Override
+            public Solution solve(Query query, Watch watch) {
+                await(query.forced().isEmpty() ? free : held);
+                return super.solve(query, watch);
+            }
+        })) {
+            Caller caller = new Caller(slow);
+            String begun = caller.begun("estuary");
+            String builds = caller.whole("/builds/" + begun);
+            String now = Caller.found(
+                    "id=\"others-1-seat\"[^>]*aria-label=\"What else could stand in place of ([^\"]+)\"", builds);
+            String drawer = caller.whole("/drawer/" + begun + "/1/seat");
+            int told = 0;
+            int kept = 0;
+            for (String line : drawer.split("<li class=\"slot\">", -1)) {
+                if (!line.contains("/why/")) {
+                    continue;
+                }
+                String why =
+                        caller.get(Caller.found("href=\"(/why/[^\"?]+)", line)).body();
+                boolean legal = line.contains("value=\"instead\"");
+                String words = plain(Caller.found("<p>(.*?)</p>", line));
+                if (legal) {
+                    assertTrue(why.contains("data-rest=\"0\""), why);
+                    String said = "Put into build 1 instead of " + now + " (reel seat), all else as it is: ";
+                    assertTrue(plain(why).contains(said), why);
+                    assertTrue(
+                            plain(why).toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT)), words + why);
+                    told++;
+                } else {
+                    assertFalse(why.contains("Put into build 1"), why);
+                    kept++;
+                }
+            }
+            assertTrue(told > 1 && kept > 1, told + " told, " + kept + " kept");
+            held.countDown();
+            String part = Caller.found("/why/" + begun + "/([^\"?]+)", drawer);
+            assertFalse(caller.whole("/why/" + begun + "/" + part).contains("Put into build 1"));
+        }
+    }
+
+    private static String plain(String body) {
+        return body.replaceAll("<[^>]+>", "");
     }
 
     private static String way(String body, String words) {
