@@ -30,6 +30,9 @@ final class RodPicture {
     static final double ROW = 22;
     private static final double TICK_MM = 100;
 
+    /** A drawing for the bench tells shapes; the tan of cork would make foam and wood look wrong. */
+    private static final String GRIP_OF_ANY_MATERIAL = "#dcd8d2";
+
     private final Outline outline;
     private final QuantityText units;
     private Svg svg = new Svg();
@@ -183,7 +186,7 @@ final class RodPicture {
                 upper.stream().mapToDouble(Double::doubleValue).toArray(),
                 Svg.INK,
                 1.2,
-                seat ? "#9a9a9a" : grip ? "#c9a77c" : "#5a5a5a");
+                seat ? "#9a9a9a" : grip ? GRIP_OF_ANY_MATERIAL : "#5a5a5a");
     }
 
     private static double odAt(Piece piece, double x) {

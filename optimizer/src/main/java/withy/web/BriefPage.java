@@ -80,7 +80,7 @@ final class BriefPage {
     /** The brief as it is asked for, with what was typed so far. */
     BriefView view(@Nullable Step from, String start, ObjectNode typed, boolean counted) {
         Asked asked = pages.bench().read(typed);
-        String intro = start.isEmpty() ? "" : Words.say("brief.filled");
+        String intro = !start.isEmpty() ? Words.say("brief.filled") : from == null ? Words.say("brief.grey") : "";
         Frame frame = pages.frame(Words.say("brief.title"), "brief", from);
         return new BriefForm(pages.bench(), typed, asked)
                 .view(frame, from == null ? "" : from.id(), start, intro, count(asked, typed, counted));

@@ -169,6 +169,10 @@ final class JobsPage {
                         id -> Matcher.quoteReplacement(pages.bench().workshop().name(id.group())));
     }
 
+    private String done(List<Event> history) {
+        return Phrases.sentence(named(JobText.event(history.get(history.size() - 1)))) + ".";
+    }
+
     /** What was done last, to be taken back; of what was chosen again also why it can't be. Null where it has no way back. */
     private @Nullable Last last(long job) {
         WayBack back = desk().wayBack(job);
@@ -223,6 +227,7 @@ final class JobsPage {
                 job.history().stream()
                         .map(e -> e.day() + "  " + named(JobText.event(e)))
                         .toList(),
+                done(job.history()),
                 last(job.job()),
                 job.state().equals("accepted"),
                 slip);

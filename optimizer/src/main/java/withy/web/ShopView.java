@@ -36,6 +36,7 @@ public final class ShopView {
      * @param waits what it waits for
      * @param warnings what to look at
      * @param history what was done
+     * @param done what was done last
      * @param last what was done last and has a way back, or null
      * @param scalable true where its pieces can be weighed
      * @param slip what was typed and can't be booked
@@ -56,6 +57,7 @@ public final class ShopView {
             List<String> waits,
             List<String> warnings,
             List<String> history,
+            String done,
             @Nullable Last last,
             boolean scalable,
             Slip slip) {

@@ -106,7 +106,11 @@
   if (sent) {
     var alert = document.querySelector("main [role=alert]");
     var done = told(document);
-    setTimeout(function () { tell(alert ? alert.innerText.trim() : done && (sent === "yes" ? done : sent), false); }, HEARD_MS);
+    setTimeout(function () {
+      if (!document.getElementById("told").textContent) {
+        tell(alert ? alert.innerText.trim() : done && (sent === "yes" ? done : sent), false);
+      }
+    }, HEARD_MS);
   }
   function leaving(form) {
     sessionStorage.setItem("sent", form.dataset.said || "yes");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import withy.app.JobAnswer.Foretold;
 import withy.shop.Job.AsBuilt;
+import withy.shop.Job.Event;
 import withy.units.QuantityText;
 import withy.units.UnitSystem;
 
@@ -46,5 +47,18 @@ class JobTextTest {
     @Test
     void withoutAForecastOrABalanceNothingIsMadeUp() {
         assertEquals("It weighs 97.0 g.", JobText.asBuilt(new AsBuilt(97, null), null, UNITS));
+    }
+
+    @Test
+    void whatWasChosenAgainSaysWhatStandsInsteadOfWhatOnce() {
+        assertEquals(
+                "chosen again: b2 instead of a1; without hood; with keeper-3",
+                JobText.event(new Event("2026-06-01", "changed", "without a1; a1 → b2; hood → null; null → keeper-3")));
+        assertEquals(
+                "chosen again: without a1; b2 instead of c3",
+                JobText.event(new Event("2026-06-01", "changed", "without a1; c3 → b2")));
+        assertEquals("taken back: chosen again", JobText.event(new Event("2026-06-01", "taken back", "changed")));
+        assertEquals("taken back: glued", JobText.event(new Event("2026-06-01", "taken back", "glued")));
+        assertEquals("chosen again: another brief", JobText.event(new Event("2026-06-01", "changed", "another brief")));
     }
 }

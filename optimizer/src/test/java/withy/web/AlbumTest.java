@@ -184,6 +184,15 @@ class AlbumTest {
             take("jobs", shop.at("/jobs"));
             take("part-after", shop.at("/stock/" + OUT));
             take("scale-drift", shop.at("/weigh"));
+            builds(shop, "child");
+            browser.click("form.takeform button[value='1']").arrive("/jobs/3", "");
+            browser.open(shop.at("/out/ostermoor-firstcast-158-2")).settled();
+            browser.click(".rung form button").arrive("/jobs/3", "");
+            album.take("job-again");
+            browser.open(shop.at("/stock/tarnrigg-beck-155-2"))
+                    .click("button[value=out]")
+                    .arrive("/out/", "");
+            take("job-stuck", shop.at("/jobs/3"));
         }
     }
 

@@ -108,7 +108,7 @@ class KeysTest extends InBrowser {
         builds("pier");
         browser.click("form.takeform button[value='0']").arrive("/jobs/", "");
         enter("button[value=accept]");
-        browser.until(() -> browser.text("#told").contains("accepted: build 1"));
+        browser.until(() -> browser.text("#told").contains("Accepted: build 1"));
         assertTrue(browser.text().contains("It should weigh"), browser.text());
         browser.open(shop.at(browser.path() + "/scale")).settled();
         String label = browser.one(".slot a").getAttribute("aria-label");
@@ -128,14 +128,14 @@ class KeysTest extends InBrowser {
         assertEquals(part, browser.path());
         builds("estuary");
         browser.click("form.takeform button[value='1']").arrive("/jobs/", "");
-        browser.until(() -> browser.text("#told").contains("accepted: build 1"));
+        browser.until(() -> browser.text("#told").contains("Accepted: build 1"));
         String job = browser.path();
         browser.open(shop.at("/out/quernstone-featherlode-x-16")).settled();
         enter(".rung form button");
         browser.arrive("/jobs/", "");
         browser.until(() -> browser.text("#told").contains(" instead of Quernstone Featherlode X 16"));
         enter("button[value=back]");
-        browser.until(() -> browser.text("#told").contains("taken back: chosen again"));
+        browser.until(() -> browser.text("#told").contains("Taken back: chosen again"));
         assertEquals(job, browser.path());
         assertTrue(browser.text("#parts + form").contains("Quernstone Featherlode X 16"), browser.text());
         assertFalse(focused().startsWith("Take it back"), "what comes before it is not taken back by a second press");

@@ -31,6 +31,9 @@ class TakeBackTest extends ByRequest {
         assertEquals("/out/marrick-tideway-r-16", out.location());
         String there = page.get(out.location()).body();
         assertTrue(there.contains("counted, −3 on the shelf."), there);
+        String none = page.get(part).body();
+        assertFalse(none.contains("It ran out"), "there is none that could run out");
+        assertTrue(none.contains("What its jobs can do"), none);
         Reply back = page.form(part, "once", "b", "do", "back", "booking", booking(there));
         assertEquals(part, back.location());
         assertEquals(before, counts("marrick-tideway-r-16"));

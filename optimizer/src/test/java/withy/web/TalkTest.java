@@ -188,4 +188,15 @@ class TalkTest extends InBrowser {
         assertEquals("1/2 oz", browser.one("#lure-usual").getAttribute("value"));
         assertEquals("6'8\" to 7'3\"", browser.one("#length").getAttribute("value"));
     }
+
+    /** On an empty sheet the grey figures count as long as nothing is typed, and it says so; a talk that is changed needs no such word. */
+    @Test
+    void anEmptySheetSaysWhatItsGreyFiguresAre() {
+        browser.open(shop.at("/brief"));
+        assertTrue(browser.text("p.lead").contains("What stays empty is taken as shown in grey."), browser.text());
+        assertEquals("10 g", browser.one("#lure-usual").getAttribute("placeholder"));
+        builds("brook");
+        browser.clickWords("a", "Change the brief").arrive("/brief/", "");
+        assertEquals(0, browser.all("p.lead").size());
+    }
 }
