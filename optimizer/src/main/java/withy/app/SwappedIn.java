@@ -15,13 +15,14 @@ import withy.rod.Station;
  *
  * @param station where it would stand; empty where the brief alone refuses it
  * @param instead name of the part that is there
- * @param sentence what it would do, or the rule that refuses it
+ * @param sentence what it would do, or the rule it breaks
+ * @param legal false where it breaks a rule, which other parts around it may keep unless the brief alone refuses it
  */
-public record SwappedIn(String station, String instead, String sentence) {
-    /** Of a part; null where it is in the build, has no place there, or breaks a rule there that other parts around it may keep. */
+public record SwappedIn(String station, String instead, String sentence, boolean legal) {
+    /** Of a part; null where it is in the build or has no place there. */
     public static @Nullable SwappedIn of(Inquiry inquiry, Build build, Part part) {
         Found there = inquiry.measured(build);
-        SwappedIn refused = null;
+        SwappedIn broken = null;
         for (Map.Entry<Station, Build.Choice> at : build.choices().entrySet()) {
             Part now = inquiry.catalog().find(at.getValue().partId());
             if (now == null || now.kind() != part.kind()) {
@@ -36,14 +37,17 @@ public record SwappedIn(String station, String instead, String sentence) {
                 if (!line.part().equals(part.id())) {
                     continue;
                 }
-                if (line.breach() == null) {
-                    return new SwappedIn(station.key(), now.facts().name(), line.sentence());
+                SwappedIn in = new SwappedIn(
+                        line.found() == null ? "" : station.key(),
+                        now.facts().name(),
+                        line.sentence(),
+                        line.breach() == null);
+                if (in.legal()) {
+                    return in;
                 }
-                if (line.found() == null) {
-                    refused = new SwappedIn("", "", line.sentence());
-                }
+                broken = broken == null ? in : broken;
             }
         }
-        return refused;
+        return broken;
     }
 }

@@ -162,7 +162,11 @@ final class WhyPage {
         }
         return in.station().isEmpty()
                 ? Phrases.sentence(in.sentence())
-                : Words.say("why.meanwhile", in.instead(), Phrases.station(in.station()), in.sentence());
+                : Words.say(
+                        in.legal() ? "why.meanwhile" : "why.meanwhile.breaks",
+                        in.instead(),
+                        Phrases.station(in.station()),
+                        in.legal() ? in.sentence() : Phrases.sentence(in.sentence()));
     }
 
     private WhyView view(Step step, CameFrom from, String part, String name, SoFar<WhyNotAnswer> soFar) {
