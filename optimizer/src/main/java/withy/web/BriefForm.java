@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import withy.brief.Brief;
 import withy.brief.BriefFault;
 import withy.brief.BriefWriter;
@@ -19,6 +20,11 @@ import withy.web.Questions.Question;
 
 /** Lays a brief out as a conversation. */
 final class BriefForm {
+    /** Of a hint how a brief is written in a file. */
+    private static final Pattern OF_FILES = Pattern.compile("quotes|\\bkey\\b|\\bobject\\b|\": ");
+
+    private static final Pattern TWO = Pattern.compile("\"?\\d.*(?:\\bto\\b|\\bor\\b|[-–])\\s*\\d.*");
+
     private final Bench bench;
     private final ObjectNode typed;
     private final Asked asked;
@@ -44,14 +50,34 @@ final class BriefForm {
         List<Field> fields = Questions.fields();
         for (BriefFault fault : asked.faults()) {
             String path = fault.path();
-            String words = Words.say("brief.fault", fault.value(), fault.allowed()) + " " + fault.maybe();
             fields.stream()
                     .filter(field -> blamed(field, path))
                     .findFirst()
                     .ifPresentOrElse(
-                            field -> faults.merge(field.path(), words, (a, b) -> a + " " + b),
+                            field -> faults.merge(field.path(), told(field, fault), (a, b) -> a + " " + b),
                             () -> others.add(fault.message()));
         }
+    }
+
+    private String told(Field field, BriefFault fault) {
+        boolean two = field.kind() == Kind.AMOUNT && TWO.matcher(fault.value()).matches();
+        String words = two
+                ? Words.say("brief.one", fault.value())
+                : Words.say("brief.fault", fault.value(), allowed(fault)) + " " + maybe(fault);
+        String right = usual.of(field);
+        boolean example = right.chars().anyMatch(Character::isDigit);
+        return words.strip() + (example && (two || maybe(fault).isEmpty()) ? " " + Words.say("brief.such", right) : "");
+    }
+
+    /** What may stand in a field, without a word of how a file would have it. */
+    private static String allowed(BriefFault fault) {
+        return fault.allowed()
+                .replace(", or an object of min and max", Words.say("brief.two"))
+                .replace("text with a unit", Words.say("brief.unit"));
+    }
+
+    private static String maybe(BriefFault fault) {
+        return OF_FILES.matcher(fault.maybe()).find() ? "" : fault.maybe();
     }
 
     /** A fault in words, with the question and the field it stands in as the page calls them. */
@@ -60,12 +86,13 @@ final class BriefForm {
             for (Field field : question.fields()) {
                 if (blamed(field, fault.path())) {
                     return Words.say(
-                            "count.fault",
-                            Words.say("ask." + question.key()),
-                            Words.say("field." + field.path()),
-                            fault.value(),
-                            fault.allowed(),
-                            fault.maybe());
+                                    "count.fault",
+                                    Words.say("ask." + question.key()),
+                                    Words.say("field." + field.path()),
+                                    fault.value(),
+                                    allowed(fault),
+                                    maybe(fault))
+                            .strip();
                 }
             }
         }

@@ -198,7 +198,7 @@ final class StockPage {
 
     /** What is ordered comes today or later. */
     private static LocalDate due(Context ctx, LocalDate today) {
-        LocalDate due = Slip.read(ctx, DUE, today.toString(), Dates::date);
+        LocalDate due = Slip.read(ctx, DUE, today.toString(), told -> Dates.date(AsTyped.day(told)));
         if (due.isBefore(today)) {
             throw new Slip.Fault(DUE, Words.say("slip.past", due, today));
         }

@@ -26,7 +26,7 @@ final class Typed {
     private static final Pattern NUMBER = Pattern.compile("\\d{1,6}(\\.\\d{1,6})?");
     private static final Pattern LEAST = Pattern.compile("(?:from|at least|over) (.+)");
     private static final Pattern MOST = Pattern.compile("(?:up to|at most|under) (.+)");
-    private static final Pattern BOTH = Pattern.compile("(.+?)(?: to |\\s*–\\s*| - )(.+)");
+    private static final Pattern BOTH = Pattern.compile("(.+?)(?: to | or |\\s*–\\s*| - |(?<=[\\d\"'])-(?=\\d))(.+)");
     private static final Pattern BARE = Pattern.compile("[\\d.,/ ]+");
     private static final Pattern UNIT = Pattern.compile("[^\\d]+$");
     private static final Pattern STRENGTH = Pattern.compile(".*\\d\\s*(lb|lbs|kg|N)\\.?");
@@ -120,8 +120,8 @@ final class Typed {
         if (told.equals(read(brief, field, currency)) && !needOnly) {
             return;
         }
-        JsonNode value = value(field, told, hard);
-        if (field.kind() == Kind.LEADER && told.equalsIgnoreCase(NONE)) {
+        JsonNode value = value(field, AsTyped.of(field, told, currency), hard);
+        if (field.kind() == Kind.LEADER && AsTyped.none(told)) {
             brief.putNull(field.parent());
             return;
         }
@@ -159,7 +159,7 @@ final class Typed {
             case TEXT, AMOUNT, LINE, LEADER, BUDGET -> TextNode.valueOf(told);
             case WHOLE, CHOICE -> choice(told);
             case WEIGHT -> NUMBER.matcher(told).matches() ? number(told) : TextNode.valueOf(told);
-            case SPAN -> spanned(told);
+            case SPAN -> spanned(field, told);
             case SOME -> {
                 ArrayNode list = new ArrayNode(JsonNodeFactory.instance);
                 for (String one : told.split(" ", -1)) {
@@ -188,34 +188,38 @@ final class Typed {
         return value == Math.rint(value) ? IntNode.valueOf((int) value) : DoubleNode.valueOf(value);
     }
 
-    private static JsonNode spanned(String told) {
+    private static JsonNode spanned(Field field, String told) {
         Matcher both = BOTH.matcher(told);
         Matcher least = LEAST.matcher(told);
         Matcher most = MOST.matcher(told);
         if (most.matches()) {
-            return ends("", most.group(1));
+            return ends(field, "", most.group(1));
         }
         if (least.matches()) {
-            return ends(least.group(1), "");
+            return ends(field, least.group(1), "");
         }
         if (both.matches()) {
             String min = both.group(1).strip();
             String max = both.group(2).strip();
             Matcher unit = UNIT.matcher(max);
             boolean shared = BARE.matcher(min).matches() && unit.find();
-            return ends(shared ? min + " " + unit.group().strip() : min, max);
+            return ends(field, shared ? min + " " + unit.group().strip() : min, max);
         }
-        return choice(told);
+        return end(field, told);
     }
 
-    private static ObjectNode ends(String min, String max) {
+    private static ObjectNode ends(Field field, String min, String max) {
         ObjectNode ends = new ObjectNode(JsonNodeFactory.instance);
         if (!min.isEmpty()) {
-            ends.set("min", choice(min));
+            ends.set("min", end(field, min));
         }
         if (!max.isEmpty()) {
-            ends.set("max", choice(max));
+            ends.set("max", end(field, max));
         }
         return ends;
+    }
+
+    private static JsonNode end(Field field, String told) {
+        return field.unit().isEmpty() ? choice(told) : TextNode.valueOf(AsTyped.length(field, told));
     }
 }
