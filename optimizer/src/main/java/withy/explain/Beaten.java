@@ -7,6 +7,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Objective;
 import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
@@ -15,11 +16,19 @@ import withy.rod.Build;
 /**
  * Whether some build is at least as good as another in everything and better in something. The best build is looked at first, then builds with another
  * part in the place of the one asked about. Then only what the best one met so far is worse in is forbidden, and what would be nice and the other has is
- * insisted on where the best one lacks some of it; the best is looked for again, until one beats it, none scores less, or the effort is used up.
+ * insisted on where the best one lacks some of it; the best is looked for again, until one beats it or none scores less. Where that takes long everything is
+ * forbidden at once, on the other's own blank first, with priorities under which each of the six counts, until one beats it, there is none, or
+ * the effort is used up.
  */
 final class Beaten {
     /** Looks of the search at whether to go on, in all questions of one answer: counted, so that equal questions get equal answers. */
     private static final long EFFORT = 3_000;
+
+    /** Of these, spent on one ceiling after another: where few are enough that is soon known. */
+    private static final long STEPWISE = 200;
+
+    /** Of these, spent on the other's own blank. */
+    private static final long NEAR = 60;
 
     private final Inquiry inquiry;
     private final Found opponent;
@@ -53,23 +62,33 @@ final class Beaten {
     }
 
     private Answer searched(Found first) {
+        Answer stepwise = stepwise(first);
+        if (!stepwise.open) {
+            return stepwise;
+        }
+        boolean insists = misses(first);
+        Set<String> blank = Set.of(opponent.build().layout().blankId());
+        Found near = found(asked(under(insists, everything()).forcing(blank), NEAR));
+        return near != null && beats(near) ? new Answer(near, false) : atOnce(insists);
+    }
+
+    /** Forbids one thing after another, by the brief's own priorities. */
+    private Answer stepwise(Found first) {
         Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
-        Query query = inquiry.query();
+        long until = looks + STEPWISE;
         Found best = first;
         boolean insists = false;
         while (true) {
             boolean forbids = worse(best.vector(), ceilings);
             if (!insists && misses(best)) {
-                query = query.withBrief(Insisting.on(opponent.rod()));
                 insists = true;
                 forbids = true;
             }
             if (!forbids) {
                 return new Answer(null, true);
             }
-            Solution solution = inquiry.solved(query.under(ceilings), watch());
-            Build build = solution.build();
-            Found found = build == null ? null : inquiry.measured(build);
+            Solution solution = asked(brief(insists).under(ceilings), until - looks);
+            Found found = found(solution);
             if (found != null && beats(found)) {
                 return new Answer(found, false);
             }
@@ -83,14 +102,67 @@ final class Beaten {
         }
     }
 
+    /** Forbids everything the other is better in, and looks for a build that is worse in nothing. */
+    private Answer atOnce(boolean insisting) {
+        boolean insists = insisting;
+        while (true) {
+            Query query = under(insists, everything());
+            Solution solution = asked(query, EFFORT - looks);
+            Found found = found(solution);
+            if (found != null && beats(found)) {
+                return new Answer(found, false);
+            }
+            Scoring evened = Scoring.of(query.brief(), inquiry.catalog().rates(), query.priorities());
+            boolean none = found == null || solution.score() >= evened.score(opponent.vector());
+            if (!solution.proven() || none || insists) {
+                return new Answer(null, !(solution.proven() && none));
+            }
+            insists = true;
+        }
+    }
+
+    private Map<Objective, Long> everything() {
+        Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            ceilings.put(objective, opponent.vector().loss(objective));
+        }
+        return ceilings;
+    }
+
+    private Query brief(boolean insists) {
+        Query query = inquiry.query();
+        return insists ? query.withBrief(Insisting.on(opponent.rod())) : query;
+    }
+
+    /** By priorities under which every objective counts once more than the average of the customer's: builds that keep the ceilings lie that way. */
+    private Query under(boolean insists, Map<Objective, Long> ceilings) {
+        double sum = 0;
+        for (Objective objective : Objective.values()) {
+            sum += inquiry.brief().priority(objective);
+        }
+        double average = sum > 0 ? sum / Objective.values().length : 1;
+        Map<Objective, Double> evened = new EnumMap<>(Objective.class);
+        for (Objective objective : Objective.values()) {
+            evened.put(objective, inquiry.brief().priority(objective) + average);
+        }
+        return brief(insists).withPriorities(evened).under(ceilings);
+    }
+
+    private @Nullable Found found(Solution solution) {
+        Build build = solution.build();
+        return build == null ? null : inquiry.measured(build);
+    }
+
     /** Ends a question with the first build that will do, or when the effort is used up. */
-    private Watch watch() {
+    private Solution asked(Query query, long effort) {
         Watch asker = inquiry.watch();
-        return new Watch(
-                () -> met || ++looks > EFFORT || asker.interrupted().getAsBoolean(), (build, objectives, score) -> {
+        long until = looks + effort;
+        Watch own = new Watch(
+                () -> met || ++looks > until || asker.interrupted().getAsBoolean(), (build, objectives, score) -> {
                     met |= noneWorse(objectives) && beats(inquiry.measured(build));
                     asker.better().found(build, objectives, score);
                 });
+        return inquiry.solved(query, own);
     }
 
     /** True where a build is worse in something; a ceiling is put on each such objective. */

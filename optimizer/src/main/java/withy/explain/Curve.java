@@ -80,8 +80,17 @@ public final class Curve {
         List<TradeOff> others = tradeOffs.stream()
                 .filter(t -> t.objective() != Objective.WEIGHT)
                 .toList();
-        String costs = Ledger.noticed(inquiry, before, found, others);
-        String sentence = Phrases.of("curve.next", saved, costs);
+        String sentence = next(saved, Ledger.noticed(inquiry, before, found, others));
         return new Point(mostMg / 1000.0, found, tradeOffs, sentence);
+    }
+
+    /** What the next few grams cost. */
+    static String next(String saved, String costs) {
+        if (costs.equals(Phrases.of("ledger.alike"))) {
+            return Phrases.of("curve.free.felt", saved);
+        }
+        return costs.equals(Phrases.of("whynot.same"))
+                ? Phrases.of("curve.free", saved)
+                : Phrases.of("curve.next", saved, costs);
     }
 }

@@ -126,7 +126,7 @@ final class Refused {
         for (String rule : dropped) {
             boolean told =
                     own.stream().anyMatch(one -> one.breach().verdict().rule().equals(rule));
-            Breach breach = told || opponent == null ? null : broken(opponent, rule);
+            Breach breach = told || opponent == null ? null : broken(opponent, rule, dropped);
             if (breach != null) {
                 list.add(breach);
             }
@@ -134,12 +134,14 @@ final class Refused {
         return list;
     }
 
-    /** How a build breaks a rule, by the parts themselves where it does; null where it keeps it. */
-    private @Nullable Breach broken(Found build, String rule) {
+    /** How a build breaks a rule, by the parts themselves where it does, and in a way that no other part beside them mends; null where it keeps it. */
+    private @Nullable Breach broken(Found build, String rule, Set<String> dropped) {
         List<Breach> all = Breach.all(build.rod(), inquiry.units()).stream()
                 .filter(breach -> breach.verdict().rule().equals(rule))
                 .toList();
-        return all.stream().filter(this::names).findFirst().orElse(all.isEmpty() ? null : all.get(0));
+        List<Breach> own = all.stream().filter(this::names).toList();
+        List<Breach> told = own.isEmpty() ? all : own;
+        return told.isEmpty() ? null : new Beside(inquiry, build, parts, dropped).staying(told);
     }
 
     private boolean names(Breach breach) {

@@ -77,6 +77,24 @@ class PartsListedTest {
         assertEquals("the same in every figure", Ledger.noticed(inquiry, found(here), found(here), none));
     }
 
+    /** A step of the curve that costs nothing is told as that; any other with what it costs. */
+    @Test
+    void gramsThatCostNothing() {
+        Fixtures here = Fixtures.legal().part("cap", "facts.measuredG", 4.0).part("tip-top", "facts.measuredG", 0.3);
+        Fixtures there = Fixtures.legal().part("cap", "facts.measuredG", 3.9).part("tip-top", "facts.measuredG", 0.4);
+        Inquiry inquiry = FewBuilds.of(here).inquiry(here.theBrief());
+        List<TradeOff> tradeOffs =
+                TradeOffs.between(found(there).side(0), found(here).side(1), FewBuilds.METRIC);
+        String unfelt = Ledger.noticed(inquiry, found(here), found(there), tradeOffs);
+        assertEquals("the next 3.0 g cost nothing you would notice", Curve.next("3.0 g", unfelt));
+        List<TradeOff> none = TradeOffs.between(found(here).side(0), found(here).side(1), FewBuilds.METRIC);
+        assertEquals(
+                "the next 3.0 g cost nothing",
+                Curve.next("3.0 g", Ledger.noticed(inquiry, found(here), found(here), none)));
+        String felt = Ledger.costs(inquiry, found(here), found(there), tradeOffs);
+        assertEquals("the next 3.0 g: " + felt, Curve.next("3.0 g", felt));
+    }
+
     private static Found found(Fixtures fixture) {
         Rod rod = fixture.rod();
         Style style = new Style(fixture.catalog(), fixture.theBrief());
