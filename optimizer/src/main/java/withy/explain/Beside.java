@@ -25,8 +25,8 @@ final class Beside {
             Station.FORE_GRIP,
             Station.WINDING_CHECK);
 
-    /** The check of what closes the butt. */
-    private static final String BUTT_END = "butt-end";
+    /** The check of whether anything closes the butt. */
+    private static final String OPEN_BUTT = "butt-closed";
 
     private final Inquiry inquiry;
     private final Found found;
@@ -51,7 +51,7 @@ final class Beside {
             return breaches.get(0);
         }
         List<Breach> telling = breaches.stream()
-                .sorted(Comparator.comparing(breach -> breach.verdict().check().equals(BUTT_END)))
+                .sorted(Comparator.comparing(breach -> breach.verdict().check().equals(OPEN_BUTT)))
                 .toList();
         return telling.stream()
                 .filter(breach -> stays(breach.verdict()))
@@ -83,7 +83,7 @@ final class Beside {
         return one.rule().equals(other.rule()) && one.check().equals(other.check());
     }
 
-    /** Where the parts of the handle stand that are told of, and the butt end where that is open or closed twice. */
+    /** Where the parts of the handle stand that are told of, and the butt end where that is open. */
     private Set<Station> places(Verdict verdict) {
         Set<Station> places = new LinkedHashSet<>();
         found.build().choices().forEach((station, choice) -> {
@@ -91,7 +91,7 @@ final class Beside {
                 places.add(station);
             }
         });
-        if (verdict.check().equals(BUTT_END)) {
+        if (verdict.check().equals(OPEN_BUTT)) {
             places.add(Station.BUTT_CAP);
         }
         return places;

@@ -110,7 +110,8 @@ final class HandleParts implements Rule {
     public void onButtEnd(Setting setting, @Nullable ButtCap cap, @Nullable Grip first, Bench bench) {
         boolean closed = first != null && first.rearClosed();
         String capId = cap == null ? "" : cap.id();
-        bench.holds("butt-end", closed != (cap != null), capId, first == null ? "" : first.id());
+        bench.holds("butt-closed", closed || cap != null, first == null ? "" : first.id());
+        bench.holds("butt-once", !closed || cap == null, capId, first == null ? "" : first.id());
         double reach = setting.footMm() + (cap == null ? 0 : cap.addedMm());
         bench.atLeast("reach-shortest", reach, setting.brief().reachMinMm(), Unit.MM, capId);
         bench.atMost("reach-longest", reach, setting.brief().reachMaxMm(), Unit.MM, capId);

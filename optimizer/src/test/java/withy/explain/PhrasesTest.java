@@ -101,4 +101,12 @@ class PhrasesTest {
     private static String after(String name, String sentence) {
         return Phrases.afterName(name, sentence);
     }
+
+    /** Of a line that lies on the blank. */
+    @Test
+    void aLineThatLiesOnTheBlank() {
+        assertEquals(
+                "The line lies on the blank behind guide 3: run straight from ring to ring it would cut 1.2 mm into it.",
+                Phrases.of("bend.line.touches", "1.2 mm", Phrases.station("guide-3")));
+    }
 }

@@ -70,7 +70,7 @@ class WideReasonsTest {
                         .contains("It stands " + missing + " mm too near "
                                 + rear.part().facts().name() + ": "),
                 finding.sentence());
-        assertFalse(finding.sentence().contains("has to be closed"), finding.sentence());
+        assertFalse(finding.sentence().contains("left open"), finding.sentence());
     }
 
     /** One ceiling after another used up the effort before a rod was met that is worse in nothing. */

@@ -136,7 +136,7 @@ final class RodCases {
 
     static void handle(Cases c) {
         c.rule("handle")
-                .always("grip-place", "grip-shortest", "grip-longest", "seat-behind-butt", "butt-end")
+                .always("grip-place", "grip-shortest", "grip-longest", "seat-behind-butt", "butt-closed", "butt-once")
                 .always("reach-shortest", "reach-longest", "bare-blank")
                 // palm 80: 21–24, half a millimetre either way
                 .number("barrel-thin", part("seat", "barrelOdMm"), 22, 20.5, 20.49)
@@ -154,9 +154,9 @@ final class RodCases {
                 .not("cut-grid", Cases::legal)
                 .not("cut-grid", f -> f.fullHandle().part("seat", "footCentreMm", 51))
                 .number("seat-behind-butt", RodCases::footAt, 240, 50, 49)
-                .flag("butt-end", Cases::legal, f -> f.empty(Station.BUTT_CAP))
+                .flag("butt-closed", Cases::legal, f -> f.empty(Station.BUTT_CAP))
                 .flag(
-                        "butt-end",
+                        "butt-once",
                         f -> f.part("butt-grip", "rearClosed", true).empty(Station.BUTT_CAP),
                         f -> f.part("butt-grip", "rearClosed", true))
                 .number("reach-shortest", brief("reachMinMm"), 220, 245, 245.01)

@@ -186,7 +186,10 @@ class RuleWordsTest {
                 Map.entry("handle.trigger-wish", "# does not meet the wish about a trigger."),
                 Map.entry("handle.grip-place", "# is made for another place on the handle."),
                 Map.entry("reel-fit.hood-size", "# is of another size than #."),
-                Map.entry("handle.butt-end", "The butt has to be closed: by a cap or by a closed grip, not by both."),
+                Map.entry(
+                        "handle.butt-closed",
+                        "The butt would be left open: it takes a cap, or a grip that is closed by itself."),
+                Map.entry("handle.butt-once", "# has no place at the butt: # is closed by itself."),
                 Map.entry("handle.grip-longest", "# would have to be F mm long; it is sold F mm long."),
                 Map.entry("handle.recess-family", "# is recessed for another hood, not for that of #."),
                 Map.entry("guide-train.clearance", "Under load the line would rub on #: F mm of room is missing."));
