@@ -60,7 +60,8 @@ final class SecondHandle {
         breaks(!rod.at.containsKey("adhesive"), "handle.adhesive");
         Grip first = rod.split ? rod.buttGrip : rod.rearGrip;
         boolean closed = first != null && first.rearClosed();
-        breaks(closed == (rod.cap != null), "handle.butt-end");
+        breaks(!closed && rod.cap == null, "handle.butt-closed");
+        breaks(closed && rod.cap != null, "handle.butt-once");
         double reach = rod.foot + (rod.cap == null ? 0 : rod.cap.addedMm());
         breaks(mm(reach) < mm(brief.reachMinMm()), "handle.reach-shortest");
         breaks(mm(reach) > mm(brief.reachMaxMm()), "handle.reach-longest");

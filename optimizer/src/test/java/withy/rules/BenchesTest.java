@@ -112,7 +112,7 @@ class BenchesTest {
                         "handle.seat-present",
                         "handle.rear-grip-present",
                         "handle.butt-grip-present",
-                        "handle.butt-end",
+                        "handle.butt-closed",
                         "handle.adhesive",
                         "guide-train.filled",
                         "guide-train.thread",
