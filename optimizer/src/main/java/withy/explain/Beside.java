@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import withy.rod.Build;
 import withy.rod.Station;
 import withy.rules.Judge;
@@ -45,18 +46,28 @@ final class Beside {
         this.kept = inquiry.rulebooks().without(broken);
     }
 
-    /** The first of some breaches, all of one rule, that no other part beside the given ones mends; the first where each can be mended. Of an open butt last. */
-    Breach staying(List<Breach> breaches) {
-        if (breaches.size() == 1) {
-            return breaches.get(0);
+    /**
+     * The one to tell: the first that no other part beside the given ones mends, else the first; of an open butt last, and where a cap mends that, whatever
+     * else is broken and cannot be mended goes before it.
+     *
+     * @param own breaches of one rule by the given parts themselves, or all of them where none is
+     * @param all all of that rule
+     */
+    Breach telling(List<Breach> own, List<Breach> all) {
+        List<Breach> first =
+                own.stream().sorted(Comparator.comparing(Beside::openButt)).toList();
+        boolean onlyOpen = own.stream().allMatch(Beside::openButt);
+        if (all.size() == 1 || own.size() == 1 && !onlyOpen) {
+            return first.get(0);
         }
-        List<Breach> telling = breaches.stream()
-                .sorted(Comparator.comparing(breach -> breach.verdict().check().equals(OPEN_BUTT)))
-                .toList();
-        return telling.stream()
+        return Stream.concat(first.stream(), onlyOpen ? all.stream() : Stream.of())
                 .filter(breach -> stays(breach.verdict()))
                 .findFirst()
-                .orElse(telling.get(0));
+                .orElse(first.get(0));
+    }
+
+    private static boolean openButt(Breach breach) {
+        return breach.verdict().check().equals(OPEN_BUTT);
     }
 
     /** False where some part at a place that has to do with it mends it, with no rule broken that may not be. */

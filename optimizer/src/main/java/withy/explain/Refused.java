@@ -141,7 +141,7 @@ final class Refused {
                 .toList();
         List<Breach> own = all.stream().filter(this::names).toList();
         List<Breach> told = own.isEmpty() ? all : own;
-        return told.isEmpty() ? null : new Beside(inquiry, build, parts, dropped).staying(told);
+        return told.isEmpty() ? null : new Beside(inquiry, build, parts, dropped).telling(told, all);
     }
 
     private boolean names(Breach breach) {

@@ -26,23 +26,32 @@ import withy.rules.Judge;
 import withy.rules.Rulebook;
 import withy.search.Search;
 
-/** Reasons on the wide lists that used to depend on which rod was met first, or were given up before their end. */
-class WideReasonsTest {
+/** Reasons on the sample lists that used to depend on which rod was met first, or were given up before their end. */
+class SampleReasonsTest {
     private static final Path HOME = Path.of(System.getProperty("withy.home", ".."));
-    private final Catalog catalog;
 
-    WideReasonsTest() throws IOException {
-        this.catalog =
-                Objects.requireNonNull(CatalogReader.read(HOME.resolve("catalog-samples/wide"), SampleCatalogs.AS_OF)
-                        .catalog());
+    private static Finding reason(String scenario, String part) throws IOException {
+        return reason("wide", scenario, part);
     }
 
-    private Finding reason(String scenario, String part) throws IOException {
+    private static Finding reason(String list, String scenario, String part) throws IOException {
+        Catalog catalog = Objects.requireNonNull(
+                CatalogReader.read(HOME.resolve("catalog-samples").resolve(list), SampleCatalogs.AS_OF)
+                        .catalog());
         Brief brief = Objects.requireNonNull(BriefReader.read(
                         HOME.resolve("scenarios").resolve(scenario).resolve("brief.json"),
                         new BriefContext(catalog.rates(), catalog.asOf()))
                 .brief());
         return WhyNot.reason(new Inquiry(catalog, brief, Search::new, Watch.NONE, FewBuilds.METRIC), Set.of(part));
+    }
+
+    /** Put in the place of the rear grip it leaves the butt open, too; a cap would mend that, but not that a split handle is wished. */
+    @Test
+    void aFullGripIsNotToldToLeaveTheButtOpen() throws IOException {
+        Finding finding = reason("bench", "tiny-stream-ultralight", "fellcork-full-200");
+        assertEquals(
+                "Fellcork Full 200: it cannot go in. The handle does not have the form wished. What was asked for: a split handle.",
+                finding.sentence());
     }
 
     /** The best rod there has no cap, which a cap would mend; what does not go away is that the grip is too long. */
