@@ -90,7 +90,7 @@ public record WayBack(long act, String day, String event, String note, List<Stri
         }
         for (Step step : promises.values()) {
             if (!stands(sql, step)) {
-                found.add(step.at().part() + ": what job " + step.at().job() + " is promised of it changed since.");
+                found.add(step.at().part() + ": " + otherwise(sql, step.at()));
             }
             Object piece = step.piece();
             if (piece != null && !moved.contains(((Number) piece).longValue())) {
@@ -135,6 +135,18 @@ public record WayBack(long act, String day, String event, String note, List<Stri
                                 step.pieceAfter(),
                                 step.lostAfter())
                         == 1;
+    }
+
+    private static String otherwise(Sql sql, Slot at) throws SQLException {
+        boolean lost = sql.number(
+                        "SELECT count(*) FROM promise WHERE job = ? AND part = ? AND slot = ? AND piece IS NULL",
+                        at.job(),
+                        at.part(),
+                        at.slot())
+                == 1;
+        return lost
+                ? "a piece promised to job " + at.job() + " got lost since."
+                : "job " + at.job() + " is promised another piece by now.";
     }
 
     private static String name(Sql sql, long piece) throws SQLException {

@@ -30,6 +30,26 @@
   }
   sessionStorage.removeItem("back");
 
+  /* A page that a form led to is loaded anew: what was done, or what is wrong, is put where it is heard once the page is there. */
+  var HEARD_MS = 300;
+  var sent = sessionStorage.getItem("sent");
+  sessionStorage.removeItem("sent");
+  if (sent) {
+    var wrong = document.querySelector("main [role=alert]");
+    var done = Array.from(document.querySelectorAll("[data-told]")).map(function (e) { return e.textContent.trim(); }).join(" ");
+    setTimeout(function () {
+      var heard = document.getElementById("told");
+      if (!heard.textContent) {
+        heard.textContent = wrong ? wrong.innerText.trim() : done && (sent === "yes" ? done : sent);
+      }
+    }, HEARD_MS);
+  }
+  document.addEventListener("submit", function (event) {
+    if (!event.defaultPrevented && event.target.method === "post") {
+      sessionStorage.setItem("sent", event.target.dataset.said || "yes");
+    }
+  });
+
   /* What was typed and asked back is typed over. */
   var typed = document.querySelector("input.big[autofocus]");
   if (typed && typed.value) {

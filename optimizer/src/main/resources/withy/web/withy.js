@@ -99,23 +99,6 @@
     }
   }
 
-  /* A page that a form led to is loaded anew: what was done, or what is wrong, is put where it is heard once the page is there. */
-  var HEARD_MS = 300;
-  var sent = sessionStorage.getItem("sent");
-  sessionStorage.removeItem("sent");
-  if (sent) {
-    var alert = document.querySelector("main [role=alert]");
-    var done = told(document);
-    setTimeout(function () {
-      if (!document.getElementById("told").textContent) {
-        tell(alert ? alert.innerText.trim() : done && (sent === "yes" ? done : sent), false);
-      }
-    }, HEARD_MS);
-  }
-  function leaving(form) {
-    sessionStorage.setItem("sent", form.dataset.said || "yes");
-  }
-
   document.addEventListener("focusin", function (event) {
     lost = lost && event.target.tagName !== "MAIN" ? null : lost;
   });
@@ -229,7 +212,7 @@
       told.value = button.value;
       form.append(told);
     }
-    leaving(form);
+    sessionStorage.setItem("sent", form.dataset.said || "yes");
     form.submit();
   }
 
@@ -237,8 +220,6 @@
     if (event.target.hasAttribute("data-inplace") && event.submitter) {
       event.preventDefault();
       send(event.target, event.submitter);
-    } else if (event.target.method === "post") {
-      leaving(event.target);
     }
   });
 

@@ -192,7 +192,7 @@ class WayBackTest {
         shop.stock().used("seat", 1, "");
         refused(job, "seat: piece 1 is built in by now.");
         shop.stock().count("cap", 1, "");
-        refused(job, "cap: what job " + job.id() + " is promised of it changed since.");
+        refused(job, "cap: a piece promised to job " + job.id() + " got lost since.");
     }
 
     @Test
@@ -203,6 +203,13 @@ class WayBackTest {
         shop.jobs().cancel(other, "");
         shop.stock().order("seat", 3, DAY.plusDays(3), "");
         refused(job, "was ordered since.");
+    }
+
+    @Test
+    void anotherPieceThatWasPromisedSinceStandsAgainstIt() {
+        Job job = accepted(need("seat", 3));
+        shop.stock().count("seat", 3, "one lay behind the others");
+        refused(job, "seat: job " + job.id() + " is promised another piece by now.");
     }
 
     /** What ran out is found again before the job goes back: it is promised what is there, and waits for nothing. */
