@@ -137,7 +137,7 @@ class ByHandTest extends InBrowser {
         browser.until(() -> browser.all(".checklist .done").size() == 1);
         assertEquals("The ticked ones are glued", words(), "what was pressed has the focus still");
         assertEquals(true, browser.driver.executeScript(SEEN), "and stands under the hand");
-        assertTrue(browser.text("#told").endsWith("glued: blank"), browser.text("#told"));
+        browser.until(() -> browser.text("#told").equals("Glued: blank."));
         assertEquals(job, browser.path());
         press(Keys.TAB, Keys.SPACE);
         browser.until(() -> browser.text().contains("Is it built?"));
