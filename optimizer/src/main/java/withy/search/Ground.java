@@ -106,6 +106,9 @@ final class Ground {
     private @Nullable Set<String> offered;
     private @Nullable Long endDressMg;
 
+    /** The stands laid out last. */
+    final LastStands lastStands;
+
     private final Sites sites;
 
     /**
@@ -155,6 +158,7 @@ final class Ground {
         this.thickestGlueGMl =
                 adhesives.stream().mapToDouble(Adhesive::densityGMl).max().orElse(0);
         this.feet = feet();
+        this.lastStands = new LastStands(catalog.size(), Runtime.getRuntime().maxMemory());
         this.sites = new Sites(this);
     }
 

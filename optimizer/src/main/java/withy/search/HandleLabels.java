@@ -17,6 +17,9 @@ final class HandleLabels {
     /** Pairs of what stands ahead of a seat and behind it that come to nothing, counted as one step. */
     private static final int TRIED_A_STEP = 64;
 
+    /** Handles kept of one layout before it is given up: more would fill the memory. */
+    private static final int MOST_KEPT = 300_000;
+
     private final Dressing with;
     private final List<Test> tests;
     private final Linear[] bare;
@@ -25,6 +28,7 @@ final class HandleLabels {
     private final LongSupplier under;
     private final LongSupplier limit;
     private final BooleanSupplier step;
+    private final Runnable tooMany;
     private final Map<SeatGroup, Map<BitSet, Ways>> known;
     private final Unbeaten<Chosen> handles;
     private Map<BitSet, Ahead> fronts = new IdentityHashMap<>();
@@ -38,6 +42,7 @@ final class HandleLabels {
      * @param under what a build must cost less than under the first prices
      * @param limit the limit of the walk
      * @param step told of each part of a handle met; false ends it
+     * @param tooMany told where it is given up because there are too many
      */
     HandleLabels(
             Dressing with,
@@ -47,7 +52,8 @@ final class HandleLabels {
             Map<SeatGroup, Map<BitSet, Ways>> known,
             LongSupplier under,
             LongSupplier limit,
-            BooleanSupplier step) {
+            BooleanSupplier step,
+            Runnable tooMany) {
         this.with = with;
         this.tests = tests;
         this.bare = tests.stream().map(test -> test.k().withoutConstant()).toArray(Linear[]::new);
@@ -57,6 +63,7 @@ final class HandleLabels {
         this.under = under;
         this.limit = limit;
         this.step = step;
+        this.tooMany = tooMany;
         this.handles = new Unbeaten<>(decides);
     }
 
@@ -143,6 +150,10 @@ final class HandleLabels {
                 more = !counts || step.getAsBoolean();
                 if (sums != null) {
                     handles.add(front.thing().with(way.thing()), sums);
+                }
+                if (handles.size() > MOST_KEPT) {
+                    tooMany.run();
+                    more = false;
                 }
             }
         }

@@ -19,6 +19,9 @@ final class LabelWalk implements Walk {
     /** Beginnings kept of one number before it is given up. */
     private static final int MOST_KEPT = 200_000;
 
+    /** The same before those that are beaten are sifted out. */
+    private static final int MOST_MET = 600_000;
+
     /** Steps between two looks for an interruption. */
     private static final long STEPS_BETWEEN_LOOKS = 256;
 
@@ -104,7 +107,8 @@ final class LabelWalk implements Walk {
                         behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()),
                         this::under,
                         () -> limit,
-                        this::step)
+                        this::step,
+                        this::giveUp)
                 .all();
         List<TrainGraph.Train> trains = with.graph().trains();
         for (int t = 0; t < trains.size() && !gaveUp; t++) {
@@ -165,6 +169,7 @@ final class LabelWalk implements Walk {
         private List<Unbeaten.Of<Label>> next(int i, List<Unbeaten.Of<Label>> labels) {
             Map<List<Integer>, Unbeaten<Label>> alike = new TreeMap<>(LabelWalk::compare);
             int[] standing = train.at[i];
+            int kept = 0;
             for (Unbeaten.Of<Label> label : labels) {
                 int before = i == 0 ? -1 : train.at[i - 1][label.thing().index];
                 for (int j = 0; j < standing.length; j++) {
@@ -173,8 +178,14 @@ final class LabelWalk implements Walk {
                     long[] sums = used == null ? null : sums(label.sums(), i, j, used);
                     if (used != null && sums != null && step()) {
                         Label more = new Label(label.thing().handle, label.thing(), j, used);
-                        alike.computeIfAbsent(toGo(i, standing[j], used), any -> new Unbeaten<>(decides))
-                                .add(more, sums);
+                        Unbeaten<Label> of =
+                                alike.computeIfAbsent(toGo(i, standing[j], used), any -> new Unbeaten<>(decides));
+                        kept -= of.size();
+                        of.add(more, sums);
+                        kept += of.size();
+                        if (kept > MOST_MET) {
+                            giveUp();
+                        }
                     }
                 }
             }

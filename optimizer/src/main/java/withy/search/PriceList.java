@@ -62,6 +62,11 @@ final class PriceList {
                 id -> new BlankPrices(this, new OneBlank(shelf, shape), ground.manyBlanks() ? onAny() : null));
     }
 
+    /** About how many numbers it keeps: of each grip on each blank one. */
+    long numbers() {
+        return (long) blanks.size() * (shelf.rears.length + shelf.butts.length + shelf.fores.length);
+    }
+
     /** The same on any blank. */
     BlankPrices onAny() {
         BlankPrices known = any;

@@ -17,7 +17,7 @@ final class SeatGroup {
     private final Behind.Rearward rearward;
     private final List<Hooded> hoods;
     private final List<Filling> fillings;
-    private final @Nullable SeatOption[] options;
+    private @Nullable SeatOption @Nullable [] options;
     private @Nullable AtClass before;
     private long cheapest;
 
@@ -32,7 +32,6 @@ final class SeatGroup {
         this.rearward = rearward;
         this.hoods = List.copyOf(hoods);
         this.fillings = List.copyOf(fillings);
-        this.options = new SeatOption[hoods.size() * fillings.size()];
     }
 
     /**
@@ -153,7 +152,12 @@ final class SeatGroup {
 
     private SeatOption option(int h, int f) {
         int place = h * fillings.size() + f;
-        SeatOption known = options[place];
+        @Nullable SeatOption[] all = options;
+        if (all == null) {
+            all = new SeatOption[hoods.size() * fillings.size()];
+            options = all;
+        }
+        SeatOption known = all[place];
         if (known == null) {
             Hooded hood = hoods.get(h);
             Filling filling = fillings.get(f);
@@ -166,7 +170,7 @@ final class SeatGroup {
                     hood.style + filling.style,
                     hood.missed + filling.missed);
             known = new SeatOption(this, both, option);
-            options[place] = known;
+            all[place] = known;
         }
         return known;
     }

@@ -3,7 +3,6 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -28,9 +27,6 @@ import withy.rules.Refusal;
  * reel stands. Rules between two parts, and of an edge, are asked here once: they depend on brief and parts only.
  */
 final class Shelf {
-    /** Price lists kept. */
-    private static final int MOST_LISTS = 12;
-
     final Ground ground;
     final Stations stations;
     final HandleForm form;
@@ -76,12 +72,7 @@ final class Shelf {
     private final Map<Double, Joins> joins = new HashMap<>();
     private @Nullable AnyBlank anyBlank;
     private final Map<String, List<Hood>> hoods = new HashMap<>();
-    private final Map<Linear, PriceList> lists = new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Linear, PriceList> eldest) {
-            return size() > MOST_LISTS;
-        }
-    };
+    private final PriceLists lists = new PriceLists(this);
 
     Shelf(Ground ground, Stations stations, HandleForm form) {
         this.ground = ground;
@@ -280,6 +271,6 @@ final class Shelf {
 
     /** The list under some prices. */
     PriceList priced(Linear k) {
-        return lists.computeIfAbsent(k.withoutConstant(), prices -> new PriceList(this, prices));
+        return lists.under(k);
     }
 }

@@ -1,6 +1,6 @@
 package withy.search;
 
-import java.lang.ref.SoftReference;
+import java.lang.ref.WeakReference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -31,8 +31,8 @@ final class Site {
     private final Stations stations;
     private final Function<HandleForm, Shelf> shelves;
     private final Spacings spacings;
-    /** Let go where memory is short, and then made anew: an answer never depends on what is kept. */
-    private final Map<Integer, SoftReference<List<Stand>>> stands = new HashMap<>();
+    /** Those that are not held any more are made anew: an answer never depends on what is kept. */
+    private final Map<Integer, WeakReference<List<Stand>>> stands = new HashMap<>();
 
     private final Shared shared;
     private @Nullable TrainFloors trains;
@@ -246,11 +246,12 @@ final class Site {
     /** The handle's side of a layout: one stand for each adhesive and each group of ends. */
     List<Stand> stands(Setting setting) {
         int key = setting.footMm() * 2 + setting.layout().form().ordinal();
-        SoftReference<List<Stand>> kept = stands.get(key);
+        WeakReference<List<Stand>> kept = stands.get(key);
         List<Stand> known = kept == null ? null : kept.get();
         if (known == null) {
             known = standsNow(setting);
-            stands.put(key, new SoftReference<>(known));
+            stands.put(key, new WeakReference<>(known));
+            ground.lastStands.hold(known);
         }
         return known;
     }
