@@ -88,7 +88,7 @@ final class BuildWalk implements Walk {
                 may = tests.get(f).may(base[f], costs[f].best(t), limit);
             }
             if (may) {
-                TrainCosts.OfTrain[] of = TrainCosts.of(costs, t);
+                GroupCosts[] of = TrainCosts.of(costs, t);
                 new Guides(new Draft(aim, with, handle, trains.get(t), tally), of).from(0, base);
             }
         }
@@ -98,12 +98,12 @@ final class BuildWalk implements Walk {
     private final class Guides {
         private final Draft draft;
         private final TrainGraph.Train train;
-        private final TrainCosts.OfTrain[] of;
+        private final GroupCosts[] of;
         private final long[][] sums;
         /** Pieces taken so far, by guide of the group. */
         private final int[] used;
 
-        Guides(Draft draft, TrainCosts.OfTrain[] of) {
+        Guides(Draft draft, GroupCosts[] of) {
             this.draft = draft;
             this.train = draft.train;
             this.of = of;

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * The cheapest way on to the tip along one group's train with no more pieces of some guides than there are: the dynamic programme of
- * {@link TrainCosts.OfTrain} with the pieces left of some guides as part of where it stands. Other guides may be taken more often than there are pieces,
+ * {@link GroupCosts} with the pieces left of some guides as part of where it stands. Other guides may be taken more often than there are pieces,
  * so that no real train is cheaper.
  */
 final class FewPieces {

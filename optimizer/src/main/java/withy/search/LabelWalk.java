@@ -149,9 +149,9 @@ final class LabelWalk implements Walk {
     private final class Guides {
         private final Dressing with;
         private final TrainGraph.Train train;
-        private final TrainCosts.OfTrain[] of;
+        private final GroupCosts[] of;
 
-        Guides(Dressing with, TrainGraph.Train train, TrainCosts.OfTrain[] of) {
+        Guides(Dressing with, TrainGraph.Train train, GroupCosts[] of) {
             this.with = with;
             this.train = train;
             this.of = of;

@@ -40,12 +40,17 @@ record Linear(
         return 31 * hash + Long.hashCode(constant);
     }
 
-    /** Cost of a share. */
+    /** Cost of what adds so much. */
     long of(Sums s) {
-        return perMg * s.massMg() + perMgMm * s.momentMgMm() + perMgMm2 * s.inertiaMgMm2() + perMilli * s.costMilli();
+        return of(s.massMg(), s.momentMgMm(), s.inertiaMgMm2(), s.costMilli());
     }
 
-    /** Cost of a share with its style points and missed wishes. */
+    /** The same told one by one. */
+    long of(long massMg, long momentMgMm, long inertiaMgMm2, long costMilli) {
+        return perMg * massMg + perMgMm * momentMgMm + perMgMm2 * inertiaMgMm2 + perMilli * costMilli;
+    }
+
+    /** The same with its style points and missed wishes. */
     long of(Sums s, long styleCenti, long missedMilliSteps) {
         return of(s) - perStyleCenti * styleCenti + perMilliStep * missedMilliSteps;
     }

@@ -38,10 +38,7 @@ final class Option<P extends Part> {
 
     /** Cost under some prices, which are not kept. */
     long cost(Linear k) {
-        return k.perMg() * massMg
-                + k.perMgMm() * momentMgMm
-                + k.perMgMm2() * inertiaMgMm2
-                + k.perMilli() * costMilli
+        return k.of(massMg, momentMgMm, inertiaMgMm2, costMilli)
                 - k.perStyleCenti() * style
                 + k.perMilliStep() * missed;
     }

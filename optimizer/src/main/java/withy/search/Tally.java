@@ -24,8 +24,8 @@ final class Tally {
         return copy;
     }
 
-    Tally add(Sums share, long style, long missed) {
-        add(share.massMg(), share.momentMgMm(), share.inertiaMgMm2(), share.costMilli());
+    Tally add(Sums sums, long style, long missed) {
+        add(sums.massMg(), sums.momentMgMm(), sums.inertiaMgMm2(), sums.costMilli());
         return looks(style, missed);
     }
 
@@ -51,10 +51,7 @@ final class Tally {
     /** Cost of these sums under some prices, with what every build adds. */
     long cost(Linear k) {
         return k.constant()
-                + k.perMg() * massMg
-                + k.perMgMm() * momentMgMm
-                + k.perMgMm2() * inertiaMgMm2
-                + k.perMilli() * costMilli
+                + k.of(massMg, momentMgMm, inertiaMgMm2, costMilli)
                 - k.perStyleCenti() * styleCenti
                 + k.perMilliStep() * missedMilliSteps;
     }

@@ -257,10 +257,7 @@ final class TrainGraph {
         long bare(int i, int g, Linear k) {
             double x = setting.guideMm(i + 1);
             long mg = group.massMg[g];
-            return k.perMg() * mg
-                    + k.perMgMm() * fitter.momentMgMm(mg, x)
-                    + k.perMgMm2() * fitter.inertiaMgMm2(mg, x)
-                    + k.perMilli() * group.costMilli[g]
+            return k.of(mg, fitter.momentMgMm(mg, x), fitter.inertiaMgMm2(mg, x), group.costMilli[g])
                     - k.perStyleCenti() * style[g]
                     + k.perMilliStep() * missed[g];
         }

@@ -11,6 +11,7 @@ import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.ScaleReading;
 import withy.shop.ShopFault;
+import withy.shop.WayBack;
 import withy.units.LengthUnit;
 import withy.units.Quantities;
 import withy.web.ShopView.Stand;
@@ -141,12 +142,10 @@ final class JobActs {
             if (fault.kind() != ShopFault.Kind.REFUSED) {
                 throw fault;
             }
-            List<String> lines = String.valueOf(fault.getMessage())
-                    .lines()
-                    .skip(1)
-                    .filter(line -> !line.startsWith("Maybe"))
-                    .map(jobs::named)
-                    .toList();
+            WayBack last = desk().wayBack(job);
+            List<String> lines = last == null
+                    ? List.of()
+                    : last.obstacles().stream().map(jobs::named).toList();
             throw new Slip.Fault(
                     JobsPage.STALE,
                     Words.say("jobs.stuck", String.join(" ", lines)).strip());

@@ -232,32 +232,6 @@
     }
   });
 
-  /* An arrow moves a slider by half a step to the next half; what it changes is asked for when the keys rest. */
-  var BY_KEY = { ArrowRight: 0.5, ArrowUp: 0.5, ArrowLeft: -0.5, ArrowDown: -0.5, PageUp: 1, PageDown: -1 };
-  var KEYS_REST_MS = 300;
-  var keys = 0;
-  document.addEventListener("keydown", function (event) {
-    var slider = event.target;
-    var by = BY_KEY[event.key];
-    if (slider.type !== "range" || !by || event.ctrlKey || event.altKey || event.metaKey) {
-      return;
-    }
-    event.preventDefault();
-    var halves = 2 * slider.value + 2 * by;
-    var now = (by > 0 ? Math.floor(halves + 1e-6) : Math.ceil(halves - 1e-6)) / 2;
-    if (now === Number(slider.value)) {
-      return;
-    }
-    slider.value = now;
-    slider.dispatchEvent(new Event("input", { bubbles: true }));
-    clearTimeout(keys);
-    keys = setTimeout(function () {
-      if (slider.isConnected) {
-        slider.dispatchEvent(new Event("change", { bubbles: true }));
-      }
-    }, KEYS_REST_MS);
-  });
-
   document.addEventListener("change", function (event) {
     var form = event.target.form;
     if (!form) {

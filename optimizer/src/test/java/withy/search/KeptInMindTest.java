@@ -18,6 +18,7 @@ import withy.rules.Rulebook;
 /** What is worked out is kept for the next question as far as there is memory: of few parts much, of very many little. */
 class KeptInMindTest {
     private static final long GIB = 1L << 30;
+    private static final Linear FIRST = new Linear(1, 0, 0, 1, 1, 1, 0);
 
     @Test
     void priceListsAreKeptByTheirSize() throws IOException {
@@ -27,7 +28,10 @@ class KeptInMindTest {
         Shelf shelf = site.shelf(HandleForm.SPLIT);
         PriceLists plenty = new PriceLists(shelf, 2 * GIB);
         PriceLists scarce = new PriceLists(shelf, 1);
-        for (int perMg = 1; perMg <= 20; perMg++) {
+        PriceList kept = plenty.under(FIRST);
+        PriceList let = scarce.under(FIRST);
+        for (int perMg = 2; perMg <= 20; perMg++) {
+            plenty.under(FIRST); // asked for again and again it stays
             Linear k = new Linear(perMg, 0, 0, 1, 1, 1, 0);
             for (PriceLists lists : List.of(plenty, scarce)) {
                 PriceList list = lists.under(k);
@@ -38,7 +42,8 @@ class KeptInMindTest {
 
         assertEquals(12, plenty.size());
         assertEquals(1, scarce.size(), "what is being worked with is kept all the same");
-        assertNotSame(scarce.under(new Linear(1, 0, 0, 1, 1, 1, 0)), plenty.under(new Linear(1, 0, 0, 1, 1, 1, 0)));
+        assertSame(kept, plenty.under(FIRST));
+        assertNotSame(let, scarce.under(FIRST));
     }
 
     @Test

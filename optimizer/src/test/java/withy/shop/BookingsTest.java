@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -15,36 +14,17 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.io.TempDir;
-import withy.catalog.Catalog;
-import withy.fixture.Fixtures;
 import withy.shop.Bookings.Booking;
 
 /** Bookings taken back: all is as it was, and the ledger says so in lines of its own. */
-class BookingsTest {
-    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
-
-    @TempDir
-    private Path folder;
-
-    private final Catalog lists = Fixtures.legal().catalog();
-    private Shop shop;
-
+class BookingsTest extends ShopOnDisk {
     @BeforeEach
-    void open() {
-        shop = Shop.beginning(folder, lists, DAY);
+    void stocked() {
         shop.stock().count("seat", 2, "");
-    }
-
-    @AfterEach
-    void soundAndClosed() {
-        shop.close();
-        assertEquals(List.of(), Doctor.look(folder, lists, DAY).faults());
     }
 
     private Job accepted(int seats) {

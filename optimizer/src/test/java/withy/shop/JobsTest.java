@@ -4,40 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import withy.catalog.Catalog;
 import withy.fixture.Fixtures;
 
 /** Promises, offers and the steps of a job, in a real file. */
-class JobsTest {
-    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
-
-    @TempDir
-    private Path folder;
-
-    private final Catalog lists = Fixtures.legal().catalog();
-    private Shop shop;
-
+class JobsTest extends ShopOnDisk {
     @BeforeEach
-    void open() {
-        shop = Shop.beginning(folder, lists, DAY);
+    void stocked() {
         shop.stock().count("seat", 1, "");
         shop.stock().count("cap", 3, "");
-    }
-
-    @AfterEach
-    void soundAndClosed() {
-        shop.close();
-        assertEquals(List.of(), Doctor.look(folder, lists, DAY).faults());
     }
 
     private Job job() {

@@ -8,47 +8,23 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.io.TempDir;
-import withy.catalog.Catalog;
-import withy.fixture.Fixtures;
 
 /** What was done with a job last is taken back to the very piece and promise, or refused with what stands against it. */
-class WayBackTest {
-    private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
-
-    @TempDir
-    private Path folder;
-
-    private final Catalog lists = Fixtures.legal().catalog();
-    private Shop shop;
-
+class WayBackTest extends ShopOnDisk {
     @BeforeEach
-    void open() {
-        shop = Shop.beginning(folder, lists, DAY);
+    void stocked() {
         shop.stock().count("seat", 2, "");
         shop.stock().count("cap", 2, "");
-    }
-
-    @AfterEach
-    void soundAndClosed() {
-        shop.close();
-        sound();
-    }
-
-    private void sound() {
-        assertEquals(List.of(), Doctor.look(folder, lists, DAY).faults());
     }
 
     private static Need need(String part, int pieces) {
