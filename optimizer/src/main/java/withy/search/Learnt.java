@@ -1,27 +1,63 @@
 package withy.search;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
  * The multipliers that a search has learnt: of a blank on which a layout was worked its own, since what is dear on one may be cheap on another, and of
- * all others those learnt last.
+ * all others those of them all that make its floor highest at first sight.
  */
 final class Learnt {
     private final Task task;
+    private final NodeBounds bounds;
     private final Map<Site, Known> own = new HashMap<>();
-    private Known last;
+    /** In the order they were learnt, those that a search begins with first. */
+    private final List<Known> all = new ArrayList<>();
 
-    Learnt(Task task) {
+    private final Map<Site, Highest> highest = new HashMap<>();
+
+    Learnt(Task task, NodeBounds bounds) {
         this.task = task;
-        this.last = new Known(Prices.start(task.scoring), 0);
+        this.bounds = bounds;
+        Prices start = Prices.start(task.scoring);
+        all.add(new Known(start, 0));
+        all.add(new Known(start.slope(0), 1));
     }
 
     /** Multipliers; no two have the same version. */
     private record Known(Prices prices, int version) {}
 
+    /** Of the first multipliers that were learnt, those that make a blank's floor highest, and that floor. */
+    private record Highest(Known known, long floor, int of) {}
+
     private Known of(Site site) {
-        return own.getOrDefault(site, last);
+        Known known = own.get(site);
+        return known == null ? highest(site) : known;
+    }
+
+    private Known highest(Site site) {
+        if (all.size() == 1) {
+            return all.get(0);
+        }
+        Highest before = highest.get(site);
+        if (before == null || before.of < all.size()) {
+            Highest now = before == null ? new Highest(all.get(0), floor(site, all.get(0)), 1) : before;
+            for (Known known : all.subList(now.of, all.size())) {
+                long floor = floor(site, known);
+                now = floor >= now.floor ? new Highest(known, floor, 0) : now;
+            }
+            before = new Highest(now.known, now.floor, all.size());
+            highest.put(site, before);
+        }
+        return before.known;
+    }
+
+    private long floor(Site site, Known known) {
+        int leastClass = task.leastClass();
+        Node listed = Node.blank(0, site, leastClass, Node.Stage.LISTED, known.version);
+        return bounds.of(listed, known.prices.linear(task.aim, task.margin(leastClass)), Long.MAX_VALUE);
     }
 
     /** Those of a blank. */
@@ -52,8 +88,9 @@ final class Learnt {
     /** Takes what was learnt of a blank. Other multipliers make other floors; small changes are not worth new ones. */
     void learn(Site site, Prices better) {
         if (better.differs(prices(site), task.scoring)) {
-            last = new Known(better, last.version + 1);
-            own.put(site, last);
+            Known known = new Known(better, all.size());
+            all.add(known);
+            own.put(site, known);
         }
     }
 }

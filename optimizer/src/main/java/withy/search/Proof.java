@@ -58,9 +58,9 @@ final class Proof implements LayoutWork.Search {
     Proof(Task task, Watch watch, long firstSteps) {
         this.task = task;
         this.watch = watch;
-        this.learnt = new Learnt(task);
         this.complete = task.ground.complete();
         this.bounds = new NodeBounds(task);
+        this.learnt = new Learnt(task, bounds);
         this.hopeless = new Hopeless(task, bounds, false);
         this.firstLayout = new FirstLayout(task, bounds);
         this.layouts = new LayoutWork(task, bounds, watch, this, firstSteps);

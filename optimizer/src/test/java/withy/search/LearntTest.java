@@ -3,11 +3,12 @@ package withy.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import withy.rules.Rulebook;
 
-/** What was learnt of one blank stays its own; blanks of which nothing was learnt go by what was learnt last. */
+/** What was learnt of one blank stays its own; of blanks of which nothing was learnt that counts which makes their floor highest. */
 class LearntTest {
     private static Task task() {
         SmallShop shop = SmallShop.of(0);
@@ -20,23 +21,49 @@ class LearntTest {
         List<Site> sites = task.sites();
         Site one = sites.get(0);
         Site other = sites.get(1);
-        Learnt learnt = new Learnt(task);
-        Prices start = Prices.start(task.scoring);
-        assertEquals(start, learnt.prices(one));
+        NodeBounds bounds = new NodeBounds(task);
+        Learnt learnt = new Learnt(task, bounds);
 
         int before = learnt.version(one);
-        Prices ofOne = start.slope(0);
+        Prices ofOne = Prices.start(task.scoring).with(Prices.Kind.COST, 10 * task.scoring.perCostMilli());
         learnt.learn(one, ofOne);
         assertEquals(ofOne, learnt.prices(one));
-        assertEquals(ofOne, learnt.prices(other));
         assertNotEquals(before, learnt.version(one));
-        assertEquals(learnt.version(one), learnt.version(other));
 
-        Prices ofOther = start.with(Prices.Kind.COST, 10 * task.scoring.perCostMilli());
+        Prices ofOther = ofOne.slope(0);
         learnt.learn(other, ofOther);
         assertEquals(ofOne, learnt.prices(one));
         assertEquals(ofOther, learnt.prices(other));
         assertNotEquals(learnt.version(one), learnt.version(other));
+    }
+
+    /** Of a blank of which nothing was learnt: the floor is the highest of those under all that is known, and falls by nothing that is learnt elsewhere. */
+    @Test
+    void highestOfAll() {
+        Task task = task();
+        NodeBounds bounds = new NodeBounds(task);
+        Learnt learnt = new Learnt(task, bounds);
+        List<Site> sites = task.sites();
+        Prices start = Prices.start(task.scoring);
+        List<Prices> known = new ArrayList<>(List.of(start, start.slope(0)));
+        for (int s = 0; s < sites.size() - 1; s++) {
+            Prices one = start.slope(start.slope() / (2 + s)).with(Prices.Kind.COST, s * task.scoring.perCostMilli());
+            known.add(one);
+            learnt.learn(sites.get(s), one);
+            for (Site site : sites.subList(s + 1, sites.size())) {
+                long highest = known.stream()
+                        .mapToLong(prices -> floor(task, bounds, site, prices))
+                        .max()
+                        .orElseThrow();
+                assertEquals(highest, floor(task, bounds, site, learnt.prices(site)));
+            }
+        }
+    }
+
+    private static long floor(Task task, NodeBounds bounds, Site site, Prices prices) {
+        int leastClass = task.leastClass();
+        Node listed = Node.blank(0, site, leastClass, Node.Stage.LISTED, 0);
+        return bounds.of(listed, prices.linear(task.aim, task.margin(leastClass)), Long.MAX_VALUE);
     }
 
     /** Floors are not worked out anew for a small change. */
@@ -44,11 +71,11 @@ class LearntTest {
     void littleIsNothing() {
         Task task = task();
         Site site = task.sites().get(0);
-        Learnt learnt = new Learnt(task);
-        Prices start = Prices.start(task.scoring);
-        int before = learnt.version(site);
-        learnt.learn(site, start.slope(start.slope() - start.slope() / 20));
-        assertEquals(start, learnt.prices(site));
-        assertEquals(before, learnt.version(site));
+        Learnt learnt = new Learnt(task, new NodeBounds(task));
+        Prices before = learnt.prices(site);
+        int version = learnt.version(site);
+        learnt.learn(site, before.slope(before.slope() + Prices.start(task.scoring).slope() / 20));
+        assertEquals(before, learnt.prices(site));
+        assertEquals(version, learnt.version(site));
     }
 }
