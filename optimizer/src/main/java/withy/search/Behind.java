@@ -21,6 +21,9 @@ import withy.rod.SeatSet;
 final class Behind {
     private static final long NONE = TrainGraph.NONE;
 
+    /** As much as places may be off by rounding, mm. */
+    private static final double PLAY_MM = 0.01;
+
     private static final BitSet NOTHING = new BitSet();
     private static final Rear NO_REAR = new Rear(null, NONE);
 
@@ -36,6 +39,7 @@ final class Behind {
     final double armMm;
     private final Map<Rearward, Map<BitSet, Best>> best = new HashMap<>();
     private final Map<Rearward, Map<BitSet, Boolean>> some = new HashMap<>();
+    private final Map<Neighbours.Pairs, Long> floors = new IdentityHashMap<>();
     private @Nullable LikelyRears likely;
 
     Behind(Stand stand, BlankPrices prices) {
@@ -46,9 +50,18 @@ final class Behind {
         this.armMm = stand.setting.footMm() - stand.setting.handMm();
         this.buttEnd = new ButtEnd(stand, prices);
         this.rings = new Rings(stand, prices.rearChecks(), k);
-        this.rearRanks =
-                stand.split ? prices.rears() : rearMasses.filledAt(stand.setting.footMm(), k, armMm, buttEnd::least);
-        this.dearer = stand.split ? buttEnd.dearer() : 0;
+        int foot = stand.setting.footMm();
+        boolean welcome = k.perMgAt(-foot, armMm) < 0;
+        if (!stand.split) {
+            this.rearRanks = rearMasses.filledAt(foot, k, armMm, buttEnd::least);
+        } else {
+            // where weight is a burden, a grip costs least near the seat, wherever that is; where it is welcome, how
+            // far back there is room for it counts
+            this.rearRanks = welcome
+                    ? rearMasses.rankedAhead(prices.rears(), -foot - PLAY_MM, k, armMm, buttEnd::least)
+                    : prices.rears();
+        }
+        this.dearer = stand.split && !welcome ? buttEnd.dearer() : 0;
     }
 
     /**
@@ -85,6 +98,21 @@ final class Behind {
         return !rearRanks.has(0) || !buttEnd.any() || TrainGraph.none(dearer)
                 ? NONE
                 : rings.least() + rearRanks.least() + dearer;
+    }
+
+    /** The same with what grip and seat are worth side by side, behind seats that are worth the same beside rear grips; only where {@link #floor} is not none. */
+    long floor(Neighbours.Pairs pairs) {
+        return floors.computeIfAbsent(pairs, this::floorNow);
+    }
+
+    private long floorNow(Neighbours.Pairs pairs) {
+        long most = k.perStyleCenti() * pairs.most();
+        long least = NONE;
+        for (int r = 0; rearRanks.floor(r) - most < least; r++) {
+            long pair = k.perStyleCenti() * pairs.each()[stand.shelf.rears[rearRanks.at(r)].index()];
+            least = Math.min(least, rearRanks.floor(r) - pair);
+        }
+        return rings.least() + least + dearer;
     }
 
     /**

@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +15,9 @@ import withy.rod.Setting;
  */
 final class Completion {
     private static final long NONE = TrainGraph.NONE;
+
+    /** With fewer threads the handle is as soon looked at with each. */
+    private static final int FEW_THREADS = 3;
 
     private final Stand stand;
     private final List<Dressing> dressings = new ArrayList<>();
@@ -61,8 +65,8 @@ final class Completion {
      */
     record Candidate(Consumables with, long floor) {}
 
-    /** A thread with the cheapest build it makes. */
-    private record Priced(Dressing dressing, long best) {}
+    /** A thread with a number no build it makes costs less than; of the first of them the cheapest build. */
+    private record Priced(Dressing dressing, long floor) {}
 
     /**
      * Least score of a build under these prices, threads that were left out among them.
@@ -80,26 +84,50 @@ final class Completion {
         k = prices;
         priced = List.of();
         Handle handle = stand.priced(k);
+        long[] rests = rests();
+        long undressed = undressed(handle, rests, Math.min(limit, NONE));
         List<Priced> list = new ArrayList<>();
         long least = NONE;
-        BareTrains bare = dressings.isEmpty() ? null : dressings.get(0).bare(k);
-        for (Dressing dressing : dressings) {
-            long rest = dressing.price(k, bare);
-            if (TrainGraph.none(rest)) {
+        for (int d = 0; d < rests.length; d++) {
+            if (TrainGraph.none(rests[d]) || TrainGraph.none(undressed)) {
                 continue;
             }
-            long under = Math.min(limit, NONE) - rest;
-            long best = handle.least(stand.dress(dressing.with), dressing.leastClass, under);
-            if (!TrainGraph.none(best)) {
-                least = Math.min(least, rest + best);
-                if (best < under) {
-                    list.add(new Priced(dressing, rest + best));
+            Dressing dressing = dressings.get(d);
+            long cost = rests[d] + undressed;
+            if (cost < Math.min(limit, least)) {
+                long under = Math.min(limit, least) - rests[d];
+                long best = handle.least(stand.dress(dressing.with), dressing.leastClass, under);
+                if (TrainGraph.none(best)) {
+                    continue;
                 }
+                cost = rests[d] + best;
+            }
+            least = Math.min(least, cost);
+            if (cost < limit) {
+                list.add(new Priced(dressing, cost));
             }
         }
-        list.sort(Comparator.comparingLong(Priced::best));
+        list.sort(Comparator.comparingLong(Priced::floor));
         priced = list;
         return least;
+    }
+
+    /** What everything but the handle costs at least, thread by thread. */
+    private long[] rests() {
+        long[] rests = new long[dressings.size()];
+        BareTrains bare = dressings.isEmpty() ? null : dressings.get(0).bare(k);
+        for (int d = 0; d < rests.length; d++) {
+            rests[d] = dressings.get(d).price(k, bare);
+        }
+        return rests;
+    }
+
+    /** A number the handle costs no less than with any thread; with few of them each is as soon asked. */
+    private long undressed(Handle handle, long[] rests, long limit) {
+        long rest = Arrays.stream(rests).min().orElse(NONE);
+        return rests.length < FEW_THREADS || TrainGraph.none(rest)
+                ? Handle.NOTHING_MORE
+                : handle.leastUndressed(dressings.get(0).leastClass, limit - rest);
     }
 
     /** True where some build with a thread that was not left out costs less than a limit, under whatever prices; the first found ends it. */
@@ -126,7 +154,7 @@ final class Completion {
     /** Takes a walk past every build there may be, thread by thread; false where it was given up. */
     boolean builds(Walk walk) {
         for (Priced one : priced) {
-            if (one.best < walk.under()) {
+            if (one.floor < walk.under()) {
                 walk.thread(one.dressing);
             }
         }

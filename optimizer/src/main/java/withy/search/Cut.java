@@ -18,7 +18,7 @@ import withy.rod.Layout;
  */
 record Cut(Grip grip, double lengthMm, int index, long milli, long style, long missed) {
     /** Slices a grip of open length is looked at in. */
-    private static final int SLICES = 8;
+    static final int SLICES = 8;
 
     /** Lengths a grip may be cut to: as sold, and every 5 mm down to its shortest. */
     static List<Double> lengthsOf(Grip grip) {
@@ -53,6 +53,17 @@ record Cut(Grip grip, double lengthMm, int index, long milli, long style, long m
         for (int i = 0; i < SLICES; i++) {
             double od = Math.min(odAt((double) i / SLICES), odAt((i + 1.0) / SLICES));
             slices[i] = Math.max(0, od * od - boreMm * boreMm) * perArea;
+        }
+        return slices;
+    }
+
+    /** Most grams of each slice of a grip at most this long, bored as it is sold, from rear to front. */
+    double[] mostSlicesG(double mostMm) {
+        double[] slices = new double[SLICES];
+        double perArea = Math.PI / 4 * mostMm / SLICES / 1000 * GripFit.densityGCm3(grip);
+        for (int i = 0; i < SLICES; i++) {
+            double od = Math.max(odAt((double) i / SLICES), odAt((i + 1.0) / SLICES));
+            slices[i] = Math.max(0, od * od - grip.boreMm() * grip.boreMm()) * perArea;
         }
         return slices;
     }

@@ -16,6 +16,9 @@ final class GripMass {
     /** Rounding of a fitted grip's mass and glue, mg. */
     private static final double ROUNDING_MG = 2;
 
+    /** What a grip may be longer than it is sold by rounding, mm. */
+    private static final double PLAY_MM = 0.01;
+
     /** Longest that rings of tape under a grip are together, mm. */
     private static final double MOST_TAPE_MM = ArborRings.MOST * Fitter.TAPE_RING_MM;
 
@@ -32,6 +35,8 @@ final class GripMass {
     private final double @Nullable [] slicesMg;
 
     private @Nullable MassSum most;
+    private double @Nullable [] mostSlicesG;
+    private double mostSlicesMm;
 
     /**
      * @param place which of the grips
@@ -85,19 +90,12 @@ final class GripMass {
         return ArborRings.adhesiveMassG(odMm, lengthMm, film, densityGMl);
     }
 
-    /** Masses no fitted grip exceeds anywhere, told from its rear end, g: as sold, with glue for the thickest place and tape for the thinnest. */
+    /** Masses no fitted grip of fixed length exceeds but for glue and tape, told from its rear end, g: as sold. */
     private MassSum most() {
         MassSum known = most;
         if (known == null) {
-            Ground ground = places.ground;
             Grip grip = cut().grip();
-            double length = slicesMg == null ? lengthMm() : grip.lengthMm();
-            double tapeG = Frustum.tube(MOST_TAPE_MM, grip.boreMm(), Math.min(grip.boreMm(), thinMm))
-                    .massG(ground.catalog.rates().tapeDensityGMm3() * 1000);
-            known = new GripFit(grip.boreMm(), grip.boreMm(), 0, 0)
-                    .mass(grip, 0, length)
-                    .plus(MassSum.point(glueG(ground.thickestGlueGMl, thickMm, length), length / 2))
-                    .plus(MassSum.point(tapeG, length / 2));
+            known = new GripFit(grip.boreMm(), grip.boreMm(), 0, 0).mass(grip, 0, cut().lengthMm());
             most = known;
         }
         return known;
@@ -129,22 +127,34 @@ final class GripMass {
 
     private double filled(Stretch on, Linear k, double arm) {
         double front = on.longestMm - on.footMm;
-        if (k.leastPerMg(-on.footMm, front, arm) < 0) {
-            return mass(places.reach(place).fromMm(), places.reach(place).toMm(), k, arm);
-        }
         Ground ground = places.ground;
         Cut cut = cut();
         double length = Math.max(cut.grip().shortestMm(), on.shortestMm);
         double[] slices = cut.slicesG(length, cut.widestBoreMm(on.thickMm, ground.reamRuled));
         double glueMg = 1000 * glueG(ground.thinnestGlueGMl, on.thinMm, length) / slices.length;
+        double longest = Math.max(length, on.longestMm);
         double sum = 0;
         for (int s = 0; s < slices.length; s++) {
             double from = (double) s / slices.length * length - on.footMm;
-            double to = (s + 1.0) / slices.length * Math.max(length, on.longestMm) - on.footMm;
-            sum += (1000 * slices[s] + glueMg) * k.leastPerMg(from, to, arm);
+            double to = (s + 1.0) / slices.length * longest - on.footMm;
+            double c = k.leastPerMg(from, to, arm);
+            sum += c >= 0 ? c * (1000 * slices[s] + glueMg) : c * 1000 * mostSlicesG(longest)[s];
         }
+        double least = k.leastPerMg(-on.footMm, front, arm);
         double dearest = Math.max(k.perMgAt(-on.footMm, arm), k.perMgAt(front, arm));
-        return sum - ROUNDING_MG * dearest - Math.abs(k.perMgMm()) - Math.abs(k.perMgMm2());
+        sum += Math.min(0, least) * mostAddedMg(longest);
+        return sum - ROUNDING_MG * Math.max(Math.abs(least), dearest) - Math.abs(k.perMgMm()) - Math.abs(k.perMgMm2());
+    }
+
+    /** The most of each slice of a grip that fills what there is, up to so much, from rear to front, g; by the handle's own rule none is longer than it is sold. */
+    private double[] mostSlicesG(double longestMm) {
+        Cut cut = cut();
+        double length = places.ground.handleRule ? Math.min(cut.grip().lengthMm() + PLAY_MM, longestMm) : longestMm;
+        if (mostSlicesG == null || length != mostSlicesMm) {
+            mostSlicesG = cut.mostSlicesG(length);
+            mostSlicesMm = length;
+        }
+        return mostSlicesG;
     }
 
     private double mass(double from, double to, Linear k, double arm) {
@@ -156,17 +166,41 @@ final class GripMass {
         if (c >= 0) {
             return (fixed ? least(from, to, k, arm) : sliced(k, arm)) - rounding;
         }
-        boolean welcomeAllAlong = fixed && dearest <= 0;
-        return (welcomeAllAlong ? most(from, to, k, arm) : c * 1000 * most().massG()) - rounding;
+        return (fixed ? welcome(from, to, k, arm, c) : sliced(k, arm) + c * mostAddedMg(longestMm())) - rounding;
+    }
+
+    /**
+     * Of a grip of fixed length where weight is welcome at some place: as sold, less what may be bored out where weight is a burden, with most glue and tape where it is most welcome.
+     *
+     * @param c cost of a milligram where it is least
+     */
+    private double welcome(double from, double to, Linear k, double arm, double c) {
+        Cut cut = cut();
+        MassSum g = most();
+        double widest = cut.widestBoreMm(thickMm, places.ground.reamRuled);
+        double sliceMg = 1000 * (cut.boredG(widest) - cut.boredG(cut.grip().boreMm())) / Cut.SLICES;
+        double bored = 0;
+        for (int s = 0; s < Cut.SLICES; s++) {
+            double rear = k.perMgAt(from + s * cut.lengthMm() / Cut.SLICES, arm);
+            double front = k.perMgAt(to + (s + 1) * cut.lengthMm() / Cut.SLICES, arm);
+            bored += sliceMg * Math.max(0, Math.max(rear, front));
+        }
+        return whole(g.massG(), g.firstGmm(), g.secondGmm2(), from, to, k, arm)
+                - bored
+                + c * mostAddedMg(cut.lengthMm());
+    }
+
+    /** Most glue and tape that is under so much of a grip anywhere, mg. */
+    private double mostAddedMg(double lengthMm) {
+        Ground ground = places.ground;
+        double bore = cut().grip().boreMm();
+        double tapeG = Frustum.tube(MOST_TAPE_MM, bore, Math.min(bore, thinMm))
+                .massG(ground.catalog.rates().tapeDensityGMm3() * 1000);
+        return 1000 * (tapeG + glueG(ground.thickestGlueGMl, thickMm, lengthMm));
     }
 
     private double least(double from, double to, Linear k, double arm) {
         return whole(leastG, leastGmm, leastGmm2, from, to, k, arm);
-    }
-
-    private double most(double from, double to, Linear k, double arm) {
-        MassSum g = most();
-        return whole(g.massG(), g.firstGmm(), g.secondGmm2(), from, to, k, arm);
     }
 
     /** Least over the places the rear end of such masses may lie at: at one of the ends, or at the vertex between. */
@@ -190,6 +224,11 @@ final class GripMass {
                         + k.perMgMm2() * (lever * lever * g + 2 * lever * gmm + gmm2));
     }
 
+    /** Longest that a grip that fills what there is may be, wherever the reel stands, mm. */
+    private double longestMm() {
+        return Math.max(0, places.ground.lastFoot() - places.shallowMm);
+    }
+
     /** Slice by slice at the cheapest place each may lie: it slides with the reel and with the grip's length. */
     private double sliced(Linear k, double arm) {
         double sum = 0;
@@ -200,7 +239,8 @@ final class GripMass {
             double front = (s + 1.0) / slices.length;
             double from = reach.fromMm() * (1 - rear) - places.behindMm * rear;
             double to = reach.toMm() * (1 - front) - places.shallowMm * front;
-            sum += slices[s] * k.leastPerMg(from, Math.max(from, to), arm);
+            double c = k.leastPerMg(from, Math.max(from, to), arm);
+            sum += c >= 0 ? c * slices[s] : c * 1000 * mostSlicesG(longestMm())[s];
         }
         return sum;
     }

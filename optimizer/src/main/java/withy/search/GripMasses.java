@@ -101,6 +101,21 @@ final class GripMasses {
         return new Ranked(floors, this::possible);
     }
 
+    /**
+     * Those of fixed length that lie wholly ahead of one place.
+     *
+     * @param lower what they cost at least wherever the reel stands
+     * @param behindMm that place, told from the reel foot
+     */
+    Ranked rankedAhead(Ranked lower, double behindMm, Linear k, double armMm, ToLongFunction<Cut> onward) {
+        return Ranked.lazily(lower, this::possible, i -> {
+            GripPlaces.Reach reach = places.reach(i);
+            double from = Math.max(reach.fromMm(), behindMm);
+            long on = from > reach.toMm() ? TrainGraph.NONE : onward.applyAsLong(cuts[i]);
+            return TrainGraph.none(on) ? TrainGraph.NONE : near(i, from, reach.toMm(), k, armMm) + on;
+        });
+    }
+
     /** Full grips that fill what lies between the butt and a seat whose reel foot stands at one place, mm from the butt. */
     Ranked filledAt(int footMm, Linear k, double armMm, ToLongFunction<Cut> onward) {
         double shortest = Math.max(0, footMm - places.behindMm);

@@ -16,7 +16,7 @@ final class Handle {
     private static final long NONE = TrainGraph.NONE;
 
     /** Below whatever anything costs. */
-    private static final long NOTHING_MORE = Long.MIN_VALUE / 2;
+    static final long NOTHING_MORE = Long.MIN_VALUE / 2;
 
     final Stand stand;
     final Linear k;
@@ -125,7 +125,7 @@ final class Handle {
     int next(int from, int leastClass, long under) {
         Ranked seats = seats(leastClass);
         for (int s = from; seats.has(s) && seats.floor(s) + besidesFloor < under; s++) {
-            if (floorHere(seats.at(s), leastClass) < under) {
+            if (floorHere(seats.at(s), seats.floor(s), leastClass, under) < under) {
                 return s;
             }
         }
@@ -142,11 +142,17 @@ final class Handle {
         return aheadFloor;
     }
 
-    /** A number no handle here with one seat costs less than. */
-    private long floorHere(int seat, int leastClass) {
+    /** A number no handle here with one seat costs less than, or one that is not below the limit. */
+    private long floorHere(int seat, long anywhere, int leastClass, long under) {
+        Neighbours.Pairs pairs = stand.shelf.neighbours.pairs(stand.shelf.seats[seat]);
+        // what the best grip is worth beside the seat is in both
+        long besides = k.perStyleCenti() * pairs.most() + behind.floor(pairs) + aheadFloor;
+        if (anywhere + besides >= under) {
+            return under;
+        }
         int foot = stand.setting.footMm();
         long floor = prices.seat(seat, leastClass, foot, foot);
-        return TrainGraph.none(floor) ? NONE : floor + besidesFloor;
+        return TrainGraph.none(floor) ? NONE : floor + besides;
     }
 
     /** Cost of the cheapest seat of a group of at least one class, or {@link TrainGraph#none}. */

@@ -47,6 +47,11 @@ final class Ranked {
         return new Ranked(rounded, possible, exact);
     }
 
+    /** The same by floors that are not below those of these. */
+    static Ranked lazily(Ranked lower, IntPredicate possible, IntToLongFunction exact) {
+        return lazily(lower.floors, possible, exact);
+    }
+
     private Ranked(long[] floors, IntPredicate possible, @Nullable IntToLongFunction exact) {
         this.floors = floors;
         this.possible = possible;

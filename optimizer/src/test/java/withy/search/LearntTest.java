@@ -74,7 +74,8 @@ class LearntTest {
         Learnt learnt = new Learnt(task, new NodeBounds(task));
         Prices before = learnt.prices(site);
         int version = learnt.version(site);
-        learnt.learn(site, before.slope(before.slope() + Prices.start(task.scoring).slope() / 20));
+        learnt.learn(
+                site, before.slope(before.slope() + Prices.start(task.scoring).slope() / 20));
         assertEquals(before, learnt.prices(site));
         assertEquals(version, learnt.version(site));
     }
