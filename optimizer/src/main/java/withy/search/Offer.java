@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -126,20 +127,29 @@ public final class Offer {
 
     /** With the best without each part that is seen of rank 1; those that are shown are checked to be beaten by none with it. */
     private List<Proposal> without(Query asked, Proposal best, Map<String, Proposal> pool) {
+        List<String> ids = seen(best.build());
         List<Callable<List<Proposal>>> questions = new ArrayList<>();
-        for (String id : seen(best.build())) {
-            Set<String> refused = new TreeSet<>(query.refused());
-            refused.add(id);
-            questions.add(() -> worth.candidates(search.solveAlone(asked.refusing(refused), watch), best));
+        for (String id : ids) {
+            Query refusing = asked.refusing(with(query.refused(), id));
+            questions.add(() -> worth.candidates(search.solveAlone(refusing, watch), best));
         }
-        Set<String> unbeaten = new TreeSet<>(pool.keySet());
-        ask(questions, pool);
+        Map<String, String> withheld = new HashMap<>();
+        List<List<Proposal>> found = Workers.all(questions, Workers.MOST);
+        for (int i = 0; i < ids.size(); i++) {
+            for (Proposal one : found.get(i)) {
+                String signature = one.build().signature();
+                if (pool.putIfAbsent(signature, one) == null) {
+                    withheld.put(signature, ids.get(i));
+                }
+            }
+        }
         while (true) {
             List<Proposal> shown = shown(spread(pool), pool);
             boolean allStand = true;
             for (Proposal one : shown) {
                 String signature = one.build().signature();
-                if (unbeaten.add(signature) && beaten(one)) {
+                String id = withheld.remove(signature);
+                if (id != null && beaten(one, asked, id)) {
                     pool.remove(signature);
                     allStand = false;
                 }
@@ -150,11 +160,27 @@ public final class Offer {
         }
     }
 
-    /** True where a build is at least as good in every objective and better in one. */
-    private boolean beaten(Proposal one) {
+    private static Set<String> with(Set<String> ids, String another) {
+        Set<String> all = new TreeSet<>(ids);
+        all.add(another);
+        return all;
+    }
+
+    /**
+     * True where a build is at least as good in every objective and better in one. Without the part that was withheld none is, since nothing scores less there; so one with it is
+     * looked for, by the same priorities.
+     */
+    private boolean beaten(Proposal one, Query asked, String withheld) {
         Map<Objective, Long> losses = new EnumMap<>(Objective.class);
         for (Objective objective : Objective.values()) {
             losses.put(objective, one.objectives().loss(objective));
+        }
+        if (one.proven()) {
+            Query forcing = asked.under(losses).forcing(with(query.forced(), withheld));
+            Solution better = search.below(one.bound() + one.gap(), forcing, watch);
+            if (better.build() != null || better.proven()) {
+                return better.build() != null;
+            }
         }
         return search.solveAlone(query.under(losses), watch).score() < one.score();
     }
