@@ -31,6 +31,26 @@ public record Build(Layout layout, SortedMap<Station, Choice> choices) {
         public static Choice of(String partId) {
             return new Choice(partId, 0);
         }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Choice that && partId.equals(that.partId) && Double.compare(cutMm, that.cutMm) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * partId.hashCode() + Double.hashCode(cutMm);
+        }
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Build that && layout.equals(that.layout) && choices.equals(that.choices);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * layout.hashCode() + choices.hashCode();
     }
 
     /** Id of the part at a station (the blank included), or null where it is empty. */

@@ -1,6 +1,8 @@
 package withy.rules;
 
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a rule says of a rod.
@@ -18,6 +20,23 @@ public record Verdict(
 
     public Verdict {
         parts = List.copyOf(parts);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Verdict that
+                && rule.equals(that.rule)
+                && check.equals(that.check)
+                && outcome == that.outcome
+                && Double.compare(measured, that.measured) == 0
+                && Double.compare(limit, that.limit) == 0
+                && unit == that.unit
+                && parts.equals(that.parts);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(rule, check, outcome.ordinal(), measured, limit, unit.ordinal(), parts);
     }
 
     /** Outcomes; only PASS, NOT_APPLICABLE and WARNING are legal. */

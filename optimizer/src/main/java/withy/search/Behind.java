@@ -176,12 +176,12 @@ final class Behind {
             return other instanceof Rearward that
                     && rearEnd == that.rearEnd
                     && joins.equals(that.joins)
-                    && pairs.equals(that.pairs);
+                    && pairs == that.pairs;
         }
 
         @Override
         public int hashCode() {
-            return 31 * (31 * Long.hashCode(rearEnd) + joins.hashCode()) + pairs.hashCode();
+            return 31 * (31 * Long.hashCode(rearEnd) + joins.hashCode()) + Long.hashCode(pairs.most());
         }
 
         static Rearward of(Shelf shelf, SeatSet set) {

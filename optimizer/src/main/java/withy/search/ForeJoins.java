@@ -53,6 +53,18 @@ final class ForeJoins {
         static GripFace of(Grip grip) {
             return new GripFace(grip.rearOdMm(), grip.recessFamily());
         }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof GripFace that
+                    && Double.compare(rearOdMm, that.rearOdMm) == 0
+                    && recess.equals(that.recess);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * Double.hashCode(rearOdMm) + recess.hashCode();
+        }
     }
 
     /** All of a fore grip that what stands beside it depends upon. */

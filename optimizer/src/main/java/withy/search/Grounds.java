@@ -21,7 +21,8 @@ final class Grounds {
                 found = one;
             }
         }
-        kept.remove(found);
+        Kept taken = found;
+        kept.removeIf(one -> one == taken);
         return found == null ? null : found.ground.get();
     }
 

@@ -111,7 +111,7 @@ final class LayoutWork {
         long[] floors = works ? bounds.dressed(node, setting, stand, k, search.limit()) : new long[all.size()];
         List<Completion.Candidate> with = new ArrayList<>();
         for (int t = 0; t < all.size(); t++) {
-            if (all.get(t).adhesive().equals(stand.fitter.with().adhesive())) {
+            if (all.get(t).adhesive().id().equals(stand.fitter.with().adhesive().id())) {
                 with.add(new Completion.Candidate(all.get(t), works ? floors[t] : Long.MIN_VALUE));
             }
         }

@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import withy.brief.Brief;
@@ -20,7 +21,20 @@ import withy.objectives.Solver.Query;
 record Opening(Catalog catalog, Query query, boolean weightIsBurden, boolean fewArbors) {
 
     static Opening of(Catalog catalog, Query query, Aim aim) {
-        Brief unpriced = new BriefDraft(query.brief()).budget(null).brief();
+        return of(catalog, query, aim, unpriced(query.brief()));
+    }
+
+    /** A brief without its budget. */
+    static Brief unpriced(Brief brief) {
+        return new BriefDraft(brief).budget(null).brief();
+    }
+
+    /**
+     * The same.
+     *
+     * @param unpriced the question's brief {@link #unpriced}; one object for the same brief is soon compared
+     */
+    static Opening of(Catalog catalog, Query query, Aim aim, Brief unpriced) {
         Query open = query.withBrief(unpriced)
                 .withPriorities(unpriced.priorities())
                 .under(Map.of())
@@ -51,11 +65,22 @@ record Opening(Catalog catalog, Query query, boolean weightIsBurden, boolean few
                 && catalog == one.catalog
                 && weightIsBurden == one.weightIsBurden
                 && fewArbors == one.fewArbors
-                && query.equals(one.query);
+                && same(query, one.query);
+    }
+
+    /** All of two questions that is left here: priorities are the brief's own, and there are no ceilings. */
+    private static boolean same(Query one, Query other) {
+        return Objects.equals(one.brief(), other.brief())
+                && Objects.equals(one.rulebook(), other.rulebook())
+                && one.forced().equals(other.forced())
+                && one.refused().equals(other.refused())
+                && one.fixed().equals(other.fixed())
+                && one.empty().equals(other.empty())
+                && Objects.equals(one.reelFootMm(), other.reelFootMm());
     }
 
     @Override
     public int hashCode() {
-        return query.hashCode();
+        return Objects.hash(query.forced(), query.refused(), query.reelFootMm());
     }
 }

@@ -1,5 +1,7 @@
 package withy.search;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Scoring;
@@ -22,6 +24,21 @@ import withy.rod.Balance;
  * @param style of the style floor, per hundredth of a point
  */
 record Prices(long slope, long weight, long inertia, long cost, long style) {
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Prices that
+                && slope == that.slope
+                && weight == that.weight
+                && inertia == that.inertia
+                && cost == that.cost
+                && style == that.style;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(slope, weight, inertia, cost, style);
+    }
 
     /** Usual start: rods hang ahead of the zone, ceilings do not bind. */
     static Prices start(Scoring scoring) {

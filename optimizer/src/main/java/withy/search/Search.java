@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import withy.brief.Brief;
 import withy.brief.Brief.Look;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
@@ -35,6 +36,10 @@ public final class Search implements Solver {
     private final Grounds grounds = new Grounds();
 
     private final EngineSettings settings;
+    private @Nullable Unpriced last;
+
+    /** A brief without its budget. */
+    private record Unpriced(Brief of, Brief brief) {}
 
     /** Over one reading of the shop. */
     public Search(Catalog catalog) {
@@ -124,12 +129,21 @@ public final class Search implements Solver {
     /** Works a question on ground that no other question stands on meanwhile. */
     private <A> A asked(Query query, Half half, Function<Task, A> work) {
         Aim aim = Aim.of(catalog, query);
-        Opening opening = Opening.of(catalog, query, aim);
+        Opening opening = Opening.of(catalog, query, aim, unpriced(query.brief()));
         Ground lent = grounds.take(opening, half);
         Ground ground = lent == null ? new Ground(opening, style(query), this::shape) : lent;
         A answer = work.apply(new Task(query, ground, aim, Stations.alternatives(catalog, query, forced(query))));
         grounds.giveBack(opening, half, ground);
         return answer;
+    }
+
+    private synchronized Brief unpriced(Brief brief) {
+        Unpriced known = last;
+        if (known == null || known.of != brief) {
+            known = new Unpriced(brief, Opening.unpriced(brief));
+            last = known;
+        }
+        return known.brief;
     }
 
     private static Set<String> forced(Query query) {

@@ -73,7 +73,17 @@ final class Spacings {
         return !ruled || number <= mostGuides;
     }
 
-    private record Stretch(int count, int number) {}
+    private record Stretch(int count, int number) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Stretch that && count == that.count && number == that.number;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * count + number;
+        }
+    }
 
     /**
      * Which stretch of reel positions one is in: from one to the next of a stretch the guides of a count move little by little, and do not change the side
