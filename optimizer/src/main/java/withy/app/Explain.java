@@ -66,7 +66,7 @@ public final class Explain {
     /**
      * The same, told on the way as far as it is known.
      *
-     * @param soFar the best build and the one with the parts, where there are both; then with the reason; then what would have to change
+     * @param soFar the best build where the parts are not in it; that and the one with the parts, where there is one; then with the reason; then what would have to change
      */
     public static WhyNotAnswer whyNot(Inquiry inquiry, Set<String> parts, Consumer<WhyNotAnswer> soFar) {
         beside(inquiry, parts, soFar);
@@ -75,20 +75,30 @@ public final class Explain {
     }
 
     private static void beside(Inquiry inquiry, Set<String> parts, Consumer<WhyNotAnswer> soFar) {
-        List<TradeOffLine> tradeOffs =
-                WhyNot.beside(inquiry, parts).stream().map(Reasons::tradeOff).toList();
-        if (tradeOffs.isEmpty()) {
+        Found first = inquiry.first();
+        if (first == null || first.build().holds(parts)) {
             return;
         }
-        soFar.accept(new WhyNotAnswer(
+        soFar.accept(beside(inquiry, parts, first, null, List.of()));
+        List<TradeOffLine> tradeOffs =
+                WhyNot.beside(inquiry, parts).stream().map(Reasons::tradeOff).toList();
+        if (!tradeOffs.isEmpty()) {
+            Found opponent = inquiry.best(inquiry.query().forcing(parts));
+            soFar.accept(beside(inquiry, parts, first, opponent, tradeOffs));
+        }
+    }
+
+    private static WhyNotAnswer beside(
+            Inquiry inquiry, Set<String> parts, Found first, @Nullable Found opponent, List<TradeOffLine> tradeOffs) {
+        return new WhyNotAnswer(
                 Answer.SCHEMA,
                 inquiry.catalog().hash(),
                 BriefWriter.write(inquiry.brief()),
                 List.copyOf(new TreeSet<>(parts)),
                 "",
                 "",
-                Reasons.build(inquiry.first()),
-                Reasons.build(inquiry.best(inquiry.query().forcing(parts))),
+                Reasons.build(first),
+                Reasons.build(opponent),
                 null,
                 List.of(),
                 List.of(),
@@ -98,7 +108,7 @@ public final class Explain {
                 List.of(),
                 List.of(),
                 null,
-                false));
+                false);
     }
 
     private static WhyNotAnswer answer(Inquiry inquiry, Set<String> parts, Finding finding) {

@@ -13,6 +13,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
 import withy.app.Around;
+import withy.app.BuildReader;
 import withy.app.BuildSheet;
 import withy.app.Chooser;
 import withy.app.Explain;
@@ -23,6 +24,9 @@ import withy.app.Propose;
 import withy.app.Workshop;
 import withy.catalog.Catalog;
 import withy.explain.Inquiry;
+import withy.objectives.Solver.Query;
+import withy.rod.Build;
+import withy.rules.Rulebook;
 import withy.web.Beforehand.Aside;
 import withy.web.Bench.Asked;
 import withy.web.Growing.SoFar;
@@ -48,7 +52,7 @@ final class Answers {
     private final Bench bench;
     private final Function<Catalog, Chooser> search;
     private final LongSupplier millis;
-    private final Recent<Catalog, Chooser> choosers = new Recent<>(MOST_SEARCHES);
+    private final Recent<Catalog, Remembering> choosers = new Recent<>(MOST_SEARCHES);
     private final Recent<List<Object>, Object> answers = new Recent<>(MOST_ANSWERS);
     private final Recent<List<Object>, Coming> comings = new Recent<>(MOST_ANSWERS);
     private final AtomicReference<@Nullable Patience> counting = new AtomicReference<>();
@@ -111,14 +115,19 @@ final class Answers {
         return coming;
     }
 
-    /** The builds of a brief that are known by now, none where nobody asked for them; nothing is begun. */
-    List<BuildSheet> known(Asked asked) {
-        Coming coming = comings.known(key("propose", asked, PATIENCE_S));
-        if (coming == null || coming.failed()) {
-            return List.of();
+    /** The builds of a brief that are known by now, the best first, whoever asked for them and however long; nothing is begun. */
+    List<Build> known(Asked asked) {
+        for (int patienceS : new int[] {MOST_PATIENCE_S, PATIENCE_S}) {
+            Coming coming = comings.known(key("propose", asked, patienceS));
+            Answer known = coming == null ? null : coming.known();
+            if (known != null && !known.builds().isEmpty()) {
+                return known.builds().stream()
+                        .map(sheet -> BuildReader.written(sheet, asked.catalog()))
+                        .toList();
+            }
         }
-        Answer known = coming.finished() ? coming.whole() : coming.first();
-        return known == null ? List.of() : known.builds();
+        Build best = chooser(asked.catalog()).best(Query.of(asked.told(), Rulebook.standard()));
+        return best == null ? List.of() : List.of(best);
     }
 
     /** What somebody waits for: nothing else is worked on meanwhile. */
@@ -258,7 +267,7 @@ final class Answers {
         workers.shutdownNow();
     }
 
-    Chooser chooser(Catalog catalog) {
+    Remembering chooser(Catalog catalog) {
         return choosers.get(catalog, () -> new Remembering(search.apply(catalog)));
     }
 }

@@ -76,6 +76,12 @@ final class Coming {
         return first.getNow(null);
     }
 
+    /** As far as it is known: the whole, cut short or not, else the best build alone; null while that is not known. */
+    @Nullable
+    Answer known() {
+        return whole.isDone() && !failed() ? whole() : first();
+    }
+
     /** True where it ended in a fault. */
     boolean failed() {
         return whole.isCompletedExceptionally();

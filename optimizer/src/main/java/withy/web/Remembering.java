@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import withy.app.Chooser;
+import withy.rod.Build;
 import withy.rod.Station;
 import withy.search.Proposal;
 
@@ -98,6 +99,13 @@ final class Remembering implements Chooser {
     @Override
     public Map<Station.Place, Fit> fits(Query query) {
         return asked.fits(query);
+    }
+
+    /** The build that was proven the best for a question, whoever asked; null where none was. */
+    @Nullable
+    Build best(Query query) {
+        Solution known = known(query);
+        return known == null ? null : known.build();
     }
 
     private @Nullable Solution known(Query query) {

@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.app.Answer;
-import withy.app.BuildReader;
 import withy.app.Propose;
 import withy.rod.Build;
 import withy.web.Bench.Asked;
@@ -24,10 +23,7 @@ final class StandIn {
             Asked then = pages.bench().read(back.brief());
             if (then.brief() != null
                     && then.catalog().hash().equals(asked.catalog().hash())) {
-                pages.bench()
-                        .answers()
-                        .known(then)
-                        .forEach(sheet -> known.add(BuildReader.written(sheet, then.catalog())));
+                known.addAll(pages.bench().answers().known(then));
             }
             back = pages.steps().find(back.parent());
         }

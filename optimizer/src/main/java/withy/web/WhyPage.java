@@ -15,6 +15,7 @@ import withy.app.Reasons.BuildLine;
 import withy.app.SwappedIn;
 import withy.app.WhyNotAnswer;
 import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.explain.Flip;
 import withy.explain.Phrases;
 import withy.report.WhyNotText;
@@ -120,15 +121,17 @@ final class WhyPage {
                             Look.of(ctx),
                             (inquiry, progress, told) -> Explain.whyNot(inquiry, Set.of(part), told));
         } catch (Soon.NotYet e) {
-            pages.html(ctx, "why", lookedFor(step, asked, CameFrom.of(ctx), known));
+            pages.html(ctx, "why", lookedFor(step, CameFrom.of(ctx), known, meanwhile(asked, known), 0));
             return;
         }
-        pages.html(ctx, "why", view(step, CameFrom.of(ctx), part, name, soFar));
+        WhyView view = soFar.answer().sentence().isEmpty() && soFar.answer().opponent() == null
+                ? lookedFor(step, CameFrom.of(ctx), known, meanwhile(asked, known), soFar.stage())
+                : view(step, CameFrom.of(ctx), part, name, soFar);
+        pages.html(ctx, "why", view);
     }
 
-    private WhyView lookedFor(Step step, Asked asked, CameFrom from, Part part) {
+    private WhyView lookedFor(Step step, CameFrom from, Part part, String meanwhile, int stage) {
         String name = part.facts().name();
-        String meanwhile = meanwhile(asked, part);
         return new WhyView(
                 pages.frame(Words.say("why.head", name), "brief", step).waiting(),
                 from,
@@ -143,30 +146,43 @@ final class WhyPage {
                 List.of(),
                 false,
                 false,
-                new More(Words.say(meanwhile.isEmpty() ? "why.coming" : "why.coming.best"), 0),
+                new More(Words.say(meanwhile.isEmpty() ? "why.coming" : "why.coming.best"), stage),
                 false);
     }
 
     /** What is known at once: what the part would do in the best build, all else as it is, or what refuses it there is; empty where nothing is. */
     private String meanwhile(Asked asked, Part part) {
-        List<BuildSheet> builds = pages.bench().answers().known(asked);
+        List<Build> builds = pages.bench().answers().known(asked);
         if (builds.isEmpty()) {
             return "";
         }
-        SwappedIn in = SwappedIn.of(
-                pages.bench().answers().inquiry(asked, Progress.NONE),
-                BuildReader.written(builds.get(0), asked.catalog()),
-                part);
+        if (builds.get(0).holds(Set.of(part.id()))) {
+            return Words.say("why.meanwhile.in");
+        }
+        SwappedIn in = SwappedIn.of(pages.bench().answers().inquiry(asked, Progress.NONE), builds.get(0), part);
         if (in == null) {
-            return "";
+            return blanks(asked, part, builds.get(0));
         }
         return in.station().isEmpty()
                 ? Phrases.sentence(in.sentence())
                 : Words.say(
-                        in.legal() ? "why.meanwhile" : "why.meanwhile.breaks",
+                        (in.legal() ? "why.meanwhile" : "why.meanwhile.breaks")
+                                + (in.instead().isEmpty() ? ".added" : ""),
                         in.instead(),
                         Phrases.station(in.station()),
                         in.legal() ? in.sentence() : Phrases.sentence(in.sentence()));
+    }
+
+    /** Of another blank that the brief does not refuse, its weight: all else of the rod changes with it. */
+    private String blanks(Asked asked, Part part, Build build) {
+        Part now = asked.catalog().find(build.layout().blankId());
+        return part.kind() != PartKind.BLANK || now == null
+                ? ""
+                : Words.say(
+                        "why.meanwhile.blank",
+                        pages.bench().units().fineMass(part.facts().massMg() / 1000.0),
+                        now.facts().name(),
+                        pages.bench().units().fineMass(now.facts().massMg() / 1000.0));
     }
 
     private WhyView view(Step step, CameFrom from, String part, String name, SoFar<WhyNotAnswer> soFar) {

@@ -183,13 +183,15 @@ class ComingTest {
             String why = builds.replace("/builds/", "/why/") + "/marrick-tideway-r-16";
             String waiting = page.get(why).body();
             assertTrue(waiting.contains("The best rod with it is being looked for"), waiting);
-            assertTrue(waiting.contains("data-rest=\"0\""), waiting);
+            assertTrue(
+                    waiting.contains("data-rest=\"1\""),
+                    "the best is known, the best with it is asked for: " + waiting);
             assertTrue(waiting.contains("http-equiv=\"refresh\""), "without script it looks again");
             assertTrue(waiting.contains("href=\"" + builds + "\""), "and there is a way back");
             String drawer = builds.replace("/builds/", "/drawer/") + "/1/blank";
             assertTrue(page.get(drawer).body().contains("being looked through"));
             held.countDown();
-            assertTrue(page.get(why + "?show=rest").body().contains("Beside the best"));
+            assertTrue(page.get(why + "?show=1").body().contains("Beside the best"));
             assertTrue(page.get(why).body().contains("Beside the best"));
             assertTrue(page.whole(drawer).contains("Try this"));
         }
@@ -219,7 +221,7 @@ class ComingTest {
             assertTrue(best.contains("The best rod for what was asked"), best);
             assertTrue(best.contains("The lightest is being looked for"), best);
             String part = builds.replace("/builds/", "/why/") + "/" + seat;
-            String beside = page.get(part + "?show=0").body();
+            String beside = page.get(part + "?show=1").body();
             assertTrue(beside.contains("Why not is being looked for"), beside);
             assertTrue(beside.contains("With it: "), beside);
             why.countDown();

@@ -10,9 +10,12 @@ import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import withy.catalog.PartKind;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
+import withy.units.QuantityText;
+import withy.units.UnitSystem;
 
 /** Why a part is not in the best rod, told while the customer looks on. */
 class WhyPageTest extends ByRequest {
@@ -98,7 +101,7 @@ class WhyPageTest extends ByRequest {
                 boolean legal = line.contains("value=\"instead\"");
                 String words = plain(Caller.found("<p>(.*?)</p>", line));
                 if (legal) {
-                    assertTrue(why.contains("data-rest=\"0\""), why);
+                    assertTrue(why.contains("data-rest=\"1\""), why);
                     String said = "Put into build 1 instead of " + now + " (reel seat), all else as it is: ";
                     assertTrue(plain(why).contains(said), why);
                     assertTrue(
@@ -109,14 +112,66 @@ class WhyPageTest extends ByRequest {
                     assertTrue(plain(why).contains(words), words + why);
                     broken++;
                 } else {
-                    assertFalse(why.contains("data-rest=\"0\""), why);
+                    assertFalse(why.contains("data-rest=\"1\""), why);
                     kept++;
                 }
             }
             assertTrue(told > 1 && broken > 1 && kept > 1, told + " told, " + broken + " broken, " + kept + " kept");
+            var lists = slow.workshop().lists();
+            String blankNow = Caller.found(
+                    "id=\"others-1-blank\"[^>]*aria-label=\"What else could stand in place of ([^\"]+)\"", builds);
+            int blanks = 0;
+            for (var blank : lists.all(PartKind.BLANK)) {
+                String why =
+                        plain(caller.get("/why/" + begun + "/" + blank.id()).body());
+                if (why.contains("The blank alone weighs")) {
+                    String weight = new QuantityText(UnitSystem.METRIC)
+                            .fineMass(blank.facts().weightG());
+                    assertTrue(why.contains("weighs " + weight + "; that of build 1, " + blankNow + ", weighs "), why);
+                    assertTrue(why.contains("The best rod with it is being looked for"), why);
+                    blanks++;
+                } else if (blank.facts().name().equals(blankNow)) {
+                    assertTrue(why.contains("It is in build 1."), why);
+                } else {
+                    assertFalse(why.contains("Why not is being looked for"), why);
+                }
+            }
+            assertTrue(blanks > 1, blanks + " blanks");
             held.countDown();
             String part = Caller.found("/why/" + begun + "/([^\"?]+)", drawer);
             assertFalse(caller.whole("/why/" + begun + "/" + part).contains("Put into build 1"));
+        }
+    }
+
+    /** Who asks why not before anybody looked at builds is told as much, as soon as the best build is proven; so is who only looked longer. */
+    @Test
+    void thatNobodyLookedAtTheBuildsBeforeHidesNothing(@TempDir Path scratch) throws Exception {
+        CountDownLatch free = new CountDownLatch(0);
+        CountDownLatch best = new CountDownLatch(1);
+        CountDownLatch held = new CountDownLatch(1);
+        try (ShopFolder slow = new ShopFolder(scratch, "bench", catalog -> new ComingTest.Slow(catalog, free, free) {
+            @Override
+            public Solution solve(Query query, Watch watch) {
+                await(query.forced().isEmpty() ? best : held);
+                return super.solve(query, watch);
+            }
+        })) {
+            Caller caller = new Caller(slow);
+            String why = "/why/" + caller.begun("estuary") + "/marrick-tideway-r-16";
+            String nothing = caller.get(why).body();
+            assertFalse(nothing.contains("Put into build 1"), nothing);
+            assertTrue(nothing.contains("data-rest=\"0\""), nothing);
+            best.countDown();
+            String known = caller.get(why + "?show=0").body();
+            assertTrue(known.contains("Put into build 1 instead of "), known);
+            assertTrue(known.contains("The best rod with it is being looked for"), known);
+            String longer = caller.begun("brook");
+            caller.get("/builds/" + longer + "?look=long&show=rest");
+            String looked =
+                    caller.get("/why/" + longer + "/marrick-tideway-r-16").body();
+            assertTrue(looked.contains("Put into build 1 instead of "), looked);
+            held.countDown();
+            assertFalse(caller.whole(why).contains("Put into build 1"));
         }
     }
 
