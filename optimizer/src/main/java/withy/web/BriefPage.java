@@ -111,8 +111,7 @@ final class BriefPage {
             Pages.go(ctx, "/builds/" + before.id());
             return;
         }
-        Step step = pages.steps().add(before, Words.say(before == null ? "step.told" : "step.changed"), typed);
-        Pages.go(ctx, "/builds/" + step.id());
+        pages.builds(ctx, before, Words.say(before == null ? "step.told" : "step.changed"), typed, asked);
     }
 
     /** What would fit if this were said; nothing is kept. */
@@ -155,12 +154,7 @@ final class BriefPage {
                 Asked asked = pages.bench().read(typed);
                 faults.addAll(asked.faults());
                 if (faults.isEmpty()) {
-                    Pages.go(
-                            ctx,
-                            "/builds/"
-                                    + pages.steps()
-                                            .add(null, Words.say("step.pasted"), typed)
-                                            .id());
+                    pages.builds(ctx, null, Words.say("step.pasted"), typed, asked);
                     return;
                 }
             } catch (JsonProcessingException e) {

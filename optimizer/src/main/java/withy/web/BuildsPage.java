@@ -27,6 +27,12 @@ final class BuildsPage {
     /** Key of what is looked for while a build known before stands in. */
     private static final String AGAIN = "builds.coming.again";
 
+    /** How long a page that was just asked for waits for the best build, ms. */
+    private static final long BEST_MS = 150;
+
+    /** How long it waits for all of them, so that the best does not stand alone for a moment only, ms. */
+    private static final long TOGETHER_MS = 80;
+
     /** Answers whose builds stay drawn. */
     private static final int MOST_DRAWN = 16;
 
@@ -57,10 +63,13 @@ final class BuildsPage {
         Coming coming = pages.bench().answers().coming(asked, look.patienceS());
         String show = String.valueOf(ctx.queryParam("show"));
         boolean best = show.equals("best");
-        if (best) {
-            coming.begun(look.waitMs());
+        boolean rest = show.equals("rest");
+        long begun = System.nanoTime();
+        if (!rest) {
+            coming.begun(best ? look.waitMs() : BEST_MS);
         }
-        Answer whole = coming.within(best ? 0 : look.waitMs());
+        long gone = (System.nanoTime() - begun) / 1_000_000;
+        Answer whole = coming.within(rest ? look.waitMs() : best ? 0 : Math.max(0, TOGETHER_MS - gone));
         Answer first = coming.first();
         BuildsView view = whole != null
                 ? view(step, asked, whole, "")

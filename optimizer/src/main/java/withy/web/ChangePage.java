@@ -32,8 +32,7 @@ final class ChangePage {
             Pages.go(ctx, "/builds/" + step.id());
             return;
         }
-        pages.bench().read(brief).told();
-        Pages.go(ctx, "/builds/" + pages.steps().add(step, said, brief).id());
+        pages.builds(ctx, step, said, brief, pages.bench().read(brief));
     }
 
     /** A way out of a brief that asks too much. It is told by its words: after a change of the lists another one may stand in its place. */
@@ -56,9 +55,10 @@ final class ChangePage {
         for (int i = 0; i < 2; i++) {
             // a second time where what was taken for granted hangs on what was said
             brief = GivingWay.of(brief, now, repair.brief());
-            now = pages.bench().read(brief).told();
+            asked = pages.bench().read(brief);
+            now = asked.told();
         }
-        Pages.go(ctx, "/builds/" + pages.steps().add(step, words, brief).id());
+        pages.builds(ctx, step, words, brief, asked);
     }
 
     private String apply(Context ctx, ObjectNode brief) {

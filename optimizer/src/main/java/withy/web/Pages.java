@@ -1,5 +1,6 @@
 package withy.web;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import withy.app.PartIds;
 import withy.catalog.Catalog;
 import withy.catalog.Part;
+import withy.web.Bench.Asked;
 
 /** What every page is made with: templates, the door, the steps so far, the shop. */
 record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Recent<String, String> done) {
@@ -50,6 +52,12 @@ record Pages(TemplateEngine templates, Door door, Steps steps, Bench bench, Rece
             throw new Refusal(404, Words.say("page.noStep"), Words.say("page.noStep.maybe"));
         }
         return step;
+    }
+
+    /** Keeps what was said after a step, or as a first one, and leads to its builds, which are looked for from here on. */
+    void builds(Context ctx, @Nullable Step before, String said, ObjectNode brief, Asked asked) {
+        bench.answers().coming(asked, Answers.PATIENCE_S);
+        go(ctx, "/builds/" + steps.add(before, said, brief).id());
     }
 
     /** A word of the address, or empty. */

@@ -2,6 +2,7 @@ package withy.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -28,6 +29,7 @@ import withy.app.Chooser;
 import withy.app.LocalPage;
 import withy.app.SearchChooser;
 import withy.app.Workshop;
+import withy.brief.Objective;
 import withy.catalog.Catalog;
 import withy.catalog.CatalogReader;
 import withy.objectives.Solver.Query;
@@ -124,6 +126,34 @@ class ComingTest {
                     Caller.found("<strong>([^<]* EUR)</strong>", whole),
                     "the best stays the best");
             assertEquals(1, begun.get(), "however often the page is loaded");
+        }
+    }
+
+    /** Builds are looked for from the moment a brief is told, pasted or changed, not only once their page is asked for. */
+    @Test
+    void buildsAreLookedForBeforeTheirPageIsAskedFor() throws Exception {
+        CountDownLatch free = new CountDownLatch(0);
+        BlockingQueue<String> begun = new LinkedBlockingQueue<>();
+        try (ShopFolder shop = new ShopFolder(scratch, "bench", catalog -> new Slow(catalog, free, free) {
+            @Override
+            public List<Proposal> offer(Query query, Watch watch, Consumer<Proposal> told) {
+                begun.add(query.brief().name() + query.brief().priority(Objective.WEIGHT));
+                return super.offer(query, watch, told);
+            }
+        })) {
+            Caller page = new Caller(shop);
+            String step = page.begun("estuary");
+            String first = begun.poll(60, TimeUnit.SECONDS);
+            assertNotNull(first, "told");
+            page.form("/change", "step", step, "do", "priorities", "priorities.weight", "9");
+            String changed = begun.poll(60, TimeUnit.SECONDS);
+            assertNotNull(changed, "changed");
+            assertNotEquals(first, changed);
+            Path brief = Path.of(System.getProperty("withy.home"), "scenarios", "beach-surf", "brief.json");
+            page.form("/paste", "json", Files.readString(brief));
+            assertNotNull(begun.poll(60, TimeUnit.SECONDS), "pasted");
+            page.get("/builds/" + step + "?show=rest");
+            assertEquals(0, begun.size(), "and once only");
         }
     }
 
