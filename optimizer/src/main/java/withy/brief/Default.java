@@ -60,6 +60,7 @@ enum Default {
     LOOK("The look is open in: %s."),
     BUDGET("No budget is told: the price has no ceiling."),
     WANTED_BY("No date is told: parts may be ordered however long they take."),
+    WANTED_YEAR("The date is told without a year: %s is taken, the next such day."),
     PRIORITY("The priority of %s is not told: %s."),
     ZONE("No balance is told: level between %s and %s mm ahead of the reel foot is wanted (common practice)."),
     STEP("The least difference worth noticing in %s is not told: %s, from the shop's rates."),

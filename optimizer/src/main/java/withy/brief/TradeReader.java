@@ -158,7 +158,7 @@ final class TradeReader {
         return null;
     }
 
-    /** Under {@code wantedBy} as a date, or under {@code wantedInDays} counted from the day of reading. */
+    /** Under {@code wantedBy} as a date, without a year the next such day, or under {@code wantedInDays} counted from the day of reading. */
     @Nullable
     LocalDate wantedBy() {
         Integer days = root.whole("wantedInDays", 0, MOST_DAYS);
@@ -179,7 +179,11 @@ final class TradeReader {
             return null;
         }
         try {
-            LocalDate date = Dates.date(text);
+            Dates.Day day = Dates.byHand(text, context.asOf());
+            LocalDate date = day.date();
+            if (!day.yearTold()) {
+                notes.taken(Default.WANTED_YEAR, Dates.words(date));
+            }
             if (date.isBefore(context.asOf())) {
                 root.fault("wantedBy", "a day from " + context.asOf() + " on", "Maybe the year is mistyped.");
             }

@@ -213,7 +213,7 @@ final class StockCommand implements Callable<Integer> {
     private LocalDate due(Workshop workshop, @Nullable PartName named) {
         if (due != null) {
             try {
-                return Dates.date(due);
+                return Dates.byHand(due, workshop.day()).date();
             } catch (UnitsFault e) {
                 throw new Stop(Exit.USAGE, "--due " + due + ": allowed is " + e.allowed() + ".", e.maybe());
             }

@@ -198,7 +198,8 @@ final class StockPage {
 
     /** What is ordered comes today or later. */
     private static LocalDate due(Context ctx, LocalDate today) {
-        LocalDate due = Slip.read(ctx, DUE, today.toString(), told -> Dates.date(AsTyped.day(told)));
+        LocalDate due = Slip.read(
+                ctx, DUE, today.toString(), told -> Dates.byHand(told, today).date());
         if (due.isBefore(today)) {
             throw new Slip.Fault(DUE, Words.say("slip.past", due, today));
         }

@@ -162,9 +162,9 @@ final class BrokenWishes {
                     "Maybe drop one of the two.",
                     true),
             new Broken(
-                    "{\"wantedBy\": \"31.5.2026\"}",
+                    "{\"wantedBy\": \"5/6/2026\"}",
                     "wantedBy",
-                    "\"31.5.2026\"",
+                    "\"5/6/2026\"",
                     "year-month-day",
                     "Maybe write it as 2026-05-31.",
                     true),

@@ -197,6 +197,10 @@ class DefaultsTest {
                 "The look is open in: liked materials, refused materials, colours, inscription.");
         add(Default.BUDGET, "{}", "No budget is told: the price has no ceiling.");
         add(Default.WANTED_BY, "{}", "No date is told: parts may be ordered however long they take.");
+        add(
+                Default.WANTED_YEAR,
+                "{\"wantedBy\": \"31 December\"}",
+                "The date is told without a year: 31 December 2026 is taken, the next such day.");
         add(Default.PRIORITY, "{\"priorities\": {\"weight\": 5}}", "The priority of balance is not told: 2.");
         add(Default.PRIORITY, "{\"priorities\": {\"weight\": 5}}", "The priority of look is not told: 1.");
         add(

@@ -4,6 +4,7 @@ import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -33,7 +34,8 @@ class WordsFuzzTest {
             text -> Quantities.force(text, ForceUnit.KILOGRAM_FORCE).newtons(),
             text -> Quantities.decimal(text, DecimalMark.POINT),
             text -> Money.minor(text, Currency.getInstance("EUR")),
-            text -> Dates.date(text).toEpochDay());
+            text -> Dates.date(text).toEpochDay(),
+            text -> Dates.byHand(text, LocalDate.of(2026, 11, 29)).date().toEpochDay());
 
     @FuzzTest(maxDuration = LONG)
     void quantity(FuzzedDataProvider data) {

@@ -123,6 +123,51 @@ class QuantitiesTest {
         assertEquals("650 JPY", Money.print(650, Currency.getInstance("JPY")));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2026-11-30 | 2026-11-30 | true",
+                "2026.11.30 | 2026-11-30 | true",
+                "30.11.2026 | 2026-11-30 | true",
+                "30. 11. 26 | 2026-11-30 | true",
+                "11/30/2026 | 2026-11-30 | true",
+                "the 30th of November, 2026 | 2026-11-30 | true",
+                "30 November | 2026-11-30 | false",
+                "29 November | 2026-11-29 | false",
+                "28 November | 2027-11-28 | false",
+                "20 June | 2027-06-20 | false",
+                "June 20th | 2027-06-20 | false",
+                "20. June | 2027-06-20 | false",
+                "20.6. | 2027-06-20 | false",
+                "20.06 | 2027-06-20 | false",
+                "6/20 | 2027-06-20 | false",
+                "29 Feb | 2028-02-29 | false",
+            })
+    void aDayWrittenByHandWithoutItsYearIsTheNextOne(String text, LocalDate day, boolean yearTold) {
+        assertEquals(new Dates.Day(day, yearTold), Dates.byHand(text, LocalDate.of(2026, 11, 29)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "June",
+                "31 June",
+                "30.2.",
+                "3/4",
+                "3/4/2027",
+                "20 Juvember",
+                "2026",
+                "0.6.",
+                "soon",
+                "20.6.1"
+            })
+    void whatMayBeTwoDaysOrNoneIsNoDay(String text) {
+        UnitsFault fault = assertThrows(UnitsFault.class, () -> Dates.byHand(text, LocalDate.of(2026, 11, 29)));
+        assertTrue(String.valueOf(fault.getMessage()).contains("Maybe write it as 2026-05-31."), fault.getMessage());
+    }
+
     @Test
     void readsDatesOfOneFormOnly() {
         assertEquals(LocalDate.of(2026, 5, 31), Dates.date(" 2026-05-31 "));

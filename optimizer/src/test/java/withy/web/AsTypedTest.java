@@ -56,10 +56,21 @@ class AsTypedTest extends ByRequest {
                 "wantedBy | 2026-6-20 | 2026-06-20",
                 "wantedBy | 20 June 2026 | 2026-06-20",
                 "wantedBy | June 20th, 2026 | 2026-06-20",
+                "wantedBy | 20 June | 20 June",
                 "leader.strength | no | none",
             })
     void whatIsWrittenByHandIsUnderstood(String field, String typed, String again) throws Exception {
         assertEquals(again, again(field, typed));
+    }
+
+    /** The page stands on 1 June 2026. */
+    @ParameterizedTest
+    @CsvSource({"20 June, 20 June 2026", "31.5., 31 May 2027"})
+    void aDayWithoutItsYearIsTheNextOneAndSaidSo(String typed, String taken) throws Exception {
+        String builds = said("wantedBy", typed).location();
+        String words = "The date is told without a year: " + taken + " is taken, the next such day.";
+        assertTrue(page.get(builds).body().contains(words), taken);
+        assertTrue(page.get(builds.replace("/builds/", "/brief/")).body().contains(words), taken);
     }
 
     @ParameterizedTest
