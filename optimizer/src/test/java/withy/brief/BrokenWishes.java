@@ -167,7 +167,7 @@ final class BrokenWishes {
                     "\"5/6/2026\"",
                     "year-month-day",
                     "Maybe write it as 2026-05-31.",
-                    true),
+                    false),
             new Broken(
                     "{\"wantedBy\": \"2026-02-30\"}",
                     "wantedBy",

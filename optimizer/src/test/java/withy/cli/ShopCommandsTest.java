@@ -257,7 +257,7 @@ class ShopCommandsTest {
         told(2, "--count", "stock", PART, "--count", "4", "--receive", "2");
         told(2, "only --broken", "stock", PART + "#2", "--count", "4");
         told(3, "promised to nobody", "stock", PART, "--use", "400");
-        told(2, "--due 31.12", "stock", PART, "--order", "4", "--due", "31.12.2026");
+        told(2, "--due 3/4/2026", "stock", PART, "--order", "4", "--due", "3/4/2026");
         assertFalse(Files.exists(folder.resolve("backups")));
     }
 
