@@ -60,10 +60,18 @@ public record JobAnswer(
      *
      * @param offer its number
      * @param day day it was given
+     * @param validUntil last day it holds by its paper; null where it was given before papers were kept
+     * @param ended day it was withdrawn or let lapse, or null
      * @param catalogHash hash of lists and memory at that time
      * @param builds its builds
      */
-    public record OfferLine(long offer, String day, String catalogHash, List<OfferedBuild> builds) {
+    public record OfferLine(
+            long offer,
+            String day,
+            @Nullable String validUntil,
+            @Nullable String ended,
+            String catalogHash,
+            List<OfferedBuild> builds) {
         public OfferLine {
             builds = List.copyOf(builds);
         }
@@ -123,7 +131,8 @@ public record JobAnswer(
                     build.path("figures").path("weightG").doubleValue(),
                     build.path("figures").path("priceMinor").longValue()));
         }
-        return new OfferLine(offer.id(), offer.day(), offer.catalogHash(), builds);
+        return new OfferLine(
+                offer.id(), offer.day(), OfferFile.validUntil(offer), offer.ended(), offer.catalogHash(), builds);
     }
 
     static Foretold foretold(Prediction predicted, List<Piece> pieces) {

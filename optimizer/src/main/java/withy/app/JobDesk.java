@@ -32,6 +32,11 @@ public final class JobDesk {
         this.workshop = workshop;
     }
 
+    /** Whose jobs they are. */
+    public Workshop workshop() {
+        return workshop;
+    }
+
     /** Begins a job. */
     public JobAnswer begin(Brief brief) {
         try (Shop shop = workshop.open()) {
@@ -128,6 +133,7 @@ public final class JobDesk {
     /** The customer took a build of the last offer. */
     public JobAnswer accept(long job, int rank) {
         Job.Offer last = offer(job, 0);
+        OfferEnd.refuseEnded(job, last);
         for (JsonNode build : JsonText.tree(last.answer()).path("builds")) {
             if (build.path("rank").intValue() == rank) {
                 return accept(job, build.toString(), "build " + rank + " of offer " + last.id());

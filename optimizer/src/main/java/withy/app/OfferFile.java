@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -12,6 +13,7 @@ import java.util.Currency;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import withy.app.OfferSheet.Choice;
+import withy.shop.Job;
 
 /** An offer as text: kept with a job, and inside the HTML file that is sent, from which it can be read again. */
 public final class OfferFile {
@@ -91,6 +93,20 @@ public final class OfferFile {
         } catch (JsonProcessingException | IllegalArgumentException | DateTimeException | NullPointerException e) {
             throw new Unreadable("the offer in it was changed by hand or is damaged", e);
         }
+    }
+
+    /** Last day an offer holds by its paper; null where it was given before papers were kept. */
+    static @Nullable String validUntil(Job.Offer offer) {
+        String paper = offer.paper();
+        JsonNode day =
+                paper == null ? MissingNode.getInstance() : JsonText.tree(paper).path("validUntil");
+        return day.isTextual() ? day.asText() : null;
+    }
+
+    /** True where that day is over. */
+    static boolean lapsed(Job.Offer offer, LocalDate today) {
+        String day = validUntil(offer);
+        return day != null && day.compareTo(today.toString()) < 0;
     }
 
     private static void check(OfferSheet offer) {

@@ -22,8 +22,11 @@ final class Rivals {
         for (Job other : shop.jobs().all()) {
             if (other.state() == Job.State.OFFERED && other.id() != job.id()) {
                 List<Job.Offer> offers = shop.jobs().file(other.id()).offers();
-                JsonNode last = JsonText.tree(offers.get(offers.size() - 1).answer());
-                pieces(last).forEach((part, count) -> {
+                Job.Offer last = offers.get(offers.size() - 1);
+                if (OfferFile.lapsed(last, workshop.day())) {
+                    continue;
+                }
+                pieces(JsonText.tree(last.answer())).forEach((part, count) -> {
                     asked.merge(part, count, Integer::sum);
                     others.merge(part, Long.toString(other.id()), (a, b) -> a + ", " + b);
                 });

@@ -21,6 +21,7 @@ import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.JobsAnswer;
 import withy.app.OfferDesk;
+import withy.app.OfferEnd;
 import withy.app.Propose;
 import withy.app.ScaleReading;
 import withy.app.Workshop;
@@ -39,6 +40,7 @@ import withy.units.UnitsFault;
                 + "  withy job --new brief.json          a customer came%n"
                 + "  withy job 3 --offer                 three builds for job 3, kept as given%n"
                 + "  withy paper offer --job 3 --out offer.pdf%n"
+                + "  withy job 3 --withdraw              that offer does not hold any more%n"
                 + "  withy job 3 --accept 1              the first it is: its pieces are promised%n"
                 + "  withy job 3                         how it stands%n"
                 + "  withy job 3 --glue seat,rearGrip    these are glued and stay%n"
@@ -53,6 +55,9 @@ import withy.units.UnitsFault;
         parameterListHeading = "%n",
         optionListHeading = "%nOptions:%n")
 final class JobCommand implements Callable<Integer> {
+    private static final String MAYBE_ANEW =
+            "make a new one: withy job %1$d --offer. Should the old one count: withy job %1$d --accept N --sure.";
+
     @ParentCommand
     private Main main;
 
@@ -73,7 +78,9 @@ final class JobCommand implements Callable<Integer> {
 
     @Option(
             names = "--sure",
-            description = "With --weighed: book a weight far from what was foretold, or over another one.")
+            description =
+                    "With --weighed: book a weight far from what was foretold, or over another one. With --accept: though the offer's"
+                            + " day is over.")
     private boolean sure;
 
     @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "Kept in the job's history.")
@@ -109,6 +116,11 @@ final class JobCommand implements Callable<Integer> {
                 fallbackValue = "0",
                 description = "Show an offer as it was given; the last one if no number is told.")
         private @Nullable Long readOffer;
+
+        @Option(
+                names = "--withdraw",
+                description = "What was offered does not hold any more; past its day it is told as lapsed.")
+        private boolean withdraw;
 
         @Option(names = "--accept", paramLabel = "N", description = "The customer took build N of the last offer.")
         private @Nullable Integer accept;
@@ -178,7 +190,13 @@ final class JobCommand implements Callable<Integer> {
                     spec.commandLine().getOut());
             return Exit.FINE;
         }
+        if (asked.withdraw) {
+            return print(new OfferEnd(desk.workshop()).withdraw(of, note));
+        }
         if (asked.accept != null) {
+            if (!sure) {
+                WeighCommand.askBack(new OfferEnd(desk.workshop()).doubt(of), MAYBE_ANEW.formatted(of));
+            }
             return print(desk.accept(of, asked.accept));
         }
         if (asked.take != null) {

@@ -99,13 +99,17 @@ public final class JobText {
     }
 
     private static String word(String what) {
-        return what.equals("changed") ? Phrases.of("text.job.again") : what;
+        return switch (what) {
+            case "changed" -> Phrases.of("text.job.again");
+            case "withdrawn", "lapsed" -> Phrases.of("text.job." + what);
+            default -> what;
+        };
     }
 
     private static void offers(Page page, JobAnswer answer, QuantityText units) {
         Currency currency = Currency.getInstance(answer.currency());
         for (JobAnswer.OfferLine offer : answer.offers()) {
-            page.paragraph("", Phrases.of("text.job.offer", offer.offer(), offer.day()));
+            page.paragraph("", offer(offer));
             for (JobAnswer.OfferedBuild build : offer.builds()) {
                 page.paragraph(
                         "  " + build.rank() + "  ",
@@ -113,6 +117,15 @@ public final class JobText {
                                 + Money.print(build.priceMinor(), currency));
             }
         }
+    }
+
+    /** Which offer it is, from when, and until when it holds or held. */
+    public static String offer(JobAnswer.OfferLine offer) {
+        String given = Phrases.of("text.job.offer", offer.offer(), offer.day());
+        if (offer.ended() != null) {
+            return Phrases.of("text.job.offer.ended", given, offer.ended());
+        }
+        return offer.validUntil() == null ? given : Phrases.of("text.job.offer.until", given, offer.validUntil());
     }
 
     /** What the rod should weigh and where it should balance; of a job that was given up, that it was; empty where nothing was accepted. */

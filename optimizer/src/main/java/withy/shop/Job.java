@@ -66,6 +66,7 @@ public record Job(
      * @param answer the answer as JSON
      * @param shown the answer as it was shown
      * @param paper the offer as it is printed, as JSON; null where it was given before papers were kept
+     * @param ended day it was withdrawn or let lapse, or null
      */
     public record Offer(
             long id,
@@ -73,7 +74,8 @@ public record Job(
             String catalogHash,
             String answer,
             String shown,
-            @Nullable String paper) {}
+            @Nullable String paper,
+            @Nullable String ended) {}
 
     /**
      * One line of its history.

@@ -5,6 +5,8 @@ import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.shop.Job.State;
@@ -32,9 +34,14 @@ final class JobRows {
                                 row.getString(3),
                                 row.getString(4),
                                 row.getString(5),
-                                row.getString(6)),
-                        "SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown, o.paper FROM offer o"
-                                + " JOIN batch b ON b.id = o.batch WHERE o.job = ? ORDER BY o.id",
+                                row.getString(6),
+                                row.getString(7)),
+                        """
+                        SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown, o.paper,
+                          (SELECT w.on_day FROM batch w JOIN event e ON e.batch = w.id
+                            WHERE e.job = o.job AND w.what = 'withdraw' AND w.undone_by IS NULL AND w.id > o.batch
+                            ORDER BY w.id LIMIT 1)
+                        FROM offer o JOIN batch b ON b.id = o.batch WHERE o.job = ? ORDER BY o.id""",
                         id),
                 Pieces.ofJob(sql, id),
                 sql.rows(
@@ -48,6 +55,33 @@ final class JobRows {
                                 + " WHERE e.job = ? ORDER BY e.id",
                         id),
                 asBuilt(sql, id));
+    }
+
+    /** Pieces promised to a job or built into it, by part; lost ones are not there any more. */
+    static SortedMap<String, Integer> held(Sql sql, long id) throws SQLException {
+        SortedMap<String, Integer> held = new TreeMap<>();
+        sql.rows(
+                row -> held.put(row.getString(1), row.getInt(2)),
+                "SELECT part, count(*) FROM promise WHERE job = ? AND piece IS NOT NULL GROUP BY part",
+                id);
+        return held;
+    }
+
+    /** What a job is promised and is not here yet, by part. */
+    static List<Jobs.Waiting> waiting(Sql sql, long id) throws SQLException {
+        return sql.rows(
+                row -> new Jobs.Waiting(row.getString(1), row.getInt(2), row.getString(3), row.getInt(4)),
+                "SELECT p.part, count(*), max(p.due_day), sum(p.placed = 0) FROM promise r"
+                        + " JOIN piece p ON p.id = r.piece WHERE r.job = ? AND p.state = 'ordered'"
+                        + " GROUP BY p.part ORDER BY max(p.due_day) DESC, p.part",
+                id);
+    }
+
+    /** Finished rods as they weigh, less what was foretold of them. */
+    static List<Experience.Rod> finished(Sql sql) throws SQLException {
+        return sql.rows(
+                row -> new Experience.Rod(row.getLong(1) - row.getLong(2), row.getLong(3)),
+                "SELECT weight_mg, foretold_mg, tolerance_mg FROM as_built WHERE tolerance_mg > 0 ORDER BY job");
     }
 
     static Job need(Sql sql, long id) throws SQLException {

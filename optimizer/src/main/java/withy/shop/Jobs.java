@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.shop.Job.State;
@@ -52,14 +51,7 @@ public final class Jobs {
 
     /** Pieces promised to each job or built into it, by part; lost ones are not there any more. */
     public SortedMap<String, Integer> held(long id) {
-        return database.read(sql -> {
-            SortedMap<String, Integer> held = new TreeMap<>();
-            sql.rows(
-                    row -> held.put(row.getString(1), row.getInt(2)),
-                    "SELECT part, count(*) FROM promise WHERE job = ? AND piece IS NOT NULL GROUP BY part",
-                    id);
-            return held;
-        });
+        return database.read(sql -> JobRows.held(sql, id));
     }
 
     /**
@@ -74,12 +66,7 @@ public final class Jobs {
 
     /** What an open job is promised and is not here yet, by part. */
     public List<Waiting> waiting(long id) {
-        return database.read(sql -> sql.rows(
-                row -> new Waiting(row.getString(1), row.getInt(2), row.getString(3), row.getInt(4)),
-                "SELECT p.part, count(*), max(p.due_day), sum(p.placed = 0) FROM promise r"
-                        + " JOIN piece p ON p.id = r.piece WHERE r.job = ? AND p.state = 'ordered'"
-                        + " GROUP BY p.part ORDER BY max(p.due_day) DESC, p.part",
-                id));
+        return database.read(sql -> JobRows.waiting(sql, id));
     }
 
     /** Keeps an offer as it was given. It warns others but promises nothing. */
@@ -97,6 +84,21 @@ public final class Jobs {
                             paper);
             set(ledger, job, job.state() == State.NEW ? State.OFFERED : job.state());
             event(ledger, job.id(), "offered", "");
+        });
+    }
+
+    /**
+     * What was offered does not hold any more, since it is withdrawn or the customer let its day pass. The offers stay as they were given.
+     *
+     * @param lapsed true where its day passed
+     */
+    public Job withdraw(Job job, boolean lapsed, String note) {
+        if (job.state() != State.OFFERED) {
+            throw wrongState(job, "is " + job.state().word() + ": there is no open offer");
+        }
+        return write(job, "withdraw", ledger -> {
+            set(ledger, job, State.NEW);
+            event(ledger, job.id(), lapsed ? "lapsed" : "withdrawn", note);
         });
     }
 
@@ -236,7 +238,8 @@ public final class Jobs {
             if (last == null) {
                 throw ShopFault.refused(
                         "job " + job.id() + ": there is nothing that can be taken back.",
-                        "an offer stays as it was given, and a finished rod is weighed again.");
+                        "an offer is withdrawn (withy job " + job.id()
+                                + " --withdraw), and a finished rod is weighed again.");
             }
             if (!last.obstacles().isEmpty()) {
                 throw ShopFault.refused(
@@ -250,12 +253,6 @@ public final class Jobs {
                 after.makeGood(part);
             }
         });
-    }
-
-    static List<Experience.Rod> finished(Sql sql) throws SQLException {
-        return sql.rows(
-                row -> new Experience.Rod(row.getLong(1) - row.getLong(2), row.getLong(3)),
-                "SELECT weight_mg, foretold_mg, tolerance_mg FROM as_built WHERE tolerance_mg > 0 ORDER BY job");
     }
 
     private interface Step {

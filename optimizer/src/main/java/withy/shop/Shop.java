@@ -117,7 +117,7 @@ public final class Shop implements AutoCloseable {
 
     /** Lists and memory as of one moment, in one read. */
     public Snapshot snapshot(Catalog lists) {
-        return database.read(sql -> Snapshot.of(lists, held(sql), Jobs.finished(sql)));
+        return database.read(sql -> Snapshot.of(lists, held(sql), JobRows.finished(sql)));
     }
 
     private static SortedMap<String, Snapshot.Held> held(Sql sql) throws SQLException {

@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param obstacles what stands against it, one sentence a piece or promise that is another one by now; empty = it can be taken back
  */
 public record WayBack(long act, String day, String event, String note, List<String> obstacles) {
-    /** What the job itself can take back; an offer stays as it was given, a finished rod is weighed again. */
-    private static final Set<String> ACTS = Set.of("accept", "glue", "built", "close", "cancel");
+    /** What the job itself can take back; an offer is withdrawn instead, a finished rod weighed again. */
+    private static final Set<String> ACTS = Set.of("withdraw", "accept", "glue", "built", "close", "cancel");
 
     public WayBack {
         obstacles = List.copyOf(obstacles);

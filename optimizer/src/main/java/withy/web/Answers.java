@@ -22,6 +22,7 @@ import withy.app.LighterAnswer;
 import withy.app.Progress;
 import withy.app.Propose;
 import withy.app.Workshop;
+import withy.brief.Brief;
 import withy.catalog.Catalog;
 import withy.explain.Inquiry;
 import withy.objectives.Solver.Query;
@@ -79,6 +80,11 @@ final class Answers {
     /** Up to three builds, however long it takes. */
     Answer answer(Asked asked, int patienceS) {
         return coming(asked, patienceS).whole();
+    }
+
+    /** Up to three builds for a job, over what is free for it. */
+    Answer ofJob(Catalog catalog, Brief brief) {
+        return alone(() -> Propose.run(catalog, brief, chooser(catalog), bench.units(), patience(PATIENCE_S)));
     }
 
     /** The same if it comes in time; else it is on its way. */

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import withy.app.JobAnswer;
 import withy.app.JobDesk;
+import withy.app.OfferEnd;
 import withy.app.ScaleReading;
 import withy.shop.ShopFault;
 import withy.shop.WayBack;
@@ -65,8 +66,10 @@ final class JobActs {
 
     private void act(Context ctx, long job) {
         boolean asked = !Sure.told(ctx)
+                && !pages.done(ctx)
                 && switch (Pages.told(ctx, "do")) {
                     case "weighed" -> ask(ctx, job, "scale.sure", doubt(ctx, current(ctx, job)));
+                    case "accept" -> ask(ctx, job, "jobs.late", late(ctx, job));
                     case "built" -> ask(ctx, job, "jobs.built.sure", unticked(ctx, job));
                     case "cancel" ->
                         ask(
@@ -91,7 +94,7 @@ final class JobActs {
     /** False where there is nothing to ask. */
     private boolean ask(Context ctx, long job, String key, @Nullable String question) {
         if (question != null) {
-            List<String> kept = List.of("do", "revision", "weight", "balance");
+            List<String> kept = List.of("do", "revision", "rank", "weight", "balance");
             String back = Slip.address(ctx, "/jobs/" + job, List.of("station", "weight", "balance"));
             Sure.ask(pages, ctx, key, "jobs", question, back, kept);
         }
@@ -114,6 +117,11 @@ final class JobActs {
         return open == 0 ? null : Words.say("jobs.built.question", open, stands.size());
     }
 
+    private @Nullable String late(Context ctx, long job) {
+        current(ctx, job);
+        return new OfferEnd(pages.bench().workshop()).doubt(job);
+    }
+
     private @Nullable String doubt(Context ctx, JobAnswer job) {
         long mg = weight(ctx);
         balance(ctx);
@@ -125,6 +133,8 @@ final class JobActs {
         String what = Pages.told(ctx, "do");
         switch (what) {
             case "accept" -> desk().accept(job, JobsPage.number(Pages.told(ctx, "rank")));
+            case "withdraw" -> new OfferEnd(pages.bench().workshop()).withdraw(job, "");
+            case "offer" -> jobs.offer(job, pages.bench().answers()::ofJob);
             case "glue" -> desk().glue(job, glued(ctx));
             case "built" -> desk().built(job);
             case "weighed" -> desk().weighed(job, weight(ctx), balance(ctx));

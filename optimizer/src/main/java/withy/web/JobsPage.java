@@ -12,6 +12,7 @@ import withy.app.JobAnswer;
 import withy.app.JobDesk;
 import withy.app.JobsAnswer;
 import withy.app.OfferDesk;
+import withy.app.OfferEnd;
 import withy.app.OfferSheet.Terms;
 import withy.app.WaitLine;
 import withy.explain.Phrases;
@@ -94,22 +95,26 @@ final class JobsPage {
                 throw new Refusal(409, Words.say("jobs.nothing"));
             }
             JobAnswer job = desk().begin(asked.told());
-            Terms terms = new Terms(
-                    asked.told().customer(),
-                    pages.bench().workshop().day(),
-                    Terms.VALID_DAYS,
-                    Terms.DEPOSIT_PERCENT,
-                    Terms.BENCH_DAYS);
-            desk().offer(
-                            job.job(),
-                            (catalog, brief) -> shown,
-                            answer -> AnswerText.of(answer, pages.bench().units()),
-                            new OfferDesk.Order(terms, pages.bench().units()));
+            offer(job.job(), (catalog, brief) -> shown);
             if (!rank.equals("0")) {
                 desk().accept(job.job(), number(rank));
             }
             return "/jobs/" + job.job();
         });
+    }
+
+    /** Keeps an offer for a job, on the shop's usual terms, for the customer its brief names. */
+    void offer(long job, JobDesk.Proposer proposer) {
+        Terms terms = new Terms(
+                "", pages.bench().workshop().day(), Terms.VALID_DAYS, Terms.DEPOSIT_PERCENT, Terms.BENCH_DAYS);
+        JobDesk.Offered offered = desk().offer(
+                        job,
+                        proposer,
+                        answer -> AnswerText.of(answer, pages.bench().units()),
+                        new OfferDesk.Order(terms, pages.bench().units()));
+        if (offered.answer().builds().isEmpty() || offered.answer().interrupted()) {
+            throw new Refusal(409, Words.say("jobs.nothing"));
+        }
     }
 
     static int number(String told) {
@@ -208,7 +213,14 @@ final class JobsPage {
                                         b.name(),
                                         pages.bench().money(b.priceMinor()) + " · " + units.mass(b.weightG())))
                                 .toList(),
-                last == null ? "" : Phrases.of("text.job.offer", last.offer(), last.day()),
+                last == null ? "" : JobText.offer(last),
+                last != null && last.ended() != null,
+                !job.state().equals("offered")
+                        ? ""
+                        : Words.say(
+                                new OfferEnd(pages.bench().workshop()).doubt(job.job()) == null
+                                        ? "jobs.withdraw"
+                                        : "jobs.lapsed"),
                 JobText.foretold(job, units),
                 built == null ? "" : JobText.asBuilt(built, foretold, units),
                 stations(job),

@@ -27,8 +27,10 @@ public final class ShopView {
      * @param name short name
      * @param state key of its state
      * @param wanted day it is wanted in words, or empty
-     * @param offers builds of the last offer that can be taken
-     * @param offered when that was given, or empty
+     * @param offers builds of the last offer
+     * @param offered when that was given and until when it holds, or empty
+     * @param ended true where it does not hold any more
+     * @param withdraw what ends it, in words; empty where none is open
      * @param foretold what it should weigh, or empty
      * @param built what it weighs, or empty
      * @param stations its parts, glued or not
@@ -50,6 +52,8 @@ public final class ShopView {
             String wanted,
             List<Offered> offers,
             String offered,
+            boolean ended,
+            String withdraw,
             String foretold,
             String built,
             List<Stand> stations,

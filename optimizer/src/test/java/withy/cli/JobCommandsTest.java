@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
@@ -148,6 +149,63 @@ class JobCommandsTest {
         assertTrue(plan.path("shopping").toString().contains(blank), plan.toString());
         assertTrue(plan.path("proven").asBoolean());
         narrow("plan");
+    }
+
+    @Test
+    void anOfferThatIsWithdrawnWarnsNobodyAndIsNotTakenUntilThatIsTakenBack() {
+        told(3, "there is no open offer", "job", "1", "--withdraw");
+        answer(0, "job", "job", "1", "--offer", "--json");
+        JsonNode ended = answer(0, "job", "job", "1", "--withdraw", "--note", "the price was wrong", "--json");
+        assertEquals("withdrawn", lastDone(ended));
+        assertEquals("new", ended.path("state").asText());
+        JsonNode offer = ended.path("offers").get(0);
+        assertEquals(offer.path("day"), offer.path("ended"));
+        String text = terminal.run("job", "1").out();
+        assertTrue(text.contains(", ended on " + offer.path("ended").asText()), text);
+        assertTrue(text.contains("offer withdrawn: the price was wrong"), text);
+        told(3, "withy job 1 --undo", "job", "1", "--accept", "1");
+        answer(0, "stock", "stock", "ostermoor-saltlane-206-2", "--count", "1", "--json");
+        answer(0, "job", "job", "--new", Terminal.brief("kayak-estuary"), "--json");
+        assertEquals(
+                0,
+                answer(0, "job", "job", "2", "--offer", "--json")
+                        .path("warnings")
+                        .size());
+        assertEquals(
+                "offered",
+                answer(0, "job", "job", "1", "--undo", "--json").path("state").asText());
+        assertEquals("accepted", lastDone(answer(0, "job", "job", "1", "--accept", "1", "--json")));
+        told(3, "is accepted: there is no open offer", "job", "1", "--withdraw");
+    }
+
+    @Test
+    void pastItsDayAnOfferIsAskedBackAndLapses() {
+        JsonNode offer =
+                answer(0, "job", "job", "1", "--offer", "--json").path("offers").get(0);
+        LocalDate until = LocalDate.parse(offer.path("validUntil").asText());
+        assertEquals(LocalDate.parse(offer.path("day").asText()).plusDays(14), until);
+        answer(0, "stock", "stock", "ostermoor-saltlane-206-2", "--count", "1", "--json");
+        answer(0, "job", "job", "--new", Terminal.brief("kayak-estuary"), "--json");
+        String on = until.toString();
+        String after = until.plusDays(1).toString();
+        assertEquals(
+                1,
+                answer(0, "job", "job", "2", "--offer", "--date", on, "--json")
+                        .path("warnings")
+                        .size(),
+                "it holds on its last day");
+        assertEquals(
+                0,
+                answer(0, "job", "job", "2", "--offer", "--date", after, "--json")
+                        .path("warnings")
+                        .size());
+        String late = "holds until " + on + " by its paper, and that day is over";
+        told(2, late, "job", "1", "--accept", "1", "--date", after);
+        assertEquals("lapsed", lastDone(answer(0, "job", "job", "1", "--withdraw", "--date", after, "--json")));
+        answer(0, "job", "job", "1", "--undo", "--date", after, "--json");
+        JsonNode taken = answer(0, "job", "job", "1", "--accept", "1", "--sure", "--date", after, "--json");
+        assertEquals("accepted", taken.path("state").asText());
+        narrow("job", "1");
     }
 
     @Test

@@ -72,6 +72,28 @@ class WayBackTest extends ShopOnDisk {
                 String.join(" ", obstacles(job)).contains(why), obstacles(job).toString());
     }
 
+    /** What was offered ends and is offered again by the way back; the offer itself is as it was given. */
+    @Test
+    void anOfferIsWithdrawnAndThatIsTakenBack() {
+        Job job = shop.jobs().offer(shop.jobs().add("a rod", "{}", null), "hash", "{}", "shown", "{}");
+        Job.Offer given = shop.jobs().file(job.id()).offers().get(0);
+        assertNull(given.ended());
+        Job ended = shop.jobs().withdraw(job, false, "the price was wrong");
+        assertEquals(Job.State.NEW, ended.state());
+        Job.Offer after = shop.jobs().file(job.id()).offers().get(0);
+        assertEquals(DAY.toString(), after.ended());
+        assertEquals(given.answer() + given.shown() + given.paper(), after.answer() + after.shown() + after.paper());
+        assertThrows(ShopFault.class, () -> shop.jobs().withdraw(ended, false, ""), "there is none any more");
+        Job back = shop.jobs().takeBack(ended);
+        assertEquals(Job.State.OFFERED, back.state());
+        assertNull(shop.jobs().file(job.id()).offers().get(0).ended());
+        Job again = shop.jobs().offer(shop.jobs().withdraw(back, true, ""), "hash", "{}", "shown", "{}");
+        List<Job.Offer> both = shop.jobs().file(again.id()).offers();
+        assertEquals(DAY.toString(), both.get(0).ended(), "only what was given before it");
+        assertNull(both.get(1).ended());
+        assertEquals(Job.State.OFFERED, again.state());
+    }
+
     private record Act(String name, Runnable act) {}
 
     @TestFactory
