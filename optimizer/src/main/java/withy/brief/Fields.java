@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
+import withy.brief.BriefFault.Notation;
 
 /**
  * One JSON object of a brief, read key by key. Every value asked for comes back, or null where it is left out or faulty; faults go to the notes.
@@ -28,7 +29,12 @@ final class Fields {
             this.node = node;
         } else {
             this.node = MissingNode.getInstance();
-            notes.fault(path, Values.shown(node), "an object in braces", "Maybe the value belongs to a key inside it.");
+            notes.fault(
+                    path,
+                    Values.shown(node),
+                    "an object in braces",
+                    "Maybe the value belongs to a key inside it.",
+                    Notation.HINT);
         }
     }
 
@@ -75,8 +81,8 @@ final class Fields {
     }
 
     /** A faulty value under a key, told from outside. */
-    void fault(String key, String allowed, String maybe) {
-        notes.fault(at(key), Values.shown(take(key)), allowed, maybe);
+    void fault(String key, String plain, String maybe, Notation... notation) {
+        notes.fault(at(key), Values.shown(take(key)), plain, maybe, notation);
     }
 
     @Nullable
@@ -86,7 +92,11 @@ final class Fields {
             return null;
         }
         if (!value.isTextual() || value.textValue().length() > longest) {
-            fault(key, "text of at most " + longest + " characters", "Maybe put it in quotes, and shorten it.");
+            fault(
+                    key,
+                    "text of at most " + longest + " characters",
+                    "Maybe put it in quotes, and shorten it.",
+                    Notation.HINT);
             return null;
         }
         if (value.textValue().chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t')) {
@@ -103,7 +113,7 @@ final class Fields {
             return null;
         }
         if (!value.isBoolean()) {
-            fault(key, "true or false", "Maybe write it without quotes.");
+            fault(key, "true or false", "Maybe write it without quotes.", Notation.HINT);
             return null;
         }
         return value.booleanValue();
@@ -178,8 +188,10 @@ final class Fields {
         if (both != null) {
             fault(
                     number.isMissingNode() ? key : numberKey,
-                    "one figure, or an object of min and max",
-                    "Maybe write " + both.asWritten(key) + ".");
+                    "one figure",
+                    "Maybe write " + both.asWritten(key) + ".",
+                    Notation.RANGE,
+                    Notation.HINT);
             return Span.UNTOLD;
         }
         Double one = quantity(key, kind, bounds);
@@ -208,7 +220,11 @@ final class Fields {
             return items;
         }
         if (!value.isArray() || value.size() > most) {
-            fault(key, "a list in square brackets of at most " + most, "Maybe put the one value in square brackets.");
+            fault(
+                    key,
+                    "a list in square brackets of at most " + most,
+                    "Maybe put the one value in square brackets.",
+                    Notation.HINT);
             return items;
         }
         for (int i = 0; i < value.size(); i++) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.FishedFrom;
 import withy.brief.Brief.Lure;
+import withy.brief.BriefFault.Notation;
 import withy.catalog.RodType;
 
 /** Reads what frames the rod: type, place, hands, length, pieces, packed length. */
@@ -135,8 +136,10 @@ final class FrameReader {
         } else if (!value.isMissingNode() && !value.isObject()) {
             root.fault(
                     "pieces",
-                    "a whole number, 1 to " + MOST_PIECES + ", or an object of min and max",
-                    "Maybe write it without quotes.");
+                    "a whole number, 1 to " + MOST_PIECES,
+                    "Maybe write it without quotes.",
+                    Notation.RANGE,
+                    Notation.HINT);
         }
         // An empty object is read where there is none, so that its keys are known.
         Fields ends = value.isObject() ? root.object("pieces") : root.none("pieces");

@@ -7,6 +7,7 @@ import withy.brief.Brief.Leader;
 import withy.brief.Brief.LineKind;
 import withy.brief.Brief.Lure;
 import withy.brief.Brief.MainLine;
+import withy.brief.BriefFault.Notation;
 import withy.catalog.RodType;
 import withy.units.LineGauge;
 import withy.units.UnitsFault;
@@ -66,7 +67,7 @@ final class LineReader {
         String allowed =
                 "a gauge such as \"PE 0.8\", \"no. 2\", \"5X\" or \"0.13 mm\", " + Bounds.LINE_MM.text("mm") + " thick";
         if (!value.isTextual() && !value.isNumber()) {
-            fields.fault("gauge", allowed, "Maybe put it in quotes.");
+            fields.fault("gauge", allowed, "Maybe put it in quotes.", Notation.HINT);
             return null;
         }
         try {

@@ -5,9 +5,11 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import withy.brief.BriefFault.Notation;
 
 /** What is noted while one brief is read: faults, defaults taken, and which keys each object was asked for. */
 final class Notes {
@@ -21,7 +23,7 @@ final class Notes {
     }
 
     /** Notes a fault at a path; what is missing is placed at the object it is missing from. */
-    void fault(String path, String value, String allowed, String maybe) {
+    void fault(String path, String value, String plain, String maybe, Notation... notation) {
         BriefText.Place place = BriefText.Place.NONE;
         for (String at = path; place.line() == 0 && !places.isEmpty(); at = parent(at)) {
             place = places.getOrDefault(at, BriefText.Place.NONE);
@@ -29,7 +31,7 @@ final class Notes {
                 break;
             }
         }
-        faults.add(new BriefFault(path, place.line(), place.column(), value, allowed, maybe));
+        faults.add(new BriefFault(path, place.line(), place.column(), value, plain, maybe, Set.of(notation)));
     }
 
     /** Notes that a default was taken. */

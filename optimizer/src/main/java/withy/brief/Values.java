@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import withy.brief.BriefFault.Notation;
 import withy.units.UnitsFault;
 
 /** Single values of a brief, wherever they stand. Each comes back, or null where it is faulty; faults go to the notes. */
@@ -21,7 +22,7 @@ final class Values {
     Double number(JsonNode value, String where, Bounds bounds, String unit) {
         if (!value.isNumber()) {
             String maybe = value.isTextual() ? "Maybe write the number without quotes." : MAYBE_DROP;
-            notes.fault(where, shown(value), "a number, " + bounds.text(unit), maybe);
+            notes.fault(where, shown(value), "a number, " + bounds.text(unit), maybe, Notation.HINT);
             return null;
         }
         double number = value.doubleValue();
@@ -47,7 +48,7 @@ final class Values {
                     ? "Maybe \"" + value.asText() + " " + kind.symbol() + "\" was meant, or the key with "
                             + kind.suffix() + " at its end."
                     : MAYBE_DROP;
-            notes.fault(where, shown(value), "text with a unit, " + bounds.text(kind.symbol()), maybe);
+            notes.fault(where, shown(value), bounds.text(kind.symbol()), maybe, Notation.UNIT, Notation.HINT);
             return null;
         }
         try {

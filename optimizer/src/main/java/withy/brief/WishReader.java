@@ -12,6 +12,7 @@ import withy.brief.Brief.HandleForm;
 import withy.brief.Brief.Look;
 import withy.brief.Brief.PartWish;
 import withy.brief.Brief.Wish;
+import withy.brief.BriefFault.Notation;
 import withy.catalog.Action;
 import withy.catalog.Lab;
 import withy.catalog.Material;
@@ -138,7 +139,7 @@ final class WishReader {
     private double steps(Need need, @Nullable Double steps, Fields full, String wish, boolean inFull) {
         if (need == Need.HARD) {
             if (steps != null) {
-                full.fault("steps", "left out of a hard wish", "Maybe \"need\": \"nice\" was meant.");
+                full.fault("steps", "left out of a hard wish", "Maybe \"need\": \"nice\" was meant.", Notation.HINT);
             }
             return 0;
         }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import withy.brief.Brief;
 import withy.brief.BriefFault;
+import withy.brief.BriefFault.Notation;
 import withy.brief.BriefWriter;
 import withy.web.Bench.Asked;
 import withy.web.BriefView.CountView;
@@ -20,9 +21,6 @@ import withy.web.Questions.Question;
 
 /** Lays a brief out as a conversation. */
 final class BriefForm {
-    /** Of a hint how a brief is written in a file. */
-    private static final Pattern OF_FILES = Pattern.compile("quotes|\\bkey\\b|\\bobject\\b|\": ");
-
     private static final Pattern TWO = Pattern.compile("\"?\\d.*(?:\\bto\\b|\\bor\\b|[-–])\\s*\\d.*");
 
     private final Bench bench;
@@ -71,13 +69,13 @@ final class BriefForm {
 
     /** What may stand in a field, without a word of how a file would have it. */
     private static String allowed(BriefFault fault) {
-        return fault.allowed()
-                .replace(", or an object of min and max", Words.say("brief.two"))
-                .replace("text with a unit", Words.say("brief.unit"));
+        return (fault.notation().contains(Notation.UNIT) ? Words.say("brief.unit") + ", " : "")
+                + fault.plain()
+                + (fault.notation().contains(Notation.RANGE) ? Words.say("brief.two") : "");
     }
 
     private static String maybe(BriefFault fault) {
-        return OF_FILES.matcher(fault.maybe()).find() ? "" : fault.maybe();
+        return fault.notation().contains(Notation.HINT) ? "" : fault.maybe();
     }
 
     /** A fault in words, with the question and the field it stands in as the page calls them. */

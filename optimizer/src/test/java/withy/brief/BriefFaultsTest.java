@@ -1,14 +1,17 @@
 package withy.brief;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import withy.brief.BriefFault.Notation;
 
 /** Every fault a brief can have: where, what stands there, what is allowed, and a guess. */
 class BriefFaultsTest {
@@ -41,6 +44,24 @@ class BriefFaultsTest {
                                     && fault.column() <= broken.json().length(),
                             fault::message);
                 }));
+    }
+
+    /** A page that has no file leaves out what speaks of one: that is a fact of the fault, and holds of every hint. */
+    @Test
+    void whatSpeaksOfAFileIsKnownAsThat() {
+        Pattern ofFiles = Pattern.compile("quotes|\\bkey\\b|brackets|\": ");
+        int hints = 0;
+        for (Broken broken : BROKEN) {
+            BriefFault fault =
+                    BriefReader.read(broken.json(), ShopRates.CONTEXT).faults().get(0);
+            boolean hint = fault.notation().contains(Notation.HINT);
+            assertEquals(ofFiles.matcher(fault.maybe()).find(), hint, fault::message);
+            assertFalse(fault.plain().contains("object of") || fault.plain().contains("text with"), fault::message);
+            assertEquals(
+                    fault.notation().contains(Notation.RANGE), fault.allowed().contains(" object of min and max"));
+            hints += hint ? 1 : 0;
+        }
+        assertTrue(hints > 5 && hints < BROKEN.size(), hints + " of " + BROKEN.size());
     }
 
     @Test
