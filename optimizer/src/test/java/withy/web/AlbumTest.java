@@ -124,6 +124,11 @@ class AlbumTest {
             String path = builds(shop, "estuary");
             browser.click("form.takeform button[value='0']").arrive("/jobs/1", "");
             album.take("job-offered");
+            browser.click("button[value=withdraw]")
+                    .until(() -> !browser.all("button[value=offer]").isEmpty());
+            album.take("job-withdrawn");
+            browser.click(".undoing button")
+                    .until(() -> !browser.all("button[value=accept]").isEmpty());
             browser.click("button[value=accept]")
                     .until(() -> !browser.all("input[name=station]").isEmpty());
             album.take("job-accepted");

@@ -43,6 +43,15 @@ final class Caller {
         return matcher.group(1);
     }
 
+    /** All that a pattern finds. */
+    static List<String> all(String pattern, String text) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map(one -> one.group(1))
+                .toList();
+    }
+
     Reply raw(String line, String... headers) throws IOException {
         return sent(line, "", headers);
     }

@@ -69,7 +69,14 @@ class OfferEndTest extends ByRequest {
         assertEquals(
                 Caller.found("<strong>1  ([^<]+)</strong>", open), Caller.found("<strong>1  ([^<]+)</strong>", anew));
         assertEquals(303, does(job, "accept", "rank", "1").status());
-        assertFalse(body(job).contains("value=\"withdraw\""), "what was taken is given up, not withdrawn");
+        String accepted = body(job);
+        assertFalse(accepted.contains("value=\"withdraw\""), "what was taken is given up, not withdrawn");
+        assertTrue(accepted.contains("value=\"cancel\""), accepted);
+        for (String name : Caller.all("href=\"/stock/([^\"]+)\"", accepted)) {
+            page.form("/stock/" + name, "do", "receive", "pieces", "5");
+        }
+        assertEquals(303, does(job, "built", "sure", "yes").status());
+        assertFalse(body(job).contains("value=\"cancel\""), "a built rod is not given up");
     }
 
     @Test
