@@ -2,6 +2,7 @@ package withy.explain;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -9,10 +10,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Query;
+import withy.rod.Build;
 
 /**
- * Smallest sets of wishes that cannot be kept together. One set is found by dividing (U. Junker, QUICKXPLAIN, AAAI 2004), the others by asking
+ * Smallest sets of wishes that cannot be kept together. One set is guessed from builds that were found, else found by dividing (U. Junker, QUICKXPLAIN, AAAI 2004), the others by asking
  * again without one wish of each set found (the hitting-set tree of R. Reiter, Artificial Intelligence 32, 1987).
  */
 final class Conflicts {
@@ -22,10 +25,14 @@ final class Conflicts {
     /** Ways to break the sets found that are followed before the answer says there may be more. */
     private static final int MOST_WAYS = 60;
 
+    /** Sets guessed from the builds known before one is found by dividing, which takes more questions but never very many. */
+    private static final int MOST_GUESSES = 12;
+
     private final Inquiry inquiry;
     private final Query question;
     private final List<Demand> demands;
     private final Map<Set<Integer>, Boolean> known = new HashMap<>();
+    private boolean met;
 
     /**
      * @param inquiry to ask
@@ -48,6 +55,21 @@ final class Conflicts {
 
     /** True where something can be built once these are given up. */
     boolean possibleWithout(Set<Integer> dropped) {
+        Boolean before = told(dropped);
+        if (before != null) {
+            return before;
+        }
+        Build build = inquiry.several().any(questions(dropped));
+        if (build == null) {
+            known.put(Set.copyOf(dropped), false);
+        } else {
+            found(build, dropped);
+        }
+        return build != null;
+    }
+
+    /** What is known of giving these up; null where nothing is. */
+    private @Nullable Boolean told(Set<Integer> dropped) {
         for (Map.Entry<Set<Integer>, Boolean> before : known.entrySet()) {
             if (before.getValue()
                     ? dropped.containsAll(before.getKey())
@@ -55,10 +77,21 @@ final class Conflicts {
                 return before.getValue();
             }
         }
-        List<Demand> list = dropped.stream().map(demands::get).toList();
-        boolean possible = inquiry.possible(Demands.without(inquiry, question, list));
-        known.put(Set.copyOf(dropped), possible);
-        return possible;
+        return null;
+    }
+
+    /** What a build breaks of the wishes it was found without; the nearer it is to the best rod the fewer. */
+    private void found(Build build, Set<Integer> dropped) {
+        Found first = inquiry.first();
+        Set<Query> questions = questions(dropped);
+        Build nearer = first == null
+                ? build
+                : Nearer.of(
+                        first.build(),
+                        build,
+                        question.forced(),
+                        next -> inquiry.several().answered(next, questions));
+        known.put(breaks(nearer, dropped), true);
     }
 
     /** True where something can be built if only these are kept. */
@@ -117,12 +150,22 @@ final class Conflicts {
         return Set.of();
     }
 
-    /** One smallest set among the wishes that are not dropped. */
+    /**
+     * The smallest set among the wishes that are not dropped of which the last are spared first. Every build that is known breaks some of them: what hits all of these is
+     * asked about, until nothing can be built with it. Dividing comes to the same set.
+     */
     private Set<Integer> one(Set<Integer> dropped) {
-        List<Integer> candidates = new ArrayList<>(rest(dropped));
-        // often the first wish alone, the rod's length, is the whole set
-        boolean first = candidates.size() > 1 && !possibleKeeping(Set.of(candidates.get(0)));
-        return first ? Set.of(candidates.get(0)) : new TreeSet<>(divide(Set.of(), false, candidates));
+        Set<Integer> kept = rest(dropped);
+        for (int guess = 0; guess < MOST_GUESSES; guess++) {
+            Set<Integer> set = hitting(kept);
+            Set<Integer> others = union(dropped, brokenSoFar());
+            others.removeAll(set);
+            boolean spared = met && possibleWithout(others);
+            if (!spared && !possibleKeeping(set)) {
+                return set;
+            }
+        }
+        return new TreeSet<>(divide(Set.of(), false, new ArrayList<>(kept)));
     }
 
     private Set<Integer> divide(Set<Integer> background, boolean grown, List<Integer> candidates) {
@@ -144,10 +187,58 @@ final class Conflicts {
         return union(ofLeft, ofRight);
     }
 
+    /** Wishes that some build known breaks. */
+    private Set<Integer> brokenSoFar() {
+        Set<Integer> broken = new TreeSet<>();
+        known.forEach((wishes, possible) -> broken.addAll(possible ? wishes : Set.of()));
+        return broken;
+    }
+
     private static Set<Integer> union(Set<Integer> some, Iterable<Integer> more) {
         Set<Integer> union = new TreeSet<>(some);
         more.forEach(union::add);
         return union;
+    }
+
+    /** What of the wishes that are kept is needed so that every build known breaks one; of the last as few as can be. */
+    private Set<Integer> hitting(Set<Integer> kept) {
+        TreeSet<Integer> needed = new TreeSet<>(kept);
+        for (int wish : new TreeSet<>(kept).descendingSet()) {
+            needed.remove(wish);
+            boolean hits = known.entrySet().stream()
+                    .filter(Map.Entry::getValue)
+                    .noneMatch(broken -> Collections.disjoint(broken.getKey(), needed));
+            if (!hits) {
+                needed.add(wish);
+            }
+        }
+        return needed;
+    }
+
+    /** Takes note of a build that may keep the question once some wishes are given up. */
+    void met(Build build) {
+        Set<Integer> all = rest(Set.of());
+        if (inquiry.several().answered(build, questions(all))) {
+            known.put(breaks(build, all), true);
+            met = true;
+        }
+    }
+
+    /** What a build really breaks of wishes that it was found without. */
+    private Set<Integer> breaks(Build build, Set<Integer> dropped) {
+        Set<Integer> broken = new TreeSet<>(dropped);
+        for (int wish : dropped) {
+            broken.remove(wish);
+            if (!inquiry.several().answered(build, questions(broken))) {
+                broken.add(wish);
+            }
+        }
+        return broken;
+    }
+
+    private Set<Query> questions(Set<Integer> dropped) {
+        return Demands.without(
+                inquiry, question, dropped.stream().map(demands::get).toList());
     }
 
     /** Re-checked: impossible as a whole, possible without any one. */

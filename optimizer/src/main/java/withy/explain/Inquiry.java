@@ -9,7 +9,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
-import withy.brief.Brief.Reel;
 import withy.brief.Objective;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
@@ -49,13 +48,12 @@ public final class Inquiry {
     private final NiceWishes wishes;
     private final Scoring scoring;
     private final TipsOnBlanks tips;
+    private final Several several;
     private final Map<Query, Solution> known = new ConcurrentHashMap<>();
     private final Map<Query, Solution> some = new LinkedHashMap<>();
     private final Rulebooks rulebooks = new Rulebooks();
     private volatile boolean open;
     private volatile @Nullable Setting last;
-    /** With which something was possible. */
-    private @Nullable Reel lastReel;
 
     /**
      * @param catalog the shop
@@ -76,6 +74,7 @@ public final class Inquiry {
         this.wishes = new NiceWishes(brief);
         this.scoring = Scoring.of(brief, catalog.rates());
         this.tips = new TipsOnBlanks(catalog);
+        this.several = new Several(this, solver, watch);
     }
 
     public Catalog catalog() {
@@ -161,28 +160,14 @@ public final class Inquiry {
         return any(query) != null;
     }
 
-    /** True where some build answers one of several questions. Where no handle goes on with any of their reels, none of them is asked. */
-    boolean possible(Set<Query> questions) {
-        Query loose = questions.size() > 1 ? AnyReel.of(this, questions) : null;
-        if (loose != null && !mayHold(loose)) {
-            return false;
-        }
-        for (Query question : AnyReel.likeliestFirst(questions, lastReel)) {
-            if (possible(question)) {
-                lastReel = question.brief().reel();
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean mayHold(Query query) {
-        Query asked = asked(query);
-        return asked != null && solver.mayHold(asked, watch);
+    /** What is asked of several questions at once. */
+    Several several() {
+        return several;
     }
 
     /** What the search is asked; null where brief and parts alone say that there is nothing. */
-    private @Nullable Query asked(Query query) {
+    @Nullable
+    Query asked(Query query) {
         Query asked = Split.where(catalog, query);
         return asked == null || Outright.impossible(catalog, tips, asked) ? null : asked;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import withy.rod.Build;
 import withy.rod.Build.Choice;
 import withy.rod.Station;
@@ -24,18 +25,16 @@ final class Nearer {
             List.of(Station.Place.BUTT_CAP, Station.Place.BUTT_GRIP, Station.Place.REAR_GRIP, Station.Place.REAR_CHECK),
             List.of(Station.Place.FORE_GRIP, Station.Place.FORE_CHECK, Station.Place.WINDING_CHECK));
 
-    private final Inquiry inquiry;
     private final Build best;
     private final Set<String> parts;
-    private final Rulebook kept;
-    private Found now;
+    private final Predicate<Build> keeps;
+    private Build now;
 
-    private Nearer(Inquiry inquiry, Build best, Found now, Set<String> parts, Set<String> broken) {
-        this.inquiry = inquiry;
+    private Nearer(Build best, Build now, Set<String> parts, Predicate<Build> keeps) {
         this.best = best;
         this.now = now;
         this.parts = parts;
-        this.kept = inquiry.rulebooks().without(broken);
+        this.keeps = keeps;
     }
 
     /**
@@ -47,10 +46,25 @@ final class Nearer {
      * @param broken rules it may break
      */
     static Found of(Inquiry inquiry, Found first, Found build, Set<String> parts, Set<String> broken) {
-        Nearer nearer = new Nearer(inquiry, first.build(), build, parts, broken);
+        Rulebook kept = inquiry.rulebooks().without(broken);
+        Predicate<Build> keeps = next -> Judge.legal(inquiry.measured(next).rod(), kept);
+        Build nearer = of(first.build(), build.build(), parts, keeps);
+        return nearer.equals(build.build()) ? build : inquiry.measured(nearer);
+    }
+
+    /**
+     * The same where something else must be kept.
+     *
+     * @param best the best rod
+     * @param build holds the parts and keeps what must be kept
+     * @param parts stay in
+     * @param keeps true of what keeps it
+     */
+    static Build of(Build best, Build build, Set<String> parts, Predicate<Build> keeps) {
+        Nearer nearer = new Nearer(best, build, parts, keeps);
         nearer.layout();
         TOGETHER.forEach(nearer::take);
-        Found before;
+        Build before;
         do {
             before = nearer.now;
             nearer.each();
@@ -60,7 +74,7 @@ final class Nearer {
 
     /** The best rod's blank, reel and guides. */
     private void layout() {
-        Build next = new Build(best.layout(), now.build().choices());
+        Build next = new Build(best.layout(), now.choices());
         for (Station station : allStations()) {
             next = GUIDES.contains(station.place()) ? with(next, station) : next;
         }
@@ -68,7 +82,7 @@ final class Nearer {
     }
 
     private void take(List<Station.Place> places) {
-        Build next = now.build();
+        Build next = now;
         for (Station station : stations()) {
             next = places.contains(station.place()) ? with(next, station) : next;
         }
@@ -77,19 +91,19 @@ final class Nearer {
 
     private void each() {
         for (Station station : stations()) {
-            take(with(now.build(), station));
+            take(with(now, station));
         }
     }
 
     private List<Station> allStations() {
-        Set<Station> stations = new LinkedHashSet<>(now.build().choices().keySet());
+        Set<Station> stations = new LinkedHashSet<>(now.choices().keySet());
         stations.addAll(best.choices().keySet());
         return new ArrayList<>(stations);
     }
 
     /** Guides only where there are as many. */
     private List<Station> stations() {
-        boolean guides = now.build().layout().guideCount() == best.layout().guideCount();
+        boolean guides = now.layout().guideCount() == best.layout().guideCount();
         return allStations().stream()
                 .filter(station -> guides || station.place() != Station.Place.GUIDE)
                 .toList();
@@ -101,9 +115,8 @@ final class Nearer {
     }
 
     private void take(Build next) {
-        if (!next.equals(now.build()) && next.holds(parts)) {
-            Found found = inquiry.measured(next);
-            now = Judge.legal(found.rod(), kept) ? found : now;
+        if (!next.equals(now) && next.holds(parts) && keeps.test(next)) {
+            now = next;
         }
     }
 }

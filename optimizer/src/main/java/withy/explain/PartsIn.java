@@ -1,6 +1,7 @@
 package withy.explain;
 
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.Solver.Query;
 import withy.rod.Build;
@@ -18,10 +19,19 @@ record PartsIn(Inquiry inquiry, Set<String> parts) {
         return inquiry.query().forcing(parts).withRulebook(inquiry.rulebooks().without(rules));
     }
 
-    /** Some rod with the parts that breaks no rule but these, or null. */
+    /** Some rod with the parts that breaks no rule but these, on the best rod's blank where one can be built there, or null. */
     @Nullable
     Found any(Set<String> rules) {
-        Build build = inquiry.any(without(rules));
+        Query query = without(rules);
+        Found first = inquiry.first();
+        Build near = first == null ? null : inquiry.any(query.forcing(onBlank(first)));
+        Build build = near == null ? inquiry.any(query) : near;
         return build == null ? null : inquiry.measured(build);
+    }
+
+    private Set<String> onBlank(Found rod) {
+        Set<String> both = new TreeSet<>(parts);
+        both.add(rod.build().layout().blankId());
+        return both;
     }
 }

@@ -58,7 +58,7 @@ final class Refused {
         if (main.verdict().rule().equals(STOCK)) {
             return finding(Outcome.NOT_IN_STOCK, stock(main), first, opponent, main, also, List.of(), List.of(STOCK));
         }
-        List<Conflict.Asked> forcing = forcing(main, own, dropped);
+        List<Conflict.Asked> forcing = forcing(main, own, opponent, dropped);
         return finding(
                 Outcome.BREAKS_RULE,
                 broken(first, main, forcing),
@@ -83,7 +83,7 @@ final class Refused {
             return null;
         }
         List<Breach> also = breaches.stream().filter(b -> b != main).toList();
-        List<Conflict.Asked> forcing = forcing(main, own, Set.of());
+        List<Conflict.Asked> forcing = forcing(main, own, null, Set.of());
         return finding(
                 Outcome.BREAKS_RULE, broken(first, main, forcing), first, null, main, also, forcing, rules(breaches));
     }
@@ -149,7 +149,7 @@ final class Refused {
     }
 
     /** The wishes for which a rule is broken: of a part that is refused outright what the rule looks at, else those that it cannot be kept with. */
-    private List<Conflict.Asked> forcing(Breach main, List<Own> own, Set<String> dropped) {
+    private List<Conflict.Asked> forcing(Breach main, List<Own> own, @Nullable Found opponent, Set<String> dropped) {
         for (Own one : own) {
             if (one.breach() == main) {
                 return asked(Outright.asking(inquiry, main.verdict(), one.part(), Demands.of(inquiry)));
@@ -158,6 +158,9 @@ final class Refused {
         Set<String> others = new TreeSet<>(dropped);
         others.remove(main.verdict().rule());
         Conflicts conflicts = new Conflicts(inquiry, in.without(others), Demands.of(inquiry));
+        if (opponent != null) {
+            conflicts.met(opponent.build());
+        }
         if (!conflicts.possibleKeeping(Set.of())) {
             return List.of();
         }

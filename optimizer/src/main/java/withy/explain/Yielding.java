@@ -45,10 +45,11 @@ final class Yielding {
      * @param own rules that refuse the parts outright
      */
     Least least(Set<String> own) {
+        Found first = inquiry.first();
         Found put = putIn();
         Found holds = put != null ? put : in.any(own);
         Set<String> needed = new TreeSet<>(own);
-        if (holds == null && inquiry.first() == null) {
+        if (holds == null && first == null) {
             for (Set<String> way : refusingBlanks()) {
                 Set<String> rules = new TreeSet<>(own);
                 rules.addAll(way);
@@ -65,10 +66,10 @@ final class Yielding {
             if (holds == null) {
                 return new Least(all, null);
             }
+            holds = first == null ? holds : Nearer.of(inquiry, first, holds, in.parts(), all);
         }
         Found last = fewest(own, needed, holds);
         Set<String> rules = broken(own, last);
-        Found first = inquiry.first();
         boolean measured = last != put && !own.containsAll(rules);
         return new Least(rules, measured && first != null ? Nearer.of(inquiry, first, last, in.parts(), rules) : last);
     }

@@ -50,6 +50,26 @@ public interface Solver {
     }
 
     /**
+     * Some legal build for a question where one is soon found, or null, which says nothing. Which one it is depends on what was asked before.
+     *
+     * @param query what is asked
+     * @param watch interruption
+     */
+    default @Nullable Build soon(Query query, Watch watch) {
+        return null;
+    }
+
+    /**
+     * True where a build is seen to answer a question by being measured and judged; false says nothing.
+     *
+     * @param query what is asked
+     * @param build of the same catalogue
+     */
+    default boolean answers(Query query, Build build) {
+        return false;
+    }
+
+    /**
      * False where no handle goes on any blank, whatever guides follow it and whatever it costs: then nothing answers the question, nor one with another
      * reel where the rules do not look at the reel's foot. True says nothing.
      *

@@ -1,25 +1,32 @@
 package withy.search;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.DoublePredicate;
 import java.util.function.IntPredicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import withy.catalog.Grip;
 import withy.catalog.ReelSeat;
 import withy.rod.Station;
+import withy.rules.Seams;
 
 /**
  * Whether the parts of the handle that are given may go beside a seat on one stand, whatever hood and arbors hold it: told from where they would lie,
  * before the seat is put on. Not for several threads at once.
  */
 final class BesideSeat {
+    /** As much as grips may seem to overlap by rounding, mm. */
+    private static final double OVERLAP_MM = 0.01;
+
     private final Stand stand;
     private final Shelf shelf;
     private final Stations stations;
     private final Map<Station, int[]> given = new HashMap<>();
     private final Map<Station, double[]> widths = new HashMap<>();
+    private final Map<String, Double> buttMm = new HashMap<>();
     private final Map<Long, Boolean> behind = new HashMap<>();
     private final Map<Long, Boolean> ahead = new HashMap<>();
 
@@ -47,7 +54,36 @@ final class BesideSeat {
                 && (stations.optional(Station.REAR_GRIP)
                         || beyond(
                                 Station.REAR_CHECK,
-                                width -> goes(Station.REAR_GRIP, r -> stand.rearGrip(r, fromMm - width) != null)));
+                                width -> goes(Station.REAR_GRIP, r -> rearGripGoes(r, fromMm - width))));
+    }
+
+    private boolean rearGripGoes(int rear, double frontMm) {
+        Cut cut = shelf.rears[rear];
+        boolean room =
+                !stand.split || !stand.ground.handleRule || frontMm - cut.lengthMm() >= behindMm(cut) - OVERLAP_MM;
+        return room && stand.rearGrip(rear, frontMm) != null;
+    }
+
+    /** What a rear grip of a split handle leaves at least behind it: the shortest butt grip that goes on the blank and with it, cap and all, and bare blank. */
+    private double behindMm(Cut rear) {
+        return buttMm.computeIfAbsent(rear.grip().id(), any -> {
+            BitSet beside = stand.ground.gripMatch.buttsBeside(stand.setting, rear.grip());
+            for (int b : shelf.room.shortestButtsFirst()) {
+                Cut butt = shelf.butts[b];
+                if (beside.get(butt.index()) && stand.buttGrip(b) != null && closes(butt.grip())) {
+                    return butt.lengthMm() + Seams.BARE_MM;
+                }
+            }
+            return Double.MAX_VALUE;
+        });
+    }
+
+    /** True where some cap goes behind a butt grip, or it needs none. */
+    private boolean closes(Grip butt) {
+        return stand.caps().stream().anyMatch(cap -> {
+            stand.ground.seams.butt(stand.setting, cap.part, Station.BUTT_GRIP, butt, stand.refusal.reset());
+            return !stand.refusal.refused();
+        });
     }
 
     private boolean goesAhead(double toMm) {
@@ -58,7 +94,20 @@ final class BesideSeat {
                                 Station.FORE_CHECK,
                                 width -> goes(Station.FORE_GRIP, f -> foreGripGoes(f, toMm + width))))
                 && (stations.optional(Station.WINDING_CHECK)
-                        || beyond(Station.FORE_CHECK, width -> ends(toMm + width)));
+                        || mayEnd(toMm) && beyond(Station.FORE_CHECK, width -> ends(toMm + width)));
+    }
+
+    /** False where the check that ends the handle goes nowhere from the seat's front end on as far as ring and fore grip bring it. */
+    private boolean mayEnd(double toMm) {
+        double furthestMm = toMm + longest(widths.computeIfAbsent(Station.FORE_CHECK, this::widthsAt));
+        double endMm = furthestMm + (shelf.mayHaveForeGrip() ? longest(shelf.foreJoins.endedMm()) : 0);
+        return goes(
+                Station.WINDING_CHECK,
+                c -> shelf.checkPlaces.goesBetween(Station.WINDING_CHECK, c, stand.setting.shape(), toMm, endMm));
+    }
+
+    private static double longest(double[] lengthsMm) {
+        return Arrays.stream(lengthsMm).max().orElse(0);
     }
 
     private boolean foreGripGoes(int fore, double xMm) {

@@ -48,6 +48,11 @@ final class CheckPlaces {
         Reach reach = reach(station);
         double thickest = Math.max(0, firstMm + reach.fromMm - shelf.widestCheckMm);
         double thinnest = Math.max(thickest, lastMm + reach.toMm + shelf.widestCheckMm);
+        return goesBetween(station, check, shape, thickest, thinnest);
+    }
+
+    /** False where it goes nowhere between two places, mm from the butt. */
+    boolean goesBetween(Station station, int check, BlankShape shape, double thickest, double thinnest) {
         return stepsBeyond(shape, thinnest)
                 || fits(station, check, shape, thickest, "tight") && fits(station, check, shape, thinnest, "loose");
     }

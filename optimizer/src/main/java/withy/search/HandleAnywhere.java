@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -31,7 +32,13 @@ final class HandleAnywhere {
         if (!task.ground.complete()) {
             return true;
         }
-        for (Site site : lately.likeliestFirst(widestFirst(task.sites()))) {
+        List<Site> others = new ArrayList<>();
+        List<Site> likely = lately.likely(task.sites(), others);
+        return anyOf(likely) || anyOf(widestFirst(others));
+    }
+
+    private boolean anyOf(List<Site> sites) {
+        for (Site site : sites) {
             if (watch.interrupted().getAsBoolean()) {
                 return true;
             }

@@ -3,6 +3,7 @@ package withy.search;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import withy.rod.Build;
@@ -35,6 +36,18 @@ final class Lately {
         first(blankId, blanks, MOST_BLANKS);
     }
 
+    /** Blanks that a handle went on or a build was found on last, a few of them. */
+    synchronized Set<String> likelyBlanks() {
+        Set<String> likely = new LinkedHashSet<>();
+        blanks.stream().limit(1).forEach(likely::add);
+        for (Build build : builds) {
+            if (likely.size() < MOST_BLANKS) {
+                likely.add(build.layout().blankId());
+            }
+        }
+        return likely;
+    }
+
     private static <T> void first(T one, ArrayDeque<T> of, int most) {
         of.remove(one);
         of.addFirst(one);
@@ -44,14 +57,20 @@ final class Lately {
     }
 
     /** Those first whose blanks had a handle, else in their order. */
-    synchronized List<Site> likeliestFirst(List<Site> sites) {
-        Set<String> likely = new HashSet<>(blanks);
-        List<Site> ordered = new ArrayList<>();
+    List<Site> likeliestFirst(List<Site> sites) {
         List<Site> others = new ArrayList<>();
-        for (Site site : sites) {
-            (likely.contains(site.shape().blank().id()) ? ordered : others).add(site);
-        }
+        List<Site> ordered = likely(sites, others);
         ordered.addAll(others);
         return ordered;
+    }
+
+    /** Those whose blanks had a handle; the others are added to a list. */
+    synchronized List<Site> likely(List<Site> sites, List<Site> others) {
+        Set<String> held = new HashSet<>(blanks);
+        List<Site> likely = new ArrayList<>();
+        for (Site site : sites) {
+            (held.contains(site.shape().blank().id()) ? likely : others).add(site);
+        }
+        return likely;
     }
 }

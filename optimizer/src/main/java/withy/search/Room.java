@@ -1,7 +1,10 @@
 package withy.search;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import withy.rules.Seams;
 
 /**
@@ -22,8 +25,11 @@ final class Room {
     private final double shortestMm;
     private final double longestMm;
     private final boolean somewhere;
+    private final Shelf shelf;
+    private int @Nullable [] butts;
 
     Room(Shelf shelf) {
+        this.shelf = shelf;
         boolean ruled = shelf.ground.handleRule && shelf.seats.length > 0 && shelf.rears.length > 0;
         if (!ruled) {
             this.shortestMm = 0;
@@ -46,6 +52,20 @@ final class Room {
 
     private static double least(Cut[] cuts, ToDoubleFunction<Cut> mm) {
         return Arrays.stream(cuts).mapToDouble(mm).min().orElse(0);
+    }
+
+    /** Butt grips of the shelf by their place there, the shortest first. */
+    int[] shortestButtsFirst() {
+        int[] known = butts;
+        if (known == null) {
+            known = IntStream.range(0, shelf.butts.length)
+                    .boxed()
+                    .sorted(Comparator.comparingDouble(b -> shelf.butts[b].lengthMm()))
+                    .mapToInt(b -> b)
+                    .toArray();
+            butts = known;
+        }
+        return known;
     }
 
     /** False where there is room for no handle, wherever the reel foot stands. */

@@ -19,7 +19,9 @@ import withy.objectives.Solver;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.Build;
+import withy.rod.Rod;
 import withy.rod.Station;
+import withy.rules.Judge;
 import withy.search.planning.EngineSettings;
 
 /**
@@ -101,6 +103,18 @@ public final class Search implements Solver {
     }
 
     @Override
+    public boolean answers(Query query, Build build) {
+        boolean onlyRuled = query.ceilings().isEmpty()
+                && query.fixed().isEmpty()
+                && query.empty().isEmpty()
+                && query.reelFootMm() == null;
+        return onlyRuled
+                && build.holds(forced(query))
+                && Collections.disjoint(build.partIds(), query.refused())
+                && Judge.legal(Rod.measure(catalog, query.brief(), build), query.rulebook());
+    }
+
+    @Override
     public boolean mayHold(Query query, Watch watch) {
         return asked(
                 query,
@@ -115,6 +129,24 @@ public final class Search implements Solver {
         Solution solution = new Proof(task, watch).any(lately);
         remember(solution);
         return solution;
+    }
+
+    @Override
+    public @Nullable Build soon(Query query, Watch watch) {
+        Task.Judged known = asked(query, task -> recall(task, forced(query)));
+        if (known != null) {
+            return known.build();
+        }
+        boolean given = query.forced().stream().anyMatch(id -> catalog.find(id) instanceof Blank);
+        for (String blank : given ? Set.<String>of() : lately.likelyBlanks()) {
+            Set<String> forced = new TreeSet<>(query.forced());
+            forced.add(blank);
+            Build on = asked(query.forcing(forced), task -> any(task, watch)).build();
+            if (on != null) {
+                return on;
+            }
+        }
+        return null;
     }
 
     /** The best build that scores less than a limit, or none where there is none such; proven where the search got to its end. */

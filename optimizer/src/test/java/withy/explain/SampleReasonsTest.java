@@ -102,4 +102,29 @@ class SampleReasonsTest {
         assertNotNull(finding.opponent());
         assertFalse(finding.sentence().contains("was not looked into"), finding.sentence());
     }
+
+    /** The rod met first was better by hairs alone; nearer to the best rod there is one that is noticeably cheaper. */
+    @Test
+    void whatBeatsAHoodIsToldByWhatIsNoticed() throws IOException {
+        Finding finding = reason("child-first-rod", "hollinbeck-featherlode-skeleton-hood-nop227-16");
+        assertEquals(Outcome.DOMINATED, finding.outcome(), finding.sentence());
+        Found opponent = Objects.requireNonNull(finding.opponent());
+        Found better = Objects.requireNonNull(finding.better());
+        assertTrue(better.vector().dominates(opponent.vector()));
+        assertTrue(Judge.legal(better.rod(), Rulebook.standard()));
+        assertFalse(finding.sentence().contains("too little to notice"), finding.sentence());
+        assertTrue(finding.sentence().contains(" EUR cheaper"), finding.sentence());
+    }
+
+    /** On any blank it is too tight; how much is told of the best rod's own. */
+    @ParameterizedTest
+    @ValueSource(strings = {"big-handed", "rock-wrasse-strong-line"})
+    void aCapThatIsTooTightIsMeasuredOnTheBestRodsBlank(String scenario) throws IOException {
+        Finding finding = reason(scenario, "dunholme-reach-turned-cap-nop240-9x26");
+        assertEquals(Outcome.BREAKS_RULE, finding.outcome());
+        assertEquals(
+                Objects.requireNonNull(finding.first()).build().layout().blankId(),
+                Objects.requireNonNull(finding.opponent()).build().layout().blankId());
+        assertTrue(finding.sentence().contains("too tight to go over the butt"), finding.sentence());
+    }
 }

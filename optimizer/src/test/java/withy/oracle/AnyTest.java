@@ -90,7 +90,46 @@ class AnyTest {
             if (!none) {
                 Build build = Objects.requireNonNull(solution.build());
                 assertTrue(Judge.legal(Rod.measure(shop.catalog(), query.brief(), build), query.rulebook()));
+                assertTrue(search.answers(query, build));
             }
         }
+        Build soon = search.soon(query, Watch.NONE);
+        assertEquals(none, soon == null);
+        assertTrue(none || search.answers(query, Objects.requireNonNull(soon)));
+    }
+
+    /** A build answers a question where every build there is does; a part that is given is in some build where one is found. */
+    @Test
+    void whatAnswersIsWhatIsLegal() {
+        int no = 0;
+        for (long seed = 0; seed < SEEDS; seed++) {
+            SmallShop.Case shop = SmallShop.of(seed, MOST_BUILDS);
+            Search search = new Search(shop.catalog());
+            Query query = shop.query();
+            List<Legal> all = new Enumeration(shop.catalog(), query, true).legal();
+            for (Legal one : all) {
+                Build build = one.build();
+                long price = Rod.measure(shop.catalog(), query.brief(), build)
+                        .figures()
+                        .priceMinor();
+                assertTrue(search.answers(query, build));
+                String own = build.partIds().iterator().next();
+                assertTrue(search.answers(query.forcing(Set.of(own)), build));
+                assertTrue(!search.answers(query.refusing(Set.of(own)), build));
+                assertTrue(
+                        !search.answers(query.withBrief(Changed.with(query.brief(), "budgetMinor", price - 1)), build));
+            }
+            for (Part part : shop.catalog().byId().values()) {
+                Query forced = query.forcing(Set.of(part.id()));
+                Build soon = search.soon(forced, Watch.NONE);
+                assertTrue(soon == null || soon.partIds().contains(part.id()) && search.answers(forced, soon));
+                boolean some =
+                        all.stream().anyMatch(one -> one.build().partIds().contains(part.id()));
+                assertEquals(some, search.any(forced, Watch.NONE).build() != null, seed + " " + part.id());
+                assertTrue(!some || search.mayHold(forced, Watch.NONE), seed + " " + part.id());
+                no += some ? 0 : 1;
+            }
+        }
+        assertTrue(no >= 20, no + " times none");
     }
 }
