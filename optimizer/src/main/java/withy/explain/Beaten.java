@@ -12,6 +12,8 @@ import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
 import withy.rod.Build;
+import withy.rules.Judge;
+import withy.rules.Rulebook;
 
 /**
  * Whether some build is at least as good as another in everything and better in something. The best build is looked at first, then builds with another
@@ -58,7 +60,29 @@ final class Beaten {
     static Answer of(Inquiry inquiry, Found first, Found opponent, Set<String> parts) {
         Beaten beaten = new Beaten(inquiry, opponent);
         Found swapped = beaten.beats(first) ? first : Instead.of(inquiry, opponent, parts, beaten::beats);
-        return swapped != null ? new Answer(swapped, false) : beaten.searched(first);
+        if (swapped != null) {
+            return new Answer(swapped, false);
+        }
+        Answer answer = beaten.searched(first);
+        Found by = answer.by;
+        Found nearer = by == null || beaten.plainly(by) ? by : beaten.nearer(first, by);
+        return nearer != null && beaten.plainly(nearer) ? new Answer(nearer, false) : answer;
+    }
+
+    /** True where it is better in something that would be noticed. */
+    private boolean plainly(Found better) {
+        return !Missed.of(opponent.rod(), better.rod()).isEmpty()
+                || TradeOffs.between(better.side(0), opponent.side(1), inquiry.units()).stream()
+                        .anyMatch(one -> one.better() && one.noticeable());
+    }
+
+    /** One that beats it as well and is as near to the best build as may be: there what is better is more than a hair. */
+    private Found nearer(Found first, Found better) {
+        Build nearer = Nearer.of(first.build(), better.build(), Set.of(), next -> {
+            Found found = inquiry.measured(next);
+            return beats(found) && Judge.legal(found.rod(), Rulebook.standard());
+        });
+        return inquiry.measured(nearer);
     }
 
     private Answer searched(Found first) {
