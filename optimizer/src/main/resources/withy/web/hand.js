@@ -17,6 +17,15 @@
     }
   });
 
+  /* A drawer may be long: from anywhere in it the escape key goes the first way back, unless something is being typed or chosen. */
+  document.addEventListener("keydown", function (event) {
+    var way = document.querySelector("main a[data-return]");
+    var busy = event.target.matches("input, textarea, select") || event.ctrlKey || event.altKey || event.metaKey || event.shiftKey;
+    if (event.key === "Escape" && way && !busy && !event.defaultPrevented) {
+      way.click();
+    }
+  });
+
   if (sessionStorage.getItem("back") === here) {
     var left = sessionStorage.getItem("left " + here);
     var there = Array.from(document.querySelectorAll("main a, main button")).find(function (e) { return mark(e) === left; });

@@ -82,6 +82,10 @@ class KeysTest extends InBrowser {
         enter("a[data-return]");
         browser.arrive(builds, "");
         assertEquals("others-1-seat", browser.driver.switchTo().activeElement().getAttribute("id"));
+        browser.open(shop.at(drawer)).settled();
+        browser.driver.executeScript("document.querySelector('.slot:nth-child(3) a').focus()");
+        press(Keys.ESCAPE);
+        browser.arrive(builds, "");
         browser.open(shop.at("/jobs")).open(shop.at(drawer));
         assertFalse(focused().startsWith("Why not"), "who comes another way begins at the top");
     }

@@ -194,6 +194,6 @@ class WhyPageTest extends ByRequest {
     }
 
     private static String way(String body, String words) {
-        return Caller.found("<a class=\"button\" href=\"([^\"]+)\" data-return>" + words + "</a>", body);
+        return Caller.found("<a class=\"button\" href=\"([^\"]+)\" data-return[^>]*>" + words + "</a>", body);
     }
 }
