@@ -15,6 +15,7 @@ enum Job {
     THREE("three builds", 50, 250, 2_000),
     BINDING("rank 1, budget binding", 50, 400, 3_000),
     REASON("why not this seat", 20, 60, 500),
+    REASONS("why not a part of each kind", 20, 60, 500),
     FLIPS("when it would win", 100, 500, 4_000),
     LEDGER("lighter ledger", 200, 1_000, 8_000),
     CURVE("weight curve", 1_000, 5_000, 40_000),
@@ -66,7 +67,7 @@ enum Job {
 
     /** True where its bar is one of the 95th percentile. */
     boolean barOfTail() {
-        return compareTo(OUT) >= 0;
+        return this == REASONS || compareTo(OUT) >= 0;
     }
 
     /** True where it is asked of all scenarios together. */
@@ -90,7 +91,7 @@ enum Job {
             case OUT_2 -> Again.once(shop, query, run, ChangeLadder::climb, 2);
             case OUT_3 -> Again.once(shop, query, run, ChangeLadder::climb, 3);
             case PLAN -> throw new IllegalArgumentException("a plan is asked of several jobs");
-            case REASON, FLIPS, LEDGER, CURVE, CONFLICT -> Why.once(this, shop, query);
+            case REASON, REASONS, FLIPS, LEDGER, CURVE, CONFLICT -> Why.once(this, shop, query, run);
         };
     }
 

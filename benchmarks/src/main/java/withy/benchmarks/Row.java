@@ -1,5 +1,6 @@
 package withy.benchmarks;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -38,6 +39,14 @@ record Row(Shop shop, Job job, String scenario, List<Sample> samples) {
         }
         int bar = job.targetMs(shop);
         return bar == Job.NO_BAR || (job.barOfTail() ? spread().p95Ms() : spread().medianMs()) <= bar;
+    }
+
+    /** What the longest run asked about; empty where all ask the same. */
+    String slowest() {
+        return samples.stream()
+                .max(Comparator.comparingDouble(Sample::ms))
+                .map(Sample::about)
+                .orElse("");
     }
 
     int builds() {

@@ -1,5 +1,9 @@
 package withy.benchmarks;
 
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -25,10 +29,13 @@ final class Why {
     /** A budget nothing can be built for: this share of what the best build costs. */
     private static final double TOO_LITTLE = 0.25;
 
+    /** As many parts of a kind are spread over its list before one is asked about again. */
+    private static final int ROUNDS = 3;
+
     private Why() {}
 
     /** Null where there is no best build to ask about. */
-    static @Nullable Sample once(Job job, Shop shop, Query query) {
+    static @Nullable Sample once(Job job, Shop shop, Query query, int run) {
         Cap before = new Cap(Cap.WARM_SECONDS);
         Search search = new Search(shop.catalog());
         Inquiry known = inquiry(shop, query.brief(), search, before);
@@ -42,7 +49,8 @@ final class Why {
         Cap cap = new Cap(Cap.WARM_SECONDS);
         Inquiry inquiry = inquiry(shop, query.brief(), search, cap);
         inquiry.first();
-        Set<String> part = new TreeSet<>(Set.of(other(shop, first.build())));
+        String asked = job == Job.REASONS ? ofAKind(shop, first.build(), run) : other(shop, first.build());
+        Set<String> part = new TreeSet<>(Set.of(asked));
         if (job == Job.FLIPS) {
             WhyNot.reason(inquiry, part);
         }
@@ -51,12 +59,13 @@ final class Why {
         long start = System.nanoTime();
         work(job, inquiry, part, first, lightest);
         double ms = Job.millisSince(start);
-        return new Sample(ms, Cpu.ms() - cpu, Sample.NOT_COUNTED, 1, !inquiry.open(), cap.reached());
+        Sample sample = new Sample(ms, Cpu.ms() - cpu, Sample.NOT_COUNTED, 1, !inquiry.open(), cap.reached());
+        return job == Job.REASONS ? sample.about(kind(shop, asked)) : sample;
     }
 
     private static void work(Job job, Inquiry inquiry, Set<String> part, Found first, @Nullable Found lightest) {
         switch (job) {
-            case REASON -> WhyNot.soonest(inquiry, part);
+            case REASON, REASONS -> WhyNot.soonest(inquiry, part);
             case FLIPS -> WhyNot.of(inquiry, part);
             case LEDGER -> Ledger.of(inquiry, first);
             default -> Curve.of(inquiry, first, lightest == null ? first : lightest, point -> {});
@@ -95,5 +104,34 @@ final class Why {
                 .sorted()
                 .findFirst()
                 .orElse(build.layout().blankId());
+    }
+
+    /** Of the next kind of part the build has one that it has not: with each round through the kinds another, spread over the list by id. */
+    private static String ofAKind(Shop shop, Build build, int run) {
+        List<List<String>> kinds = others(shop, build);
+        List<String> parts = kinds.get(run % kinds.size());
+        int round = run / kinds.size();
+        return parts.get((int) ((round + 0.5) * parts.size() / ROUNDS) % parts.size());
+    }
+
+    /** Parts by id that a build has not, of each kind of which it has one and there are others. */
+    static List<List<String>> others(Shop shop, Build build) {
+        Set<PartKind> kinds = EnumSet.noneOf(PartKind.class);
+        for (String id : build.partIds()) {
+            kinds.add(Objects.requireNonNull(shop.catalog().find(id)).kind());
+        }
+        return kinds.stream()
+                .map(kind -> shop.catalog().all(kind).stream()
+                        .map(Part::id)
+                        .filter(id -> !build.partIds().contains(id))
+                        .sorted()
+                        .toList())
+                .filter(parts -> !parts.isEmpty())
+                .toList();
+    }
+
+    static String kind(Shop shop, String id) {
+        PartKind kind = Objects.requireNonNull(shop.catalog().find(id)).kind();
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }
