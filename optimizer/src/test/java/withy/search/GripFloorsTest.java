@@ -40,11 +40,13 @@ class GripFloorsTest {
         List<Site> sites = task.sites();
         for (int i = 0; i < LAYOUTS; i++) {
             Prices start = Prices.start(task.scoring);
-            Linear k = start.slope((long) (start.slope() * Math.pow(STEEP, 2 * random.nextDouble() - 1))).linear(task.aim, 0);
+            Linear k = start.slope((long) (start.slope() * Math.pow(STEEP, 2 * random.nextDouble() - 1)))
+                    .linear(task.aim, 0);
             Site site = sites.get(random.nextInt(sites.size()));
             List<Layout> layouts = site.layouts();
             Layout layout = layouts.get(random.nextInt(layouts.size()));
-            for (Stand stand : task.setting(site.shape(), layout).map(site::stands).orElse(List.of())) {
+            for (Stand stand :
+                    task.setting(site.shape(), layout).map(site::stands).orElse(List.of())) {
                 look(stand, random, k);
             }
         }
