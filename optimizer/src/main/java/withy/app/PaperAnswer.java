@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param builds names of the builds on it
  * @param jobs numbers of the jobs on it
  * @param assumed what nobody told and was taken as usual
+ * @param warnings what to mind before it is handed out
  */
 public record PaperAnswer(
         int schema,
@@ -21,10 +22,12 @@ public record PaperAnswer(
         String file,
         List<String> builds,
         List<Long> jobs,
-        List<String> assumed) {
+        List<String> assumed,
+        List<String> warnings) {
     public PaperAnswer {
         builds = List.copyOf(builds);
         jobs = List.copyOf(jobs);
         assumed = List.copyOf(assumed);
+        warnings = List.copyOf(warnings);
     }
 }

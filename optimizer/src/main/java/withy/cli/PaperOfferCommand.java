@@ -1,5 +1,6 @@
 package withy.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +31,8 @@ import withy.shop.Job;
         descriptionHeading = "%n",
         description = {
             "What the customer is handed: up to three builds with pictures, prices and dates.",
-            "A job's offer prints as it was given, whatever became of lists and prices since.",
+            "A job's offer prints as it was given, whatever became of lists and prices since;",
+            "one that was withdrawn or lapsed says so under its title.",
             "Cost, margin, supplier and stock are never on it."
         },
         parameterListHeading = "%n",
@@ -76,27 +78,29 @@ final class PaperOfferCommand implements Callable<Integer> {
         if (number != null && job == null) {
             throw new Stop(Exit.USAGE, "--offer " + number + ": of which job?", "Maybe add --job 3.");
         }
-        OfferSheet offer = offer(text, job);
-        paper.document(OfferPaper.of(offer, paper.reader(), sheet.size()));
+        List<String> ended = new ArrayList<>();
+        OfferSheet offer = offer(text, job, ended);
+        paper.document(OfferPaper.of(offer, ended, paper.reader(), sheet.size()));
         paper.told(
                 "offer",
                 sheet.size(),
                 offer.builds().stream().map(OfferSheet.Choice::name).toList(),
                 job == null ? List.of() : List.of(job),
                 kept ? List.of() : terms.assumed(),
+                ended,
                 spec.commandLine().getOut());
         return Exit.FINE;
     }
 
-    private OfferSheet offer(@Nullable String text, @Nullable Long job) {
+    private OfferSheet offer(@Nullable String text, @Nullable Long job, List<String> ended) {
         if (job != null) {
-            return kept(job);
+            return kept(job, ended);
         }
         String told = text == null ? "" : text;
         return OfferFile.isPage(told) ? sent(told) : fresh(told);
     }
 
-    private OfferSheet kept(long job) {
+    private OfferSheet kept(long job, List<String> ended) {
         JobDesk desk = new JobDesk(
                 source.workshop(parent.surroundings(), spec.commandLine().getErr()));
         Job.Offer offer = desk.offer(job, number == null ? 0 : number);
@@ -109,7 +113,9 @@ final class PaperOfferCommand implements Callable<Integer> {
                             + " --json > answer.json, then withy paper offer answer.json.");
         }
         try {
-            return OfferFile.read(printed);
+            OfferSheet given = OfferFile.read(printed);
+            ended.addAll(OfferPaper.ended(offer, given, paper.reader()));
+            return given;
         } catch (OfferFile.Unreadable e) {
             throw new Stop(
                     Exit.BAD_DATA,

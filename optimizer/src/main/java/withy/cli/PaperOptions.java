@@ -78,7 +78,7 @@ final class PaperOptions {
         write(ends(".pdf") ? Pdf.of(html) : html.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Tells what was written. */
+    /** Tells what was written, and of nothing to mind. */
     void told(
             String paper,
             @Nullable Sheet sheet,
@@ -86,15 +86,33 @@ final class PaperOptions {
             List<Long> jobs,
             List<String> assumed,
             PrintWriter to) {
+        told(paper, sheet, builds, jobs, assumed, List.of(), to);
+    }
+
+    /**
+     * Tells what was written.
+     *
+     * @param warnings what to mind before it is handed out
+     */
+    void told(
+            String paper,
+            @Nullable Sheet sheet,
+            List<String> builds,
+            List<Long> jobs,
+            List<String> assumed,
+            List<String> warnings,
+            PrintWriter to) {
         if (output.json()) {
             String size = sheet == null ? null : sheet.name().toLowerCase(Locale.ROOT);
             Answering.print(
-                    AnswerJson.write(new PaperAnswer(Answer.SCHEMA, paper, size, out, builds, jobs, assumed)), to);
+                    AnswerJson.write(new PaperAnswer(Answer.SCHEMA, paper, size, out, builds, jobs, assumed, warnings)),
+                    to);
             return;
         }
         StringBuilder text = new StringBuilder();
         builds.forEach(build -> text.append(build).append('\n'));
         assumed.forEach(line -> text.append(line).append('\n'));
+        warnings.forEach(line -> text.append(line).append('\n'));
         Answering.print(text + out, to);
     }
 

@@ -9,6 +9,7 @@ import withy.app.OfferSheet.Against;
 import withy.app.OfferSheet.Choice;
 import withy.app.OfferSheet.Difference;
 import withy.explain.Phrases;
+import withy.shop.Job;
 
 /** The offer a customer is handed: up to three builds on one sheet. */
 public final class OfferPaper {
@@ -27,13 +28,35 @@ public final class OfferPaper {
 
     /** The offer as HTML for a browser and its printer. */
     public static String of(OfferSheet offer, Reader reader, Sheet sheet) {
+        return of(offer, List.of(), reader, sheet);
+    }
+
+    /**
+     * The same of an offer that a job keeps.
+     *
+     * @param ended what {@link #ended} tells of it, under the title
+     */
+    public static String of(OfferSheet offer, List<String> ended, Reader reader, Sheet sheet) {
         OfferPaper paper = new OfferPaper(offer, reader);
+        paper.page.care(ended);
         paper.write();
         return paper.page.document(
                 offer.customer().isEmpty()
                         ? Phrases.of("paper.offer.title")
                         : Phrases.of("paper.offer.titleFor", offer.customer()),
                 sheet);
+    }
+
+    /** In a sentence that an offer was withdrawn or lapsed, and when; nothing of one that stands. */
+    public static List<String> ended(Job.Offer given, OfferSheet offer, Reader reader) {
+        String day = given.ended();
+        if (day == null) {
+            return List.of();
+        }
+        return List.of(
+                given.lapsed()
+                        ? Phrases.of("paper.offer.lapsed", reader.day(LocalDate.parse(offer.validUntil())))
+                        : Phrases.of("paper.offer.withdrawn", reader.day(LocalDate.parse(day))));
     }
 
     private void write() {

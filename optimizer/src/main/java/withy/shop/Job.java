@@ -67,6 +67,7 @@ public record Job(
      * @param shown the answer as it was shown
      * @param paper the offer as it is printed, as JSON; null where it was given before papers were kept
      * @param ended day it was withdrawn or let lapse, or null
+     * @param lapsed true where it ended since its day was over
      */
     public record Offer(
             long id,
@@ -75,7 +76,8 @@ public record Job(
             String answer,
             String shown,
             @Nullable String paper,
-            @Nullable String ended) {}
+            @Nullable String ended,
+            boolean lapsed) {}
 
     /**
      * One line of its history.

@@ -35,13 +35,15 @@ final class JobRows {
                                 row.getString(4),
                                 row.getString(5),
                                 row.getString(6),
-                                row.getString(7)),
+                                row.getString(7),
+                                "lapsed".equals(row.getString(8))),
                         """
-                        SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown, o.paper,
-                          (SELECT w.on_day FROM batch w JOIN event e ON e.batch = w.id
-                            WHERE e.job = o.job AND w.what = 'withdraw' AND w.undone_by IS NULL AND w.id > o.batch
-                            ORDER BY w.id LIMIT 1)
-                        FROM offer o JOIN batch b ON b.id = o.batch WHERE o.job = ? ORDER BY o.id""",
+                        SELECT o.id, b.on_day, o.catalog_hash, o.answer, o.shown, o.paper, w.on_day, e.what
+                        FROM offer o JOIN batch b ON b.id = o.batch
+                          LEFT JOIN event e ON e.id = (SELECT min(x.id) FROM event x JOIN batch y ON y.id = x.batch
+                            WHERE x.job = o.job AND y.what = 'withdraw' AND y.undone_by IS NULL AND y.id > o.batch)
+                          LEFT JOIN batch w ON w.id = e.batch
+                        WHERE o.job = ? ORDER BY o.id""",
                         id),
                 Pieces.ofJob(sql, id),
                 sql.rows(

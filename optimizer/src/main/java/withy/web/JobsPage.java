@@ -222,6 +222,8 @@ final class JobsPage {
                                         ? "jobs.withdraw"
                                         : "jobs.lapsed"),
                 JobText.foretold(job, units),
+                foretold == null ? "" : units.mass(foretold.weightOfPiecesG()),
+                foretold == null ? "" : units.partLength(Math.rint(foretold.balanceOfPiecesMm())),
                 built == null ? "" : JobText.asBuilt(built, foretold, units),
                 stations(job),
                 job.missing().stream()

@@ -22,6 +22,7 @@ import withy.report.Pdf;
 import withy.report.PickPaper;
 import withy.report.Reader;
 import withy.report.Sheet;
+import withy.shop.Job;
 import withy.shop.ShopFault;
 
 /** Papers as PDF, to be looked at or printed: a job's own, and the lists for all accepted jobs. As the command writes them unless told otherwise. */
@@ -54,7 +55,7 @@ final class PapersPage {
 
     private String html(long job, String paper) {
         return switch (paper) {
-            case "offer" -> OfferPaper.of(offer(job), reader(), Sheet.A4);
+            case "offer" -> offer(job);
             case "bench" -> BenchPaper.of(bench(job), reader(), Sheet.A4);
             case "labels" -> LabelPaper.of(bench(job), reader(), Sheet.A4);
             default -> throw new Refusal(404, Words.say("page.none"));
@@ -94,14 +95,16 @@ final class PapersPage {
                 .result(Pdf.of(html));
     }
 
-    /** The last offer of a job as it was given. */
-    private OfferSheet offer(long job) {
-        String printed = new JobDesk(workshop()).offer(job, 0).paper();
+    /** The last offer of a job as it was given, and whether it ended. */
+    private String offer(long job) {
+        Job.Offer given = new JobDesk(workshop()).offer(job, 0);
+        String printed = given.paper();
         if (printed == null) {
             throw new Refusal(404, Words.say("papers.older"));
         }
         try {
-            return OfferFile.read(printed);
+            OfferSheet offer = OfferFile.read(printed);
+            return OfferPaper.of(offer, OfferPaper.ended(given, offer, reader()), reader(), Sheet.A4);
         } catch (OfferFile.Unreadable e) {
             throw new Refusal(409, Words.say("papers.unreadable", String.valueOf(e.getMessage())));
         }

@@ -43,9 +43,17 @@ public final class ReasonsView {
             List<Line> refused,
             More coming,
             boolean unfinished) {
+        /** Parts that fit on a screen or two. */
+        private static final int SHORT = 8;
+
         public DrawerView {
             fits = List.copyOf(fits);
             refused = List.copyOf(refused);
+        }
+
+        /** True where the way back is out of sight at the end of it. */
+        public boolean longer() {
+            return fits.size() + refused.size() > SHORT;
         }
     }
 

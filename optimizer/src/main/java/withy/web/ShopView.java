@@ -32,6 +32,8 @@ public final class ShopView {
      * @param ended true where it does not hold any more
      * @param withdraw what ends it, in words; empty where none is open
      * @param foretold what it should weigh, or empty
+     * @param weight the weight alone, as it may be typed; empty where nothing was accepted
+     * @param balance likewise
      * @param built what it weighs, or empty
      * @param stations its parts, glued or not
      * @param missing parts whose promised pieces are lost
@@ -55,6 +57,8 @@ public final class ShopView {
             boolean ended,
             String withdraw,
             String foretold,
+            String weight,
+            String balance,
             String built,
             List<Stand> stations,
             List<Lost> missing,

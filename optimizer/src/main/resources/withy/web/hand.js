@@ -39,6 +39,11 @@
   }
   sessionStorage.removeItem("back");
 
+  /* Where there is a way back the keys begin at it, not at the ways to all other pages before it. */
+  if (document.activeElement === document.body && document.querySelector("main a[data-return]") && !document.querySelector("[autofocus]")) {
+    document.getElementById("main").focus({ preventScroll: true });
+  }
+
   /* A page that a form led to is loaded anew: what was done, or what is wrong, is put where it is heard once the page is there. */
   var HEARD_MS = 300;
   var sent = sessionStorage.getItem("sent");

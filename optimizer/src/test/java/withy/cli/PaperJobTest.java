@@ -124,6 +124,39 @@ class PaperJobTest {
         assertFalse(Files.exists(folder.resolve("never.pdf")));
     }
 
+    /** Under its title and in the talk; the offer itself, the one beside it and what is taken back stay as they were. */
+    @Test
+    void anOfferThatEndedSaysSoOnPaperAndThatItCannotBeTaken() throws IOException {
+        run(0, "job", "--new", Terminal.brief("kayak-estuary"));
+        run(0, "job", "2", "--offer", "--date", "2026-06-01");
+        String given = paper("given.pdf", "offer", "--job", "2");
+        assertFalse(given.contains("any more"), given);
+        run(0, "job", "2", "--withdraw", "--date", "2026-06-03");
+        String withdrawn = paper("withdrawn.pdf", "offer", "--job", "2", "--country", "en-GB");
+        String said = "This offer was withdrawn on 3 Jun 2026. It can't be taken any more.";
+        assertTrue(withdrawn.startsWith("Offer\n" + said), withdrawn);
+        assertEquals(given, withdrawn.replace(said + "\n", ""), "what was offered stays as it was given");
+        Shown told = run(
+                0,
+                "paper",
+                "offer",
+                "--job",
+                "2",
+                "--out",
+                folder.resolve("said.pdf").toString());
+        assertTrue(told.out().contains(said), told.out());
+        run(0, "job", "2", "--undo");
+        assertEquals(given, paper("stands.pdf", "offer", "--job", "2"));
+        run(0, "job", "2", "--withdraw", "--date", "2026-07-01");
+        assertTrue(paper("lapsed.pdf", "offer", "--job", "2")
+                .startsWith("Offer\nThis offer lapsed: it held until 15 Jun 2026. It can't be taken any more."));
+        run(0, "job", "2", "--offer", "--date", "2026-07-02");
+        assertFalse(paper("anew.pdf", "offer", "--job", "2").contains("any more"));
+        JsonNode offers = run(0, "job", "2", "--json").json().path("offers");
+        String first = offers.get(0).path("offer").asText();
+        assertTrue(paper("first.pdf", "offer", "--job", "2", "--offer", first).contains("This offer lapsed"));
+    }
+
     @Test
     void theBenchSheetFillsInWhatTheScaleSaid() throws IOException {
         String before = paper("bench.pdf", "bench", "--job", "1");

@@ -7,6 +7,7 @@ import java.net.Socket;
 import java.net.SocketException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -116,6 +117,17 @@ final class Caller {
 
     Reply get(String path) throws IOException {
         return raw("GET " + path, host(), ticket());
+    }
+
+    /** A file as it is, without the head of the answer. */
+    byte[] file(String path) throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
+            String asked =
+                    "GET " + path + " HTTP/1.1\r\nConnection: close\r\n" + host() + "\r\n" + ticket() + "\r\n\r\n";
+            byte[] came = answer(socket, asked.getBytes(StandardCharsets.UTF_8));
+            int gap = new String(came, StandardCharsets.ISO_8859_1).indexOf("\r\n\r\n");
+            return Arrays.copyOfRange(came, gap + 4, came.length);
+        }
     }
 
     /** A page with all that comes by and by. */

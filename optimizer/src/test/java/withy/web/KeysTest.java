@@ -90,6 +90,28 @@ class KeysTest extends InBrowser {
         assertFalse(focused().startsWith("Why not"), "who comes another way begins at the top");
     }
 
+    /** However much lies in a drawer, the way out of it is the first thing by Tab and the last: nobody goes through what is in it. */
+    @Test
+    void theWayOutOfALongDrawerIsOneTabAway() {
+        String builds = builds("estuary");
+        enter("#others-1-guide-1");
+        browser.arrive("/drawer/", "");
+        assertTrue(
+                browser.all(".slot").size() > 60,
+                "a long one: " + browser.all(".slot").size());
+        assertEquals(0L, browser.driver.executeScript("return window.scrollY"), "nothing moves for the eye");
+        press(Keys.TAB);
+        assertEquals("Back to the builds", focused());
+        browser.click("details.drawer summary");
+        browser.driver.executeScript("Array.from(document.querySelectorAll('.slot a, .slot button')).pop().focus()");
+        press(Keys.TAB);
+        assertEquals("Back to the builds", focused());
+        press(Keys.ENTER);
+        browser.arrive(builds, "");
+        assertEquals(
+                "others-1-guide-1", browser.driver.switchTo().activeElement().getAttribute("id"));
+    }
+
     @Test
     void whatIsLookedForHasTheFocusWhenItIsFound() {
         browser.open(shop.at("/stock"));

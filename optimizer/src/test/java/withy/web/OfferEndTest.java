@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import withy.app.JobDesk;
 import withy.app.OfferDesk;
@@ -56,6 +59,10 @@ class OfferEndTest extends ByRequest {
         assertTrue(ended.contains(", ended on 2026-06-01"), ended);
         assertTrue(ended.contains("data-told>Offer withdrawn."), ended);
         assertFalse(ended.contains("/paper/offer\""), "nothing that does not hold is handed out by mistake");
+        try (PDDocument paper = Loader.loadPDF(page.file(job + "/paper/offer"))) {
+            String printed = new PDFTextStripper().getText(paper).replace('\u00a0', ' ');
+            assertTrue(printed.contains("This offer was withdrawn on 1 Jun 2026."), "who has its address: " + printed);
+        }
         assertTrue(ended.contains("Make a new offer"), ended);
         assertTrue(ended.contains("Done last, 2026-06-01: offer withdrawn."), ended);
         assertTrue(does(job, "accept", "rank", "1").status() >= 400, "a form of before");

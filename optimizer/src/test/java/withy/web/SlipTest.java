@@ -126,8 +126,12 @@ class SlipTest extends ByRequest {
         String revision = Caller.found(
                 "name=\"revision\" value=\"(\\d+)\"", page.get(other).body());
         page.form(other, "once", "14", "revision", revision, "do", "built", "sure", "yes");
-        revision = Caller.found(
-                "name=\"revision\" value=\"(\\d+)\"", page.get(other).body());
+        String built = page.get(other).body().replaceAll("<span class=\"whole\">|</span>", "");
+        revision = Caller.found("name=\"revision\" value=\"(\\d+)\"", built);
+        String weight = Caller.found("id=\"weight\"[^>]* placeholder=\"([^\"]+)\"", built);
+        String balance = Caller.found("id=\"balance\"[^>]* placeholder=\"([^\"]+)\"", built);
+        assertTrue(built.contains("It should weigh " + weight + ", give or take"), weight + " in " + built);
+        assertTrue(built.contains("balance " + balance + " ahead"), balance + " in " + built);
         Reply reply = page.form(
                 other, "once", "15", "revision", revision, "do", "weighed", "weight", "80 g", "balance", "far");
         assertTrue(fault(reply, "balance", "far").contains("allowed is a number"), reply.body());
