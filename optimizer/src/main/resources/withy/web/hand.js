@@ -9,6 +9,7 @@
 
   document.addEventListener("click", function (event) {
     var e = event.target.closest("main a, main button");
+    sessionStorage.setItem("within", e ? "yes" : "");
     if (e) {
       sessionStorage.setItem("left " + location.pathname + location.search, mark(e));
       if (e.hasAttribute("data-return")) {
@@ -17,10 +18,10 @@
     }
   });
 
-  /* A drawer may be long: from anywhere in it the escape key goes the first way back, unless something is being typed or chosen. */
+  /* A drawer may be long: from anywhere in it the escape key goes the first way back, unless something is typed or being chosen. */
   document.addEventListener("keydown", function (event) {
     var way = document.querySelector("main a[data-return]");
-    var busy = event.target.matches("input, textarea, select") || event.ctrlKey || event.altKey || event.metaKey || event.shiftKey;
+    var busy = event.target.matches("select") || event.target.matches("input, textarea") && event.target.value || event.ctrlKey || event.altKey || event.metaKey || event.shiftKey;
     if (event.key === "Escape" && way && !busy && !event.defaultPrevented) {
       way.click();
     }
@@ -39,8 +40,10 @@
   }
   sessionStorage.removeItem("back");
 
-  /* Where there is a way back the keys begin at it, not at the ways to all other pages before it. */
-  if (document.activeElement === document.body && document.querySelector("main a[data-return]") && !document.querySelector("[autofocus]")) {
+  /* Who goes on from within a page, or may go back, begins at what is on the next one, not at the ways to all others before it. */
+  var within = sessionStorage.getItem("within") || document.querySelector("main a[data-return]");
+  sessionStorage.removeItem("within");
+  if (within && document.activeElement === document.body && !document.querySelector("[autofocus]")) {
     document.getElementById("main").focus({ preventScroll: true });
   }
 

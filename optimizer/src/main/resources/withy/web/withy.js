@@ -57,6 +57,7 @@
       return false;
     }
     var was = back || stand(old);
+    var whole = document.activeElement === old;
     old.querySelectorAll("details").forEach(function (was) {
       var title = was.querySelector("summary");
       var now = was.id ? fresh.querySelector("details[id='" + was.id + "']") : title && same(title, fresh);
@@ -82,6 +83,9 @@
       }
     });
     restore(was, fresh, quiet);
+    if (whole && document.activeElement === document.body) {
+      fresh.focus({ preventScroll: true });
+    }
     return true;
   }
 

@@ -112,6 +112,28 @@ class KeysTest extends InBrowser {
                 "others-1-guide-1", browser.driver.switchTo().activeElement().getAttribute("id"));
     }
 
+    /** The ways to all other pages stand before each page; by Tab they are passed only by whom they led there. */
+    @Test
+    void whoGoesOnFromWithinAPageBeginsAtWhatIsOnTheNext() {
+        builds("rocks");
+        press(Keys.TAB);
+        assertEquals("Change the brief", focused(), "also once what was looked for has come in its place");
+        enter("form.takeform button[value='1']");
+        browser.arrive("/jobs/", "");
+        String job = browser.path();
+        press(Keys.TAB);
+        assertEquals("Take it back", focused());
+        enter("nav a[href='/stock']");
+        browser.arrive("/stock", "");
+        press(Keys.TAB);
+        assertEquals("To the page", focused());
+        browser.open(shop.at(job + "/scale")).settled();
+        press("5", Keys.ESCAPE);
+        assertEquals("5", browser.one("#weight").getAttribute("value"), "what was typed is not left by a slip");
+        press(Keys.BACK_SPACE, Keys.ESCAPE);
+        browser.arrive(job, job + "/scale");
+    }
+
     @Test
     void whatIsLookedForHasTheFocusWhenItIsFound() {
         browser.open(shop.at("/stock"));
