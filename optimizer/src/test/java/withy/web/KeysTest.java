@@ -116,6 +116,7 @@ class KeysTest extends InBrowser {
     @Test
     void whoGoesOnFromWithinAPageBeginsAtWhatIsOnTheNext() {
         builds("rocks");
+        assertEquals("main", browser.driver.switchTo().activeElement().getTagName());
         press(Keys.TAB);
         assertEquals("Change the brief", focused(), "also once what was looked for has come in its place");
         enter("form.takeform button[value='1']");
