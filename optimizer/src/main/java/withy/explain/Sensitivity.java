@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.brief.Objective;
@@ -24,6 +25,10 @@ public record Sensitivity(List<Double> shares, @Nullable Swap swap, List<Binding
 
     private static final int[] PRIMES = {2, 3, 5, 7, 11};
     private static final double MOST_PRIORITY = 100;
+
+    /** What a brief tells without wishing it: the hand, the line and the fish. */
+    private static final Set<String> GIVEN =
+            Set.of(HandleDemands.HAND, "largestFish", "line.strength", "line.kind", "leader.strength", "leader.knot");
 
     public Sensitivity {
         shares = List.copyOf(shares);
@@ -193,12 +198,10 @@ public record Sensitivity(List<Double> shares, @Nullable Swap swap, List<Binding
                 || told.stream().anyMatch(TradeOff::noticeable)
                 || !Missed.of(best.rod(), first.rod()).isEmpty();
         boolean wishFirst = meets && told.stream().noneMatch(t -> t.better() && !t.same());
+        String key = GIVEN.contains(demand.key()) ? "sensitivity.given" : "sensitivity.binds";
         String sentence = noticed
-                ? Phrases.of(
-                        wishFirst ? "sensitivity.binds.one" : "sensitivity.binds",
-                        demand.words(),
-                        Ledger.costs(inquiry, first, best, told))
-                : Phrases.of("sensitivity.binds.hardly", demand.words());
+                ? Phrases.of(wishFirst ? key + ".one" : key, demand.words(), Ledger.costs(inquiry, first, best, told))
+                : Phrases.of(key + ".hardly", demand.words());
         return new Binding(Conflict.Asked.of(demand), best, tradeOffs, sentence);
     }
 }

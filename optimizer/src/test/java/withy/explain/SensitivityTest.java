@@ -197,4 +197,20 @@ class SensitivityTest {
                         .map(Sensitivity.Binding::sentence)
                         .toList());
     }
+
+    /** Nobody wishes for a palm: here the light seat is too thin for it. */
+    @Test
+    void aPalmIsNoWish() {
+        Fixtures wide = Fixtures.legal().brief("palmMm", 90.0);
+        wide.copy("seat", "seat-thin").part("seat-thin", "facts.weightG", 5.0).part("seat-thin", "barrelOdMm", 21.2);
+        FewBuilds shop = FewBuilds.of(wide).or(Station.SEAT, "seat-thin");
+        Inquiry inquiry = shop.inquiry(wide.theBrief());
+        Found first = first(inquiry);
+        assertEquals("seat", first.build().partAt(Station.SEAT));
+        List<String> told = Sensitivity.of(inquiry, List.of(first)).binding().stream()
+                .map(Sensitivity.Binding::sentence)
+                .toList();
+        assertEquals(1, told.size(), told::toString);
+        assertTrue(told.get(0).startsWith("were it not for a palm of 90 mm, the best rod would be "), told.get(0));
+    }
 }

@@ -142,6 +142,8 @@ class ReasonsTextTest {
                                 + " width there; 100 % is the most.",
                         "· Fen H7, H10 and S8: each has a larger ring than Fen S6 before it: size 7 to 10 after 6.",
                         "· Fen Surf 20 and Fen Short 20: none will stretch over the butt.",
+                        "· Fen Cap 20 and 30: none goes on the butt: Fen Full is closed by itself.",
+                        "· Reed 1 and 2: none is to be had in time: 0 free.",
                         "· Mere 4, 6, 8, 10 and 12: the heaviest lure of 24 g is too heavy for each, rated up to 4 to 20 g."),
                 drawer(
                         out(
@@ -159,6 +161,10 @@ class ReasonsTextTest {
                         larger("H7", 7),
                         out("Fen Surf 20", "Fen Surf 20 will not stretch over the butt."),
                         out("Fen Short 20", "Fen Short 20 will not stretch over the butt."),
+                        out("Fen Cap 20", "Fen Cap 20 does not go on the butt: Fen Full is closed by itself."),
+                        out("Fen Cap 30", "Fen Cap 30 does not go on the butt: Fen Full is closed by itself."),
+                        out("Reed 1", "Reed 1 is not to be had in time: 0 free."),
+                        out("Reed 2", "Reed 2 is not to be had in time: 0 free."),
                         light("Mere 4", 4),
                         light("Mere 6", 8),
                         light("Mere 8", 12),

@@ -189,9 +189,10 @@ class RuleWordsTest {
                 Map.entry(
                         "handle.butt-closed",
                         "The butt would be left open: it takes a cap, or a grip that is closed by itself."),
-                Map.entry("handle.butt-once", "# has no place at the butt: # is closed by itself."),
+                Map.entry("handle.butt-once", "# does not go on the butt: # is closed by itself."),
                 Map.entry("handle.grip-longest", "# would have to be F mm long; it is sold F mm long."),
                 Map.entry("handle.recess-family", "# is recessed for another hood, not for that of #."),
+                Map.entry("stock.one-piece", "# is not to be had in time: F free."),
                 Map.entry("guide-train.clearance", "Under load the line would rub on #: F mm of room is missing."));
         Set<String> heard = new TreeSet<>();
         for (Broken one : all()) {
