@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -68,7 +69,10 @@ class LatencyPageTest {
                 .query();
         Build build = new Search(shop.catalog()).solve(query, Watch.NONE).build();
         Set<String> kinds = new TreeSet<>();
-        Why.others(shop, Objects.requireNonNull(build)).forEach(parts -> kinds.add(Why.kind(shop, parts.get(0))));
+        for (List<String> parts : Why.others(shop, Objects.requireNonNull(build))) {
+            kinds.add(Why.kind(shop, parts.get(0)));
+            assertTrue(Collections.disjoint(parts, build.partIds()), parts.toString());
+        }
         assertTrue(kinds.containsAll(Set.of("blank", "reel seat", "grip", "guide", "tip top")), kinds.toString());
         Set<String> asked = new TreeSet<>();
         for (int run = 0; run < kinds.size(); run++) {

@@ -38,20 +38,16 @@ final class Learnt {
     }
 
     private Known highest(Site site) {
-        if (all.size() == 1) {
-            return all.get(0);
-        }
-        Highest before = highest.get(site);
-        if (before == null || before.of < all.size()) {
-            Highest now = before == null ? new Highest(all.get(0), floor(site, all.get(0)), 1) : before;
-            for (Known known : all.subList(now.of, all.size())) {
+        Highest best = highest.getOrDefault(site, new Highest(all.get(0), Long.MIN_VALUE, 0));
+        if (best.of < all.size()) {
+            for (Known known : all.subList(best.of, all.size())) {
                 long floor = floor(site, known);
-                now = floor >= now.floor ? new Highest(known, floor, 0) : now;
+                best = new Highest(
+                        floor >= best.floor ? known : best.known, Math.max(floor, best.floor), known.version + 1);
             }
-            before = new Highest(now.known, now.floor, all.size());
-            highest.put(site, before);
+            highest.put(site, best);
         }
-        return before.known;
+        return best.known;
     }
 
     private long floor(Site site, Known known) {
