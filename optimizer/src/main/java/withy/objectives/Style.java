@@ -1,6 +1,6 @@
 package withy.objectives;
 
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -54,7 +54,9 @@ public final class Style {
     private final Brief brief;
     private final Theme theme;
     private final List<Lab> liked;
-    private final Map<String, Double> suits = new HashMap<>();
+    /** Of each part of the catalogue, as one and the same object. */
+    private final Map<Part, Double> suits = new IdentityHashMap<>();
+
     private final Map<Lab, Map<Lab, Double>> harmony = new ConcurrentHashMap<>();
 
     /** For a brief; everything that depends on single parts is worked out here once. */
@@ -64,7 +66,7 @@ public final class Style {
         this.liked = Stream.concat(brief.look().likedColours().stream(), theme.palette().stream())
                 .toList();
         for (Part part : catalog.byId().values()) {
-            suits.put(part.id(), suitsNow(part));
+            suits.put(part, suitsNow(part));
         }
     }
 
@@ -129,7 +131,7 @@ public final class Style {
     }
 
     private double suit(Part part) {
-        Double value = suits.get(part.id());
+        Double value = suits.get(part);
         return value == null ? suitsNow(part) : value;
     }
 

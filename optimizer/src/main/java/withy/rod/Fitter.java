@@ -56,8 +56,8 @@ public final class Fitter {
     /** The blank itself, with the wraps of its ferrules. */
     public Share blank() {
         ShareSum sum = sum().part(setting.shape().mass(), setting.blank().massMg());
-        for (BlankShape.Joint joint : setting.shape().joints()) {
-            sum.wrap(wraps.ferruleTipSide(joint)).wrap(wraps.ferruleButtSide(joint));
+        for (Wraps.Place joint : Wraps.atJoints(setting.shape())) {
+            sum.wrap(wraps.at(joint));
         }
         long labour = tariff.everyRodMilli(setting.shape().joints().size());
         return sum.cost(tariff.partMilli(setting.blank(), 1), labour).share();

@@ -1,5 +1,7 @@
 package withy.rod;
 
+import java.util.ArrayList;
+import java.util.List;
 import withy.mechanics.ThreadWrap;
 
 /**
@@ -64,14 +66,27 @@ public final class Wraps {
                 over.finishUl() + thread.resinVolumeMm3(0) * UL_PER_MM3);
     }
 
-    /** At the tip-side end of a joint. */
-    public Wrap ferruleTipSide(BlankShape.Joint joint) {
-        return wrap(joint.toMm() + FERRULE_MALE_MM / 2, FERRULE_MALE_MM);
+    /**
+     * Where a wrap lies.
+     *
+     * @param xMm its middle, mm
+     * @param lengthMm covered length, mm
+     */
+    public record Place(double xMm, double lengthMm) {}
+
+    /** The wraps at a blank's joints, two of each: at its tip-side end and over its butt-side half. */
+    public static List<Place> atJoints(BlankShape shape) {
+        List<Place> places = new ArrayList<>();
+        for (BlankShape.Joint joint : shape.joints()) {
+            places.add(new Place(joint.toMm() + FERRULE_MALE_MM / 2, FERRULE_MALE_MM));
+            places.add(new Place(joint.fromMm() + FERRULE_FEMALE_MM / 2, FERRULE_FEMALE_MM));
+        }
+        return places;
     }
 
-    /** Over the joint's butt-side half. */
-    public Wrap ferruleButtSide(BlankShape.Joint joint) {
-        return wrap(joint.fromMm() + FERRULE_FEMALE_MM / 2, FERRULE_FEMALE_MM);
+    /** At a place. */
+    public Wrap at(Place place) {
+        return wrap(place.xMm, place.lengthMm);
     }
 
     /** Behind the tip-top's tube, which ends at x. */
@@ -85,6 +100,10 @@ public final class Wraps {
     }
 
     private double coatUlOn(double od, double lengthMm) {
+        return coatUlOn(od, lengthMm, filmMm);
+    }
+
+    private static double coatUlOn(double od, double lengthMm, double filmMm) {
         double over = od + 2 * filmMm;
         return Math.PI / 4 * (over * over - od * od) * lengthMm * UL_PER_MM3;
     }
@@ -94,12 +113,21 @@ public final class Wraps {
     }
 
     private Wrap wrap(double xMm, double lengthMm, double od) {
-        double t = with.thread().diameterMm();
-        ThreadWrap thread = new ThreadWrap(lengthMm, od, t);
-        double ends = coatUlOn(od, 2 * BEYOND_WRAP_MM);
+        return on(od, new Place(xMm, lengthMm), with, filmMm);
+    }
+
+    /**
+     * Of any thread and finish on any blank.
+     *
+     * @param odMm diameter under it, mm
+     * @param filmMm finish over the thread, mm
+     */
+    public static Wrap on(double odMm, Place place, Consumables with, double filmMm) {
+        ThreadWrap thread = new ThreadWrap(place.lengthMm, odMm, with.thread().diameterMm());
+        double ends = coatUlOn(odMm, 2 * BEYOND_WRAP_MM, filmMm);
         return new Wrap(
-                xMm,
-                lengthMm,
+                place.xMm,
+                place.lengthMm,
                 thread.threadMassG(with.thread().tex()),
                 thread.threadLengthMm(),
                 thread.resinVolumeMm3(filmMm) * UL_PER_MM3 + ends);

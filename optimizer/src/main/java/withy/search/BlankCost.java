@@ -17,8 +17,9 @@ import withy.rod.Station;
  * @param milli blank, work on every rod, sundries, the cheapest adhesive and finish, thousandths of a minor unit
  * @param style style points of the blank, hundredths
  * @param missed nice wishes every rod on it has missed at least, but for what its other parts are credited, thousandths of a step
+ * @param wraps what goes on its joints
  */
-record BlankCost(BlankShape shape, double armMm, long milli, long style, long missed) {
+record BlankCost(BlankShape shape, double armMm, long milli, long style, long missed, JointWraps wraps) {
 
     static BlankCost of(Ground ground, BlankShape shape) {
         Blank blank = shape.blank();
@@ -26,11 +27,17 @@ record BlankCost(BlankShape shape, double armMm, long milli, long style, long mi
                 + ground.tariff.everyRodMilli(shape.joints().size())
                 + (ground.threads.isEmpty() ? 0 : fixedMilli(ground));
         long style = ground.style.part(blank, HandleForm.SPLIT, Station.BLANK, blank, 1);
-        return new BlankCost(shape, Setting.armMm(ground.brief), milli, style, missed(ground, blank));
+        return new BlankCost(
+                shape, Setting.armMm(ground.brief), milli, style, missed(ground, blank), ground.jointWraps);
     }
 
-    /** At one reel position, mm from the butt. */
+    /** A number it costs no less than at one reel position, mm from the butt, whatever thread and finish. */
     long at(int foot, Linear k) {
+        return bare(foot, k) + wraps.floor(shape, foot, armMm, k);
+    }
+
+    /** The same without the wraps of its joints. */
+    private long bare(int foot, Linear k) {
         double moment = (shape.mass().firstGmm() - shape.mass().massG() * foot) * 1000;
         double inertia = shape.mass().inertiaGmm2(foot - armMm) * 1000;
         return k.constant()

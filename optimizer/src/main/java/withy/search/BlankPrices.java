@@ -1,9 +1,11 @@
 package withy.search;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.ReelSeat;
 import withy.rod.Station;
@@ -21,7 +23,6 @@ final class BlankPrices {
     private final @Nullable BlankPrices lower;
     private final Map<Station, Ranked> checks = new HashMap<>();
     private final Map<Integer, Ranked> seats = new HashMap<>();
-    private final Map<Integer, long[]> seatFloors = new HashMap<>();
     private final Map<Integer, Long> handles = new HashMap<>();
     private final Map<BitSet, Long> onward = new IdentityHashMap<>();
     /** By what goes beside a grip ({@link Neighbours#caps}). */
@@ -30,9 +31,6 @@ final class BlankPrices {
     private @Nullable Ranked rears;
     private @Nullable Ranked butts;
     private @Nullable Ranked fores;
-    private long @Nullable [] rearFloors;
-    private long @Nullable [] buttFloors;
-    private long @Nullable [] foreFloors;
     private @Nullable Long edge;
     private @Nullable Long aroundSeat;
 
@@ -68,7 +66,10 @@ final class BlankPrices {
         return checks.computeIfAbsent(station, any -> {
             CheckPlaces.Reach reach = shelf.checkPlaces.reach(station);
             long[] floors = list.checks(station, reach.fromMm(), reach.toMm());
-            return new Ranked(floors, i -> on.goes(station, i));
+            IntPredicate goes = i -> on.goes(station, i);
+            return lower == null
+                    ? new Ranked(floors, goes)
+                    : Ranked.lazily(lower.checks(station), goes, i -> floors[i]);
         });
     }
 
@@ -78,19 +79,12 @@ final class BlankPrices {
      */
     Ranked seats(int leastClass) {
         return seats.computeIfAbsent(leastClass, any -> {
-            return lower == null
-                    ? new Ranked(seatFloors(leastClass))
-                    : Ranked.lazily(lower.seatFloors(leastClass), i -> true, i -> seat(i, leastClass));
-        });
-    }
-
-    private long[] seatFloors(int leastClass) {
-        return seatFloors.computeIfAbsent(leastClass, any -> {
-            long[] floors = new long[shelf.seats.length];
-            for (int i = 0; i < floors.length; i++) {
-                floors[i] = seat(i, leastClass);
+            if (lower != null) {
+                return Ranked.lazily(lower.seats(leastClass), i -> true, i -> seat(i, leastClass));
             }
-            return floors;
+            long[] floors = new long[shelf.seats.length];
+            Arrays.setAll(floors, i -> seat(i, leastClass));
+            return new Ranked(floors);
         });
     }
 
@@ -141,8 +135,8 @@ final class BlankPrices {
         Ranked known = rears;
         if (known == null) {
             known = lower == null
-                    ? on.rears().ranked(rearFloors())
-                    : on.rears().ranked(lower.rearFloors(), k, list.armMm, this::onward);
+                    ? on.rears().ranked(on.rears().floors(k, list.armMm, this::onward))
+                    : on.rears().ranked(lower.rears(), k, list.armMm, this::onward);
             rears = known;
         }
         return known;
@@ -153,8 +147,8 @@ final class BlankPrices {
         Ranked known = butts;
         if (known == null) {
             known = lower == null
-                    ? on.butts().ranked(buttFloors())
-                    : on.butts().ranked(lower.buttFloors(), k, list.armMm, this::cap);
+                    ? on.butts().ranked(on.butts().floors(k, list.armMm, this::cap))
+                    : on.butts().ranked(lower.butts(), k, list.armMm, this::cap);
             butts = known;
         }
         return known;
@@ -165,36 +159,9 @@ final class BlankPrices {
         Ranked known = fores;
         if (known == null) {
             known = lower == null
-                    ? on.fores().ranked(foreFloors())
-                    : on.fores().ranked(lower.foreFloors(), k, list.armMm, cut -> 0);
+                    ? on.fores().ranked(on.fores().floors(k, list.armMm, cut -> 0))
+                    : on.fores().ranked(lower.fores(), k, list.armMm, cut -> 0);
             fores = known;
-        }
-        return known;
-    }
-
-    private long[] rearFloors() {
-        long[] known = rearFloors;
-        if (known == null) {
-            known = on.rears().floors(k, list.armMm, this::onward);
-            rearFloors = known;
-        }
-        return known;
-    }
-
-    private long[] buttFloors() {
-        long[] known = buttFloors;
-        if (known == null) {
-            known = on.butts().floors(k, list.armMm, this::cap);
-            buttFloors = known;
-        }
-        return known;
-    }
-
-    private long[] foreFloors() {
-        long[] known = foreFloors;
-        if (known == null) {
-            known = on.fores().floors(k, list.armMm, cut -> 0);
-            foreFloors = known;
         }
         return known;
     }

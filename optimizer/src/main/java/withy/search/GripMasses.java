@@ -87,7 +87,7 @@ final class GripMasses {
      *
      * @param lower numbers they are not below: those of any blank
      */
-    Ranked ranked(long[] lower, Linear k, double armMm, ToLongFunction<Cut> onward) {
+    Ranked ranked(Ranked lower, Linear k, double armMm, ToLongFunction<Cut> onward) {
         return Ranked.lazily(lower, this::possible, i -> floor(i, k, armMm, onward));
     }
 

@@ -81,6 +81,7 @@ final class Ground {
     final ThreadChoice threadChoice;
     final GripMatch gripMatch;
     final Hang hang;
+    final JointWraps jointWraps = new JointWraps(this);
     /** True where the handle's own rule is in force, which settles wishes for keeper and fore grip. */
     final boolean handleRule;
     /** True where a rule keeps grips from being reamed wider than their makers allow. */

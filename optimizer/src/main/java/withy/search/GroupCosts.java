@@ -10,7 +10,7 @@ final class GroupCosts {
     /** Cost of each guide that may stand at each number; {@link TrainGraph#NONE} where it is of too low a class. */
     final long[][] cost;
 
-    /** Cost of each tip-top. */
+    /** Cost of each tip-top; empty where only the cheapest of each ring are known. */
     final long[] tips;
 
     private final TrainGraph.Train train;
@@ -21,18 +21,39 @@ final class GroupCosts {
     private long best;
     private boolean settled;
 
+    /** Of all guides that may stand at each number. */
+    GroupCosts(TrainGraph.Train train, Linear k, int leastClass, long[][] wraps) {
+        this(train, train.at, null, train.tips.costs(k, leastClass), null, k, leastClass, wraps);
+    }
+
     /**
-     * @param at guides at each number that are looked at
-     * @param bare what they cost but for their wraps, or null where that is not known
+     * Of the guides that are worth it.
+     *
+     * @param bare what they cost but for their wraps
+     * @param tipFloors a number each tip-top costs no less than; {@link TrainGraph#NONE} where one is of too low a class
      */
-    GroupCosts(TrainGraph.Train train, int[][] at, long @Nullable [][] bare, Linear k, int leastClass, long[][] wraps) {
+    static GroupCosts worthIt(
+            TrainGraph.Train train, long[][] bare, long[] tipFloors, Linear k, int leastClass, long[][] wraps) {
+        return new GroupCosts(
+                train, train.worthIt(), bare, new long[0], train.tips.cheapest(k, tipFloors), k, leastClass, wraps);
+    }
+
+    private GroupCosts(
+            TrainGraph.Train train,
+            int[][] at,
+            long @Nullable [][] bare,
+            long[] tips,
+            long @Nullable [] cheapestTips,
+            Linear k,
+            int leastClass,
+            long[][] wraps) {
         this.train = train;
         this.at = at;
         int count = at.length;
         this.cost = new long[count][];
         this.onward = new long[count][train.group.rings];
-        this.tips = train.tips.costs(k, leastClass);
-        long[] least = train.tips.byRing(tips);
+        this.tips = tips;
+        long[] least = cheapestTips == null ? train.tips.byRing(tips) : cheapestTips;
         this.cheapestTips = least;
         boolean[][] may = train.tipFollows();
         for (int i = count - 1; i >= 0; i--) {

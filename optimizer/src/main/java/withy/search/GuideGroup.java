@@ -3,7 +3,6 @@ package withy.search;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +13,7 @@ import withy.brief.Brief.HandleForm;
 import withy.catalog.Blank;
 import withy.catalog.Guide;
 import withy.catalog.Part;
+import withy.catalog.PartKind;
 import withy.catalog.TipTop;
 import withy.rod.Placed;
 import withy.rod.Setting;
@@ -27,15 +27,9 @@ import withy.rules.Refusal;
 final class GuideGroup {
     private final Ground ground;
     final Guide[] guides;
-    final TipTop[] tipTops;
+    final GroupTips tips;
     final long[] massMg;
     final long[] costMilli;
-    /** Of each tip-top. */
-    final long[] tipCostMilli;
-
-    /** Index of how deep the tip-top's tube is in {@link GuideTable#tubeDepths()}. */
-    final int[] tipDepth;
-
     final int[] durabilityClass;
     /** Pieces there are of the guide; the largest number where more can be had in time. */
     final int[] pieces;
@@ -44,43 +38,34 @@ final class GuideGroup {
     /** Index of the guide's foot shape in {@link GuideTable#footShapes()}. */
     final int[] footShape;
 
-    /** Index of the guide's ring, and of the tip-top's. */
+    /** Index of the guide's ring. */
     final int[] ring;
 
-    final int[] tipRing;
     final int rings;
-    final int tipRings;
     private final Set<String> ids = new HashSet<>();
     private final Guide[] guideOfRing;
-    private final TipTop[] tipOfRing;
     private final boolean[][][] follows = new boolean[GuideTable.RUNNER + 1][][];
-    private final Map<Integer, int[]> standing = new HashMap<>();
-    private final Map<Integer, int[]> worthIt = new HashMap<>();
-    private final Map<Integer, long[]> styles = new HashMap<>();
-    private final Map<Integer, long[]> missed = new HashMap<>();
-    private final Map<Integer, long[]> tipMissed = new HashMap<>();
-    private final Map<String, int[]> tipsOn = new HashMap<>();
-    private boolean @Nullable [][] tipFollows;
-    private long @Nullable [] tipStyles;
-    private @Nullable Ending ending;
+    /** By number, those from {@link GuideTable#RUNNER} on alike. */
+    private final int[] @Nullable [] standing = new int[GuideTable.RUNNER + 1][];
 
-    GuideGroup(GuideTable table, Ground ground, List<Guide> members, List<TipTop> tips) {
+    /** By how many guides there are, and number. */
+    private final int[][] @Nullable [] worthIt = new int[Station.MOST_GUIDES + 1][GuideTable.RUNNER + 1][];
+
+    private final long[] @Nullable [] styles = new long[Station.MOST_GUIDES + 1][];
+    private final long[] @Nullable [] missed = new long[Station.MOST_GUIDES + 1][];
+
+    GuideGroup(GuideTable table, Ground ground, List<Guide> members, List<TipTop> tipTops) {
         this.ground = ground;
         List<Guide> sorted = new ArrayList<>(members);
         sorted.sort(Comparator.comparingDouble(guide -> -guide.ringSize()));
         guides = sorted.toArray(Guide[]::new);
-        tipTops = tips.toArray(TipTop[]::new);
         massMg = new long[guides.length];
         costMilli = new long[guides.length];
         durabilityClass = new int[guides.length];
         pieces = new int[guides.length];
         footShape = new int[guides.length];
         ring = new int[guides.length];
-        tipRing = new int[tipTops.length];
-        tipCostMilli = new long[tipTops.length];
-        tipDepth = new int[tipTops.length];
         Map<RingTrait, Guide> guideRings = new LinkedHashMap<>();
-        Map<RingTrait, TipTop> tipTopRings = new LinkedHashMap<>();
         List<RingTrait> order = new ArrayList<>();
         for (int g = 0; g < guides.length; g++) {
             ids.add(guides[g].id());
@@ -94,19 +79,12 @@ final class GuideGroup {
         }
         fewestPieces = Arrays.stream(pieces).min().orElse(Integer.MAX_VALUE);
         rings = order.size();
-        order.clear();
-        for (int t = 0; t < tipTops.length; t++) {
-            tipRing[t] = index(order, RingTrait.of(tipTops[t]));
-            tipCostMilli[t] = ground.tariff.partMilli(tipTops[t], 1) + ground.tariff.workMilli(tipTops[t]);
-            tipDepth[t] = table.depthOf(tipTops[t]);
-            tipTopRings.putIfAbsent(RingTrait.of(tipTops[t]), tipTops[t]);
-        }
-        tipRings = order.size();
         guideOfRing = guideRings.values().toArray(Guide[]::new);
-        tipOfRing = tipTopRings.values().toArray(TipTop[]::new);
+        tips = new GroupTips(table, ground, tipTops, guideOfRing);
     }
 
-    private static int index(List<RingTrait> order, RingTrait ring) {
+    /** The place of a ring among those met so far, itself added where it is new. */
+    static int index(List<RingTrait> order, RingTrait ring) {
         int known = order.indexOf(ring);
         if (known < 0) {
             order.add(ring);
@@ -119,22 +97,38 @@ final class GuideGroup {
         return ids.contains(guideId);
     }
 
+    /** True where none of some parts is a guide of it. */
+    boolean hasNone(Map<String, PartKind> parts) {
+        for (String id : parts.keySet()) {
+            if (has(id)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Guides that may stand at a number; asked of the rules once a question. */
     int[] standing(Setting any, int number) {
         int asked = Math.min(number, GuideTable.RUNNER);
-        return standing.computeIfAbsent(asked, key -> {
-            Refusal refusal = new Refusal();
-            int[] fitting = new int[guides.length];
-            int n = 0;
-            for (int g = 0; g < guides.length; g++) {
-                Station station = Station.guide(asked);
-                ground.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
-                if (!refusal.refused()) {
-                    fitting[n++] = g;
-                }
+        int[] known = standing[asked];
+        if (known == null) {
+            known = standingNow(any, Station.guide(asked));
+            standing[asked] = known;
+        }
+        return known;
+    }
+
+    private int[] standingNow(Setting any, Station station) {
+        Refusal refusal = new Refusal();
+        int[] fitting = new int[guides.length];
+        int n = 0;
+        for (int g = 0; g < guides.length; g++) {
+            ground.rules.onPart(any, new Placed(station, guides[g], any.guideMm(1), 0), refusal.reset());
+            if (!refusal.refused()) {
+                fitting[n++] = g;
             }
-            return Arrays.copyOf(fitting, n);
-        });
+        }
+        return Arrays.copyOf(fitting, n);
     }
 
     /**
@@ -143,7 +137,12 @@ final class GuideGroup {
      */
     int[] worthIt(Setting any, int number) {
         int asked = Math.min(number, GuideTable.RUNNER);
-        return worthIt.computeIfAbsent(any.guideCount() * 100 + asked, key -> unbeaten(any, standing(any, number)));
+        int[] known = worthIt[any.guideCount()][asked];
+        if (known == null) {
+            known = unbeaten(any, standing(any, number));
+            worthIt[any.guideCount()][asked] = known;
+        }
+        return known;
     }
 
     /** Guides none of the others of these beats so. */
@@ -205,69 +204,12 @@ final class GuideGroup {
         return Arrays.stream(of).map(g -> ring[g]).distinct().toArray();
     }
 
-    /** Whether a tip-top with ring j may stand ahead of a guide with ring i. */
-    boolean[][] tipFollows(Setting any) {
-        boolean[][] may = tipFollows;
-        if (may == null) {
-            Refusal refusal = new Refusal();
-            may = new boolean[rings][tipRings];
-            for (int i = 0; i < rings; i++) {
-                for (int j = 0; j < tipRings; j++) {
-                    ground.rules.onTip(any, guideOfRing[i], tipOfRing[j], refusal.reset());
-                    may[i][j] = !refusal.refused();
-                }
-            }
-            EqualRows.share(may);
-            tipFollows = may;
-        }
-        return may;
-    }
-
-    /** Tip-tops that fit a blank. */
-    int[] tipsOn(Setting setting) {
-        return tipsOn.computeIfAbsent(setting.blank().id(), id -> {
-            Refusal refusal = new Refusal();
-            double end = setting.blank().lengthMm();
-            int[] fitting = new int[tipTops.length];
-            int n = 0;
-            for (int t = 0; t < tipTops.length; t++) {
-                Placed placed = new Placed(Station.TIP_TOP, tipTops[t], end, tipTops[t].addedMm());
-                ground.rules.onPart(setting, placed, refusal.reset());
-                if (!refusal.refused()) {
-                    fitting[n++] = t;
-                }
-            }
-            return Arrays.copyOf(fitting, n);
-        });
-    }
-
-    /** Those of them that make a rod of the length wanted with some cap and are not taken; what was asked last is kept. */
-    int[] ending(Setting setting, Stations stations, List<Ends.Group> ends) {
-        Ending known = ending;
-        if (known == null || known.blank != setting.blank() || known.stations != stations || !known.ends.equals(ends)) {
-            int[] tips = Arrays.stream(tipsOn(setting))
-                    .filter(t -> stations.allows(Station.TIP_TOP, tipTops[t]))
-                    .filter(t -> ends.stream().anyMatch(one -> one.has(tipTops[t])))
-                    .toArray();
-            known = new Ending(setting.blank(), stations, ends, tips);
-            ending = known;
-        }
-        return known.tips;
-    }
-
-    private record Ending(Blank blank, Stations stations, List<Ends.Group> ends, int[] tips) {}
-
     /** Style points of each guide in a train of so many. */
     long[] styles(Setting any) {
-        return styles.computeIfAbsent(any.guideCount(), count -> styles(any, Station.guide(1), guides));
-    }
-
-    /** Style points of each tip-top, the same whatever the number of guides. */
-    long[] tipStyles(Setting any) {
-        long[] known = tipStyles;
+        long[] known = styles[any.guideCount()];
         if (known == null) {
-            known = styles(any, Station.TIP_TOP, tipTops);
-            tipStyles = known;
+            known = styles(any, Station.guide(1), guides);
+            styles[any.guideCount()] = known;
         }
         return known;
     }
@@ -282,12 +224,12 @@ final class GuideGroup {
 
     /** Missed wishes of each guide in a train of so many. */
     long[] missed(int count) {
-        return missed.computeIfAbsent(count, any -> missed(count, Station.guide(1), guides));
-    }
-
-    /** Missed wishes of each tip-top. */
-    long[] tipMissed(int count) {
-        return tipMissed.computeIfAbsent(count, any -> missed(count, Station.TIP_TOP, tipTops));
+        long[] known = missed[count];
+        if (known == null) {
+            known = missed(count, Station.guide(1), guides);
+            missed[count] = known;
+        }
+        return known;
     }
 
     private long[] missed(int count, Station station, Part[] parts) {

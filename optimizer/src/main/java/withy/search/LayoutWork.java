@@ -80,12 +80,13 @@ final class LayoutWork {
         if (slices.isWalked(node, stand, most)) {
             return Long.MAX_VALUE;
         }
-        List<Completion.Candidate> with = candidates(node, setting, stand);
+        Linear k = search.prices(node.site()).linear(task.aim, task.margin(node.leastClass()));
+        List<Completion.Candidate> with = candidates(node, setting, stand, k);
         if (with.isEmpty()) {
             return Long.MAX_VALUE;
         }
         Slices.Found found = slices.found(node, stand);
-        Completion completion = new Completion(stand, setting, with, node.leastClass(), most, found.dressings);
+        Completion completion = new Completion(stand, setting, with, k, node.leastClass(), most, found.dressings);
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
         dual.ceilings(found.ceilings(task, completion.threads()));
         if (search.firstWillDo()) {
@@ -104,8 +105,7 @@ final class LayoutWork {
     }
 
     /** Threads worth looking at, each with a number no build with it scores below. */
-    private List<Completion.Candidate> candidates(Node node, Setting setting, Stand stand) {
-        Linear k = search.prices(node.site()).linear(task.aim, task.margin(node.leastClass()));
+    private List<Completion.Candidate> candidates(Node node, Setting setting, Stand stand, Linear k) {
         List<Consumables> all = node.site().threads();
         boolean works = node.site().burdens(k);
         long[] floors = works ? bounds.dressed(node, setting, stand, k, search.limit()) : new long[all.size()];

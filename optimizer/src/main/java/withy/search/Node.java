@@ -53,6 +53,8 @@ record Node(
     enum Stage {
         /** Every station takes its best part, those of the handle as if any blank were under them. */
         LISTED,
+        /** The exact guide train, as near the reel as any layout brings it, with such a handle. */
+        GUIDED,
         /** Every station takes its best part. */
         OPENED,
         /** The exact guide train, as near the reel as any layout brings it. */

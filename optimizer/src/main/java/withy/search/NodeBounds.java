@@ -28,8 +28,8 @@ final class NodeBounds {
      * @param limit above it only "not below the limit" is of interest
      */
     long of(Node node, Linear k, long limit) {
-        boolean exactTrain =
-                node.stage().compareTo(Node.Stage.LOOKED) >= 0 && node.site().burdens(k);
+        boolean looked = node.stage() == Node.Stage.GUIDED || node.stage().compareTo(Node.Stage.LOOKED) >= 0;
+        boolean exactTrain = looked && node.site().burdens(k);
         Setting setting = node.setting();
         if (setting != null) {
             long blank = node.site().blankCost().at(setting.footMm(), k);
@@ -195,7 +195,7 @@ final class NodeBounds {
             return TrainGraph.NONE;
         }
         PriceList list = node.site().shelf(form).priced(k);
-        BlankPrices prices = node.stage() == Node.Stage.LISTED ? list.onAny() : list.on(node.shape());
+        BlankPrices prices = node.stage().compareTo(Node.Stage.OPENED) < 0 ? list.onAny() : list.on(node.shape());
         return prices.handle(node.leastClass());
     }
 

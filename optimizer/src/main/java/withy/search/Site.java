@@ -10,9 +10,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Adhesive;
-import withy.catalog.Finish;
 import withy.catalog.TipTop;
-import withy.catalog.WrapThread;
 import withy.rod.BlankShape;
 import withy.rod.Consumables;
 import withy.rod.Fitter;
@@ -39,7 +37,7 @@ final class Site {
     private @Nullable BlankCost blankCost;
     private @Nullable List<Ends.Group> ends;
     private @Nullable List<Integer> counts;
-    private @Nullable List<Consumables> threads;
+    private @Nullable Threads threads;
 
     /**
      * @param spacings where the guides of the blank stand
@@ -155,8 +153,8 @@ final class Site {
     }
 
     private boolean tipped(GuideGroup group, Setting any, Ends.Group of) {
-        for (int t : group.tipsOn(any)) {
-            TipTop tip = group.tipTops[t];
+        for (int t : group.tips.on(any)) {
+            TipTop tip = group.tips.tops[t];
             if (of.has(tip) && stations.allows(Station.TIP_TOP, tip)) {
                 return true;
             }
@@ -210,19 +208,14 @@ final class Site {
 
     /** Threads worth looking at, with finish and adhesive, the likeliest first. */
     List<Consumables> threads() {
-        List<Consumables> known = threads;
+        return dressed().all();
+    }
+
+    /** The same with which of them beats which. */
+    Threads dressed() {
+        Threads known = threads;
         if (known == null) {
-            known = new ArrayList<>();
-            boolean mayHangBehind = ground.hang.mayBeBehind(shape);
-            for (WrapThread thread : ground.threadChoice.on(stations, shape.blank(), mayHangBehind)) {
-                for (Finish finish : ground.finishes) {
-                    for (Adhesive adhesive : ground.adhesives) {
-                        if (stations.allows(Station.FINISH, finish) && stations.allows(Station.ADHESIVE, adhesive)) {
-                            known.add(new Consumables(thread, finish, adhesive));
-                        }
-                    }
-                }
-            }
+            known = ground.threadChoice.dressed(stations, shape);
             threads = known;
         }
         return known;

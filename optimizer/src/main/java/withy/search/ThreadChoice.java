@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Blank;
 import withy.catalog.WrapThread;
+import withy.rod.BlankShape;
 import withy.rod.Station;
 
 /**
@@ -20,6 +21,7 @@ final class ThreadChoice {
     private final Ground ground;
     private final Map<Asked, List<WrapThread>> known = new HashMap<>();
     private final Map<Beside, int[]> beaters = new HashMap<>();
+    private final Map<Asked, Threads> dressed = new HashMap<>();
 
     ThreadChoice(Ground ground) {
         this.ground = ground;
@@ -59,8 +61,20 @@ final class ThreadChoice {
      * @param mayHangBehind true where weight on the blank might be wanted: then every thread is worth looking at
      */
     List<WrapThread> on(Stations stations, Blank blank, boolean mayHangBehind) {
-        Asked asked = new Asked(ground.style.standing(blank), stations, mayHangBehind && !ground.weightIsBurden);
+        Asked asked = asked(stations, blank, mayHangBehind);
         return known.computeIfAbsent(asked, any -> List.copyOf(now(stations, blank, asked.everyThread)));
+    }
+
+    private Asked asked(Stations stations, Blank blank, boolean mayHangBehind) {
+        return new Asked(ground.style.standing(blank), stations, mayHangBehind && !ground.weightIsBurden);
+    }
+
+    /** The same with finish and adhesive. */
+    Threads dressed(Stations stations, BlankShape shape) {
+        boolean mayHangBehind = !ground.weightIsBurden && ground.hang.mayBeBehind(shape);
+        return dressed.computeIfAbsent(
+                asked(stations, shape.blank(), mayHangBehind),
+                any -> Threads.of(ground, stations, shape.blank(), on(stations, shape.blank(), mayHangBehind)));
     }
 
     private List<WrapThread> now(Stations stations, Blank blank, boolean everyThread) {

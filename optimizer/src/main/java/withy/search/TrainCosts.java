@@ -16,6 +16,9 @@ final class TrainCosts {
     /** What the cheapest train of each group costs, or less while it is not found. */
     private final long[] bests;
 
+    /** What the tip-tops of each group cost at least; empty where weight may be welcome. */
+    private final long[][] tipFloors;
+
     private final boolean[] found;
     private boolean settled;
     private long best;
@@ -36,11 +39,12 @@ final class TrainCosts {
         this.bests = new long[trains.length];
         this.found = new boolean[trains.length];
         Arrays.fill(bests, Long.MIN_VALUE);
+        this.tipFloors = new long[bare == null ? 0 : trains.length][];
         if (bare != null) {
             long[] dressing = graph.tubes().costs(k)[0];
             for (int t = 0; t < trains.length; t++) {
-                long tip = TrainGraph.least(graph.tubes().dressed(t, bare.tips(t), dressing));
-                bests[t] = TrainGraph.sum(bare.floor(t), tip);
+                tipFloors[t] = graph.tubes().dressed(t, bare.tips(t), dressing);
+                bests[t] = TrainGraph.sum(bare.floor(t), TrainGraph.least(tipFloors[t]));
             }
         }
     }
@@ -83,7 +87,7 @@ final class TrainCosts {
         TrainGraph.Train train = graph.trains().get(t);
         GroupCosts known = trains[t];
         if (known == null && bare != null) {
-            GroupCosts quick = new GroupCosts(train, train.worthIt(), bare.of(t), k, leastClass, wraps);
+            GroupCosts quick = GroupCosts.worthIt(train, bare.of(t), tipFloors[t], k, leastClass, wraps);
             found[t] = TrainGraph.none(quick.whateverPieces()) || quick.suffice();
             bests[t] = quick.whateverPieces();
             if (!found[t]) {
@@ -100,7 +104,7 @@ final class TrainCosts {
         GroupCosts known = trains[train];
         if (known == null) {
             TrainGraph.Train one = graph.trains().get(train);
-            known = new GroupCosts(one, one.at, null, k, leastClass, wraps);
+            known = new GroupCosts(one, k, leastClass, wraps);
             trains[train] = known;
         }
         return known;

@@ -18,7 +18,6 @@ final class TrainFloors {
 
     private final Ground ground;
     private final Site site;
-    private @Nullable Threads threads;
     private final Map<Where, Optional<Placing>> placings = new HashMap<>();
     private final Map<Key, long[]> floors = new LinkedHashMap<>(64, 0.75f, true) {
         @Override
@@ -82,7 +81,7 @@ final class TrainFloors {
         if (placing != null) {
             return placing.floors(leastClass, k);
         }
-        long[] none = new long[threads().size()];
+        long[] none = new long[site.dressed().size()];
         Arrays.fill(none, TrainGraph.NONE);
         return none;
     }
@@ -91,18 +90,9 @@ final class TrainFloors {
     long[] at(Stand stand, Setting setting, int leastClass, Linear k) {
         return stand.placing(setting.guideCount(), () -> {
                     return new Placing(
-                            ground, setting, threads(), (fitter, with) -> stand.train(setting, fitter, with));
+                            ground, setting, site.dressed(), (fitter, with) -> stand.train(setting, fitter, with));
                 })
                 .floors(leastClass, k);
-    }
-
-    private Threads threads() {
-        Threads known = threads;
-        if (known == null) {
-            known = Threads.of(ground, site);
-            threads = known;
-        }
-        return known;
     }
 
     /** Guides as near the reel foot as any reel position of a stretch brings them; null where none can stand. */
@@ -112,7 +102,7 @@ final class TrainFloors {
             return null;
         }
         Setting setting = nearest.setting();
-        return new Placing(ground, setting, threads(), (fitter, with) -> {
+        return new Placing(ground, setting, site.dressed(), (fitter, with) -> {
                     return new TrainGraph(ground, setting, fitter, site.stations(), site.ends());
                 })
                 .thinnestAt(nearest.thinnestMm());

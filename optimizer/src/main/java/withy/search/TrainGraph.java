@@ -183,9 +183,7 @@ final class TrainGraph {
             if (given != null && !group.has(given.partId())) {
                 return NOTHING;
             }
-            if (given == null
-                    && !stations.empty().contains(station)
-                    && stations.without().keySet().stream().noneMatch(group::has)) {
+            if (given == null && !stations.empty().contains(station) && group.hasNone(stations.without())) {
                 return standing;
             }
             return Arrays.stream(standing)
@@ -228,7 +226,7 @@ final class TrainGraph {
 
         /** Whether one of the tips may stand ahead of a guide. */
         boolean mayEnd(int guide, int tip) {
-            return group.tipFollows(setting)[group.ring[guide]][tips.ring(tip)];
+            return group.tips.follows(setting)[group.ring[guide]][tips.ring(tip)];
         }
 
         /** Adds the guide of an index at a number (counted from 0) to what else is there. */
@@ -246,7 +244,7 @@ final class TrainGraph {
         }
 
         boolean[][] tipFollows() {
-            return group.tipFollows(setting);
+            return group.tips.follows(setting);
         }
 
         boolean[][] follows(int i) {

@@ -1,6 +1,5 @@
 package withy.search;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +17,7 @@ final class TrainTips {
     /** Of each its index in the group. */
     private final int[] index;
 
-    private @Nullable List<Option<TipTop>> options;
+    private @Nullable Option<TipTop> @Nullable [] options;
 
     /**
      * @param ends tip-tops of any of these may end the train
@@ -27,7 +26,7 @@ final class TrainTips {
         this.group = group;
         this.setting = setting;
         this.fitter = fitter;
-        this.index = ends.isEmpty() ? NONE : group.ending(setting, stations, ends);
+        this.index = ends.isEmpty() ? NONE : group.tips.ending(setting, stations, ends);
     }
 
     int size() {
@@ -35,33 +34,41 @@ final class TrainTips {
     }
 
     TipTop tipTop(int tip) {
-        return group.tipTops[index[tip]];
+        return group.tips.tops[index[tip]];
     }
 
     /** How deep its tube is ({@link GuideTable#tubeDepths()}). */
     int depth(int tip) {
-        return group.tipDepth[index[tip]];
+        return group.tips.depth[index[tip]];
     }
 
     int ring(int tip) {
-        return group.tipRing[index[tip]];
+        return group.tips.ring[index[tip]];
     }
 
     /** Dressed with the thread of the train. */
     Option<TipTop> get(int tip) {
-        List<Option<TipTop>> known = options;
+        @Nullable Option<TipTop>[] known = options;
         if (known == null) {
-            known = new ArrayList<>();
-            double end = setting.blank().lengthMm();
-            long[] style = group.tipStyles(setting);
-            long[] missed = group.tipMissed(setting.guideCount());
-            for (int i : index) {
-                TipTop of = group.tipTops[i];
-                known.add(new Option<>(of, end, of.addedMm(), Sums.of(fitter.tipTop(of)), style[i], missed[i]));
-            }
+            known = none(index.length);
             options = known;
         }
-        return known.get(tip);
+        Option<TipTop> option = known[tip];
+        if (option == null) {
+            int i = index[tip];
+            TipTop of = group.tips.tops[i];
+            double end = setting.blank().lengthMm();
+            long style = group.tips.styles(setting)[i];
+            long missed = group.tips.missed(setting.guideCount())[i];
+            option = new Option<>(of, end, of.addedMm(), Sums.of(fitter.tipTop(of)), style, missed);
+            known[tip] = option;
+        }
+        return option;
+    }
+
+    @SuppressWarnings("unchecked") // an array of a generic type
+    private static @Nullable Option<TipTop>[] none(int length) {
+        return new Option[length];
     }
 
     /** Cost of each; {@link TrainGraph#NONE} where one is of too low a class. */
@@ -73,20 +80,42 @@ final class TrainTips {
         return costs;
     }
 
+    /**
+     * The cheapest of each ring; {@link TrainGraph#NONE} where there is none.
+     *
+     * @param floors numbers the tip-tops cost no less than; only where one is below the others of its ring is the tip-top looked at
+     */
+    long[] cheapest(Linear k, long[] floors) {
+        long[] least = byRing(floors);
+        long[] cheapest = new long[group.tips.rings];
+        Arrays.fill(cheapest, TrainGraph.NONE);
+        for (int t = 0; t < floors.length; t++) {
+            if (floors[t] == least[ring(t)] && !TrainGraph.none(floors[t])) {
+                cheapest[ring(t)] = Math.min(cheapest[ring(t)], get(t).cost(k));
+            }
+        }
+        for (int t = 0; t < floors.length; t++) {
+            if (floors[t] < cheapest[ring(t)] && floors[t] > least[ring(t)]) {
+                cheapest[ring(t)] = Math.min(cheapest[ring(t)], get(t).cost(k));
+            }
+        }
+        return cheapest;
+    }
+
     /** The same without what glues and dresses them. */
     long[] bare(Linear k, int leastClass) {
         double end = setting.blank().lengthMm();
-        long[] style = group.tipStyles(setting);
-        long[] missed = group.tipMissed(setting.guideCount());
+        long[] style = group.tips.styles(setting);
+        long[] missed = group.tips.missed(setting.guideCount());
         long[] costs = new long[index.length];
         for (int t = 0; t < costs.length; t++) {
             int i = index[t];
-            long mg = group.tipTops[i].massMg();
+            long mg = group.tips.tops[i].massMg();
             costs[t] = isOf(t, leastClass)
                     ? k.perMg() * mg
                             + k.perMgMm() * fitter.momentMgMm(mg, end)
                             + k.perMgMm2() * fitter.inertiaMgMm2(mg, end)
-                            + k.perMilli() * group.tipCostMilli[i]
+                            + k.perMilli() * group.tips.costMilli[i]
                             - k.perStyleCenti() * style[i]
                             + k.perMilliStep() * missed[i]
                     : TrainGraph.NONE;
@@ -100,7 +129,7 @@ final class TrainTips {
 
     /** The cheapest of each ring. */
     long[] byRing(long[] costs) {
-        long[] least = new long[group.tipRings];
+        long[] least = new long[group.tips.rings];
         Arrays.fill(least, TrainGraph.NONE);
         for (int t = 0; t < costs.length; t++) {
             least[ring(t)] = Math.min(least[ring(t)], costs[t]);
