@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -21,7 +22,7 @@ import withy.rod.Layout;
 import withy.rod.Setting;
 import withy.rules.Rulebook;
 
-/** A layout told what each thread costs at least has the same cheapest build, and the same builds below a limit, as one that looks at every thread. */
+/** A layout told what each thread costs at least has the same cheapest build, and walks every thread that may have a build below a limit, as one that looks at every thread. */
 class CompletionTest {
     private static final int LAYOUTS = 12;
     private static final long NO_END = Long.MAX_VALUE;
@@ -29,6 +30,7 @@ class CompletionTest {
     private int compared;
     private int met;
     private int spared;
+    private int walked;
 
     @ParameterizedTest
     @ValueSource(strings = {"sea-trout-travel", "brook-trout-cork", "quay-squid-nice-wishes"})
@@ -54,8 +56,9 @@ class CompletionTest {
             }
         }
         assertTrue(compared > 2, "layouts: " + compared);
-        assertTrue(met > 5, "builds: " + met);
+        assertTrue(met >= compared, "builds: " + met);
         assertTrue(spared > 0, "threads that need not be looked at: " + spared);
+        assertTrue(walked < 4 * (compared + spared), "threads walked: " + walked);
     }
 
     private void compare(Task task, Node node, Setting setting, Stand stand, NodeBounds bounds, Linear k) {
@@ -79,17 +82,43 @@ class CompletionTest {
         }
         compared++;
         spared += some.unlooked();
-        for (long more : new long[] {1, task.scoring.perCostMilli() * 500}) {
-            Set<String> all = builds(task, every, k, least + more);
-            assertEquals(all, builds(task, some, k, least + more));
-            assertTrue(!all.isEmpty());
-            met += all.size();
+        Set<String> cheapest = builds(task, every, k, least + 1);
+        assertEquals(cheapest, builds(task, some, k, least + 1));
+        assertTrue(!cheapest.isEmpty());
+        met += cheapest.size();
+        for (long euros : new long[] {0, 2, 6, 20}) {
+            long limit = least + 1 + euros * 100_000 * task.scoring.perCostMilli();
+            // one that need not be looked at may be walked where it is not known to cost more
+            List<Consumables> may = threads(some, limit);
+            assertTrue(may.containsAll(threads(every, limit)), euros + " euros dearer");
+            walked += may.size();
+            assertEquals(may.size(), new HashSet<>(may).size());
         }
-        for (long more : new long[] {1, task.scoring.perCostMilli() * 500}) {
-            assertEquals(least, every.least(k, least + more));
-            assertEquals(least, some.least(k, least + more));
-            assertEquals(builds(task, every, k, least + more), builds(task, some, k, least + more));
-        }
+        assertEquals(least, every.least(k, least + 1));
+        assertEquals(least, some.least(k, least + 1));
+        assertEquals(cheapest, builds(task, some, k, least + 1));
+    }
+
+    /** The threads whose builds are walked below a limit. */
+    private static List<Consumables> threads(Completion completion, long limit) {
+        List<Consumables> threads = new ArrayList<>();
+        completion.builds(new Walk() {
+            @Override
+            public void thread(Dressing with) {
+                threads.add(with.with);
+            }
+
+            @Override
+            public long under() {
+                return limit;
+            }
+
+            @Override
+            public boolean whole() {
+                return true;
+            }
+        });
+        return threads;
     }
 
     private static Set<String> builds(Task task, Completion completion, Linear k, long limit) {
