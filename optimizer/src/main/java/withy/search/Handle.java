@@ -79,6 +79,11 @@ final class Handle {
         return leastNow(null, leastClass, under, false);
     }
 
+    /** Of some handle below a limit, whatever the thread of its ends, what it costs at least; the limit where there is none. */
+    long anyUndressed(int leastClass, long under) {
+        return leastNow(null, leastClass, under, true);
+    }
+
     /**
      * The cheapest.
      *

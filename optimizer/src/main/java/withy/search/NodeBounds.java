@@ -159,12 +159,36 @@ final class NodeBounds {
         for (Prices.Kind kind : Prices.Kind.values()) {
             if (Prices.bounded(bounds, kind)) {
                 long ceiling = Prices.ceiling(bounds, kind);
-                if (of(node, Prices.only(kind), ceiling + 1) > ceiling) {
+                if (!mayCost(node, Prices.only(kind), ceiling + 1)) {
                     return false;
                 }
             }
         }
         return true;
+    }
+
+    /** False where every build of a node costs at least so much under some prices. */
+    private boolean mayCost(Node node, Linear k, long under) {
+        Setting setting = node.setting();
+        boolean handled = setting != null && node.stage().compareTo(Node.Stage.HANDLED) >= 0;
+        if (setting == null || !handled || !node.site().burdens(k)) {
+            return of(node, k, under) < under;
+        }
+        long blank = node.site().blankCost().at(setting.footMm(), k);
+        for (Stand stand : node.site().stands(setting)) {
+            long besides = TrainGraph.sum(trainBeside(node, setting, stand, k), blank);
+            if (!TrainGraph.none(besides) && stand.anyUndressed(k, node.leastClass(), under - besides)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The exact train of a stand where a node was looked at so closely, else the nearest; under prices that make weight a burden. */
+    private static long trainBeside(Node node, Setting setting, Stand stand, Linear k) {
+        return node.stage().compareTo(Node.Stage.TRAINED) >= 0
+                ? TrainGraph.least(node.site().trains(stand, setting, node.leastClass(), k))
+                : train(node, setting.layout(), k);
     }
 
     /** With the exact handle of a layout beside the least train, or the exact one. */

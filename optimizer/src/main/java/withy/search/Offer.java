@@ -128,15 +128,10 @@ public final class Offer {
     /** With the best without each part that is seen of rank 1; those that are shown are checked to be beaten by none with it. */
     private List<Proposal> without(Query asked, Proposal best, Map<String, Proposal> pool) {
         List<String> ids = seen(best.build());
-        List<Callable<List<Proposal>>> questions = new ArrayList<>();
-        for (String id : ids) {
-            Query refusing = asked.refusing(with(query.refused(), id));
-            questions.add(() -> worth.candidates(search.solveAlone(refusing, watch), best));
-        }
         Map<String, String> withheld = new HashMap<>();
-        List<List<Proposal>> found = Workers.all(questions, Workers.MOST);
+        List<Solution> found = new Lacking(search, asked, watch).each(ids);
         for (int i = 0; i < ids.size(); i++) {
-            for (Proposal one : found.get(i)) {
+            for (Proposal one : worth.candidates(found.get(i), best)) {
                 String signature = one.build().signature();
                 if (pool.putIfAbsent(signature, one) == null) {
                     withheld.put(signature, ids.get(i));

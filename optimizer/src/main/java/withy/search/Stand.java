@@ -48,6 +48,9 @@ final class Stand {
     /** What was worked out of the handle. */
     private static final class Known {
         private final Map<Consumables, Fitter> dresses = new HashMap<>();
+        /** Of handles met what they cost at least. */
+        private final Map<AtClass, Long> met = new HashMap<>();
+
         private final Map<AtClass, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
             @Override
             protected boolean removeEldestEntry(Map.Entry<AtClass, Least> eldest) {
@@ -141,6 +144,29 @@ final class Stand {
             known.undressed.put(asked, least);
         }
         return least.cost;
+    }
+
+    /** True where some handle of at least one class costs less than a limit, whatever the thread of its ends; the first found ends it. */
+    boolean anyUndressed(Linear k, int leastClass, long under) {
+        if (shelf.seats.length == 1 && !seatFits()) {
+            return false;
+        }
+        AtClass asked = new AtClass(k.withoutConstant(), leastClass);
+        long limit = Math.min(under, TrainGraph.NONE);
+        Least least = known.undressed.get(asked);
+        if (least != null && (least.cost < least.under || least.under >= limit)) {
+            return least.cost < limit;
+        }
+        if (known.met.getOrDefault(asked, Long.MAX_VALUE) < limit) {
+            return true;
+        }
+        long met = priced(k).anyUndressed(leastClass, limit);
+        if (met < limit) {
+            known.met.put(asked, met);
+        } else {
+            known.undressed.put(asked, new Least(met, limit));
+        }
+        return met < limit;
     }
 
     /** False where no handle of at least one class goes here, but for the thread of its ends. */
