@@ -46,7 +46,37 @@ final class BesideSeat {
         }
         double toMm = fromMm + seat.lengthMm();
         return behind.computeIfAbsent(Stand.key(fromMm), any -> goesBehind(fromMm))
-                && ahead.computeIfAbsent(Stand.key(toMm), any -> goesAhead(toMm));
+                && ahead.computeIfAbsent(Stand.key(toMm), any -> goesAhead(toMm))
+                && (stations.optional(Station.REAR_GRIP) || reachesBack(seat, fromMm))
+                && (stations.optional(Station.FORE_GRIP) || reaches(seat, toMm));
+    }
+
+    /** True where one of the rings that may lie between a seat and the rear grip, or none, brings it to where it goes on. */
+    private boolean reachesBack(ReelSeat seat, double fromMm) {
+        return shelf.joinsOf(seat).stream()
+                .anyMatch(joins -> goes(
+                        Station.REAR_GRIP,
+                        r -> joins.rings(shelf.rears[r]).stream()
+                                .anyMatch(ring ->
+                                        ringGoes(ring - 1, fromMm) && rearGripGoes(r, fromMm - widthMm(ring - 1)))));
+    }
+
+    private boolean ringGoes(int ring, double frontMm) {
+        return ring < 0 || stand.rearCheck(ring, frontMm) != null;
+    }
+
+    private double widthMm(int ring) {
+        return ring < 0 ? 0 : shelf.checks[ring].widthMm();
+    }
+
+    /** True where one of the rings that may lie between a seat and the fore grip, or none, brings it to where it goes on. */
+    private boolean reaches(ReelSeat seat, double toMm) {
+        int none = shelf.checks.length;
+        return shelf.foreJoins.between(seat).stream().anyMatch(ring -> {
+            boolean goes = ring == none || stand.foreCheck(ring, toMm) != null;
+            double xMm = ring == none ? toMm : toMm + shelf.checks[ring].widthMm();
+            return goes && goes(Station.FORE_GRIP, f -> foreGripGoes(f, xMm));
+        });
     }
 
     private boolean goesBehind(double fromMm) {

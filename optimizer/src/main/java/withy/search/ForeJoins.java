@@ -32,6 +32,7 @@ final class ForeJoins {
 
     private final Map<Front, byte[]> known = new HashMap<>();
     private final Map<Hooded, Boolean> none = new HashMap<>();
+    private final Map<String, BitSet> between = new HashMap<>();
     private double @Nullable [] ended;
 
     ForeJoins(Shelf shelf) {
@@ -143,13 +144,46 @@ final class ForeJoins {
         return none;
     }
 
+    /**
+     * What lies between a seat, with whatever hood, and a fore grip of the shelf that may stand ahead of it: places of rings on the shelf, and the number of rings
+     * for none. Each ring is asked about, so for a shelf of few fore grips.
+     */
+    BitSet between(ReelSeat seat) {
+        return between.computeIfAbsent(seat.id(), any -> {
+            BitSet all = new BitSet();
+            if (shelf.stations.optional(Station.HOOD)) {
+                between(new SeatSet(seat, null, null, 0), all);
+            }
+            shelf.hoodsFor(seat).forEach(hood -> between(new SeatSet(seat, hood, null, 0), all));
+            return all;
+        });
+    }
+
+    private void between(SeatSet set, BitSet to) {
+        if (!none(set)) {
+            to.set(shelf.checks.length, to.get(shelf.checks.length) || bare(set));
+            Boolean[] asked = new Boolean[rings.count()];
+            for (int ring : shelf.checksFor(Station.FORE_CHECK)) {
+                int like = rings.classOf()[ring];
+                if (asked[like] == null) {
+                    asked[like] = some(set, ring);
+                }
+                to.set(ring, to.get(ring) || asked[like]);
+            }
+        }
+    }
+
+    private boolean bare(SeatSet set) {
+        return shelf.stations.optional(Station.FORE_CHECK) && some(set, NO_RING);
+    }
+
     /** True where none stands ahead of any seat of the shelf. */
     boolean none() {
         return Arrays.stream(shelf.seats).allMatch(this::none);
     }
 
     private boolean some(SeatSet set) {
-        if (shelf.stations.optional(Station.FORE_CHECK) && some(set, NO_RING)) {
+        if (bare(set)) {
             return true;
         }
         BitSet asked = new BitSet();
@@ -167,7 +201,8 @@ final class ForeJoins {
 
     private boolean some(SeatSet set, int ring) {
         for (int fore = 0; fore < shelf.fores.length; fore++) {
-            if (goes(set, ring, fore) && backed(set, fore)) {
+            boolean asked = fore > 0 && shelf.fores[fore].grip() == shelf.fores[fore - 1].grip();
+            if (!asked && goes(set, ring, fore) && backed(set, fore)) {
                 return true;
             }
         }

@@ -1,6 +1,8 @@
 package withy.search;
 
+import java.util.BitSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Arbor;
 import withy.catalog.ReelSeat;
@@ -24,6 +26,8 @@ final class GivenParts {
     private static final Set<String> ANYWHERE = Set.of("gap", "arbor-outer", "arbor-bore");
 
     private final Shelf shelf;
+    private @Nullable BitSet foreRings;
+    private @Nullable BitSet rearRings;
 
     GivenParts(Shelf shelf) {
         this.shelf = shelf;
@@ -58,13 +62,14 @@ final class GivenParts {
 
     private boolean mayStand(Station station, BlankShape shape) {
         if (station.equals(Station.REAR_GRIP)) {
-            return shelf.split ? some(shelf.rearMasses(shape), shelf.rears) : fills(shape);
+            return (shelf.split ? some(shelf.rearMasses(shape), shelf.rears) : fills(shape))
+                    && reachesASeatAhead(shape);
         }
         if (station.equals(Station.BUTT_GRIP)) {
             return shelf.split && some(shelf.buttMasses(shape), shelf.butts);
         }
         if (station.equals(Station.FORE_GRIP)) {
-            return !shelf.foreJoins.none() && some(shelf.foreMasses(shape), shelf.fores);
+            return !shelf.foreJoins.none() && some(shelf.foreMasses(shape), shelf.fores) && reachesASeat(shape);
         }
         if (station.equals(Station.BUTT_CAP)) {
             return !shelf.capsOn(shape).isEmpty();
@@ -94,6 +99,38 @@ final class GivenParts {
             }
         }
         return false;
+    }
+
+    /** Of a fore grip: with one of the rings that some seat may have between them, wherever the reel stands, or with none. */
+    private boolean reachesASeat(BlankShape shape) {
+        BitSet between = foreRings;
+        if (between == null) {
+            between = new BitSet();
+            for (ReelSeat seat : shelf.seats) {
+                between.or(shelf.foreJoins.between(seat));
+            }
+            foreRings = between;
+        }
+        return between.get(shelf.checks.length)
+                || between.stream().anyMatch(ring -> shelf.checkPlaces.goes(Station.FORE_CHECK, ring, shape));
+    }
+
+    /** The same of a rear grip. */
+    private boolean reachesASeatAhead(BlankShape shape) {
+        BitSet between = rearRings;
+        if (between == null) {
+            between = new BitSet();
+            for (ReelSeat seat : shelf.seats) {
+                for (Joins joins : shelf.joinsOf(seat)) {
+                    for (Cut rear : shelf.rears) {
+                        between.or(joins.rings(rear));
+                    }
+                }
+            }
+            rearRings = between;
+        }
+        return between.get(0)
+                || between.stream().anyMatch(ring -> shelf.checkPlaces.goes(Station.REAR_CHECK, ring - 1, shape));
     }
 
     private static boolean some(GripMasses masses, Cut[] cuts) {

@@ -70,6 +70,7 @@ final class Shelf {
     private final Map<Station, int[]> checksFor = new HashMap<>();
     private final Map<String, BitSet> caps = new HashMap<>();
     private final Map<Double, Joins> joins = new HashMap<>();
+    private final Map<String, List<Joins>> joinsOf = new HashMap<>();
     private @Nullable AnyBlank anyBlank;
     private final Map<String, List<Hood>> hoods = new HashMap<>();
     private final PriceLists lists = new PriceLists(this);
@@ -245,6 +246,23 @@ final class Shelf {
     /** What joins rear grips to a seat, the same for every set with such a rear face. */
     Joins joins(SeatSet set) {
         return joins.computeIfAbsent(set.rearFaceMm(), any -> new Joins(this, set));
+    }
+
+    /** The same of a seat with each hood it may have, and without one where it may be. */
+    List<Joins> joinsOf(ReelSeat seat) {
+        return joinsOf.computeIfAbsent(seat.id(), any -> {
+            List<Joins> all = new ArrayList<>();
+            if (stations.optional(Station.HOOD)) {
+                all.add(joins(new SeatSet(seat, null, null, 0)));
+            }
+            for (Hood hood : hoodsFor(seat)) {
+                Joins hooded = joins(new SeatSet(seat, hood, null, 0));
+                if (!all.contains(hooded)) {
+                    all.add(hooded);
+                }
+            }
+            return all;
+        });
     }
 
     GripMasses rearMasses(BlankShape shape) {
