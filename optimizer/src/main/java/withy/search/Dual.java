@@ -246,7 +246,10 @@ final class Dual {
         misled = false;
         boolean whole = walked(depthFirst(tests, Math.min(mostSteps, fewSteps)), tests);
         if (!whole && !misled) {
-            Walk walk = new LabelWalk(task.aim, limit, tests, decides, mostSteps, watch.interrupted(), this::measured);
+            List<Walk.Test> all = new ArrayList<>(tests);
+            all.addAll(ceilings.together(Scoring.even(task.brief, task.ground.catalog.rates())));
+            boolean[] first = Arrays.copyOf(decides, all.size());
+            Walk walk = new LabelWalk(task.aim, limit, all, first, mostSteps, watch.interrupted(), this::measured);
             whole = walked(walk, tests) && !misled;
         }
         if (!whole && misled) {

@@ -1,5 +1,7 @@
 package withy.search;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -16,6 +18,9 @@ import withy.search.Walk.Test;
 final class HandleLabels {
     /** Pairs of what stands ahead of a seat and behind it that come to nothing, counted as one step. */
     private static final int TRIED_A_STEP = 64;
+
+    /** What stands ahead of one seat before those that are beaten are sifted out. */
+    private static final int MOST_MET = 50_000;
 
     /** Handles kept of one layout before it is given up: more would fill the memory. */
     private static final int MOST_KEPT = 300_000;
@@ -85,8 +90,42 @@ final class HandleLabels {
 
     /** What stands from one seat on ahead and lets the same rear grips stand, and the least it costs. */
     private final class Ahead {
-        final Unbeaten<Front> unbeaten = new Unbeaten<>(decides);
-        long least = Long.MAX_VALUE;
+        private final List<Unbeaten.Of<Front>> met = new ArrayList<>();
+        private final Unbeaten<Front> unbeaten = new Unbeaten<>(decides);
+        private final long[] least = new long[tests.size()];
+        private long leastCost = Long.MAX_VALUE;
+
+        Ahead() {
+            Arrays.fill(least, Long.MAX_VALUE);
+        }
+
+        void add(Front front, long cost) {
+            leastCost = Math.min(leastCost, cost);
+            long[] sums = sums(front.tally(with.tally()), false);
+            for (int f = 0; f < sums.length; f++) {
+                least[f] = Math.min(least[f], sums[f]);
+            }
+            met.add(new Unbeaten.Of<>(front, sums));
+            if (met.size() >= MOST_MET) {
+                met.forEach(one -> unbeaten.add(one.thing(), one.sums()));
+                met.clear();
+            }
+        }
+
+        /** Those that no other beats, of what may go with something behind the seat. */
+        List<Unbeaten.Of<Front>> beside(List<Unbeaten.Of<Behind.Way>> ways, long[] under) {
+            long[] room = left(under, leasts(ways));
+            for (Unbeaten.Of<Front> one : met) {
+                if (below(one.sums(), room)) {
+                    unbeaten.add(one.thing(), one.sums());
+                }
+            }
+            return unbeaten.all();
+        }
+
+        Front any() {
+            return met.isEmpty() ? unbeaten.any() : met.get(0).thing();
+        }
     }
 
     /** All of them, with their sums and those of everything but the train. */
@@ -101,9 +140,8 @@ final class HandleLabels {
             }
             more[0] = more[0] && step.getAsBoolean();
             if (more[0]) {
-                Ahead ahead = fronts.computeIfAbsent(handle.rearsBeside(front), any -> new Ahead());
-                ahead.least = Math.min(ahead.least, cost);
-                ahead.unbeaten.add(front, sums(front.tally(with.tally()), false));
+                fronts.computeIfAbsent(handle.rearsBeside(front), any -> new Ahead())
+                        .add(front, cost);
             }
             return more[0] ? under.getAsLong() - rest : Long.MIN_VALUE;
         });
@@ -130,14 +168,14 @@ final class HandleLabels {
     }
 
     private boolean combine(Handle handle, BitSet match, Ahead ahead) {
-        List<Unbeaten.Of<Front>> list = ahead.unbeaten.all();
         long[] under = room();
         List<Unbeaten.Of<Behind.Way>> ways = behind(
                 handle,
-                list.get(0).thing(),
+                ahead.any(),
                 match,
-                this.under.getAsLong() - with.rest() - ahead.least,
-                beside(list, under));
+                this.under.getAsLong() - with.rest() - ahead.leastCost,
+                left(under, ahead.least));
+        List<Unbeaten.Of<Front>> list = ways.isEmpty() ? List.of() : ahead.beside(ways, under);
         boolean more = true;
         int tried = 0;
         for (Unbeaten.Of<Front> front : list) {
@@ -198,15 +236,22 @@ final class HandleLabels {
         return true;
     }
 
+    /** The least of each sum. */
+    private static <T> long[] leasts(List<Unbeaten.Of<T>> list) {
+        long[] least = list.get(0).sums().clone();
+        for (Unbeaten.Of<T> one : list) {
+            for (int f = 0; f < least.length; f++) {
+                least[f] = Math.min(least[f], one.sums()[f]);
+            }
+        }
+        return least;
+    }
+
     /** What is left in each test beside what takes least of it. */
-    private static long[] beside(List<Unbeaten.Of<Front>> list, long[] under) {
+    private static long[] left(long[] under, long[] least) {
         long[] room = under.clone();
         for (int f = 0; f < room.length; f++) {
-            long least = Long.MAX_VALUE;
-            for (Unbeaten.Of<Front> one : list) {
-                least = Math.min(least, one.sums()[f]);
-            }
-            room[f] = under[f] == Long.MIN_VALUE ? under[f] : under[f] - least;
+            room[f] = under[f] == Long.MIN_VALUE ? under[f] : under[f] - least[f];
         }
         return room;
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
+import withy.objectives.Scoring;
 import withy.rod.Balance;
 import withy.search.Prices.Kind;
 
@@ -15,10 +16,22 @@ final class LayoutCeilings {
     private final Task task;
     private final List<TwoCeilings.Edge> edges = new ArrayList<>();
     private final Map<Kind, Optional<ObjectiveVector>> leasts = new EnumMap<>(Kind.class);
+    private List<TwoCeilings.Edge> hard = List.of();
+    private TwoCeilings.@Nullable Edge ruling;
     private @Nullable Boolean kept;
 
     LayoutCeilings(Task task) {
         this.task = task;
+    }
+
+    /** Prices that are looked at first, because two ceilings could not be kept together under them elsewhere. */
+    void hard(List<TwoCeilings.Edge> elsewhere) {
+        hard = elsewhere;
+    }
+
+    /** The prices under which no build here keeps two ceilings, or null. */
+    TwoCeilings.@Nullable Edge ruling() {
+        return ruling;
     }
 
     /** Where two ceilings were found hard to keep together, the prices that show it. */
@@ -40,6 +53,44 @@ final class LayoutCeilings {
             tests.add(new Walk.Test(behind(), outside + 1));
         }
         return tests;
+    }
+
+    /**
+     * Several ceilings together, each in steps: a build that keeps them keeps their sum, which parts that keep each by themselves may not.
+     *
+     * @param step what a step of each costs
+     */
+    List<Walk.Test> together(Scoring step) {
+        List<Walk.Test> each = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            if (Prices.bounded(task.bounds, kind)) {
+                each.add(times(
+                        new Walk.Test(Prices.only(kind), Prices.ceiling(task.bounds, kind)), Prices.scale(step, kind)));
+            }
+        }
+        List<Walk.Test> together = new ArrayList<>();
+        for (int some = 1; some < 1 << each.size(); some++) {
+            Walk.Test sum = null;
+            for (int i = 0; i < each.size(); i++) {
+                if ((some & 1 << i) != 0) {
+                    sum = sum == null ? each.get(i) : plus(sum, each.get(i));
+                }
+            }
+            if (sum != null && Integer.bitCount(some) > 1) {
+                together.add(sum);
+            }
+        }
+        return together.stream()
+                .map(test -> new Walk.Test(test.k(), test.under() + 1))
+                .toList();
+    }
+
+    private static Walk.Test times(Walk.Test test, long n) {
+        return new Walk.Test(test.k().times(n), test.under() * n);
+    }
+
+    private static Walk.Test plus(Walk.Test one, Walk.Test other) {
+        return new Walk.Test(one.k().plus(other.k()), one.under() + other.under());
     }
 
     /**
@@ -73,6 +124,12 @@ final class LayoutCeilings {
 
     /** False where two sums can't both be brought under their ceilings here. */
     private boolean pairsMayBeKept(TwoCeilings.Builds builds) {
+        for (TwoCeilings.Edge edge : hard) {
+            if (!builds.any(edge.k(), edge.most())) {
+                ruling = edge;
+                return false;
+            }
+        }
         Kind[] kinds = Kind.values();
         for (int i = 0; i < kinds.length; i++) {
             for (int j = i + 1; j < kinds.length; j++) {
@@ -80,6 +137,7 @@ final class LayoutCeilings {
                     TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j])
                             .edge(builds, least(kinds[i], builds), least(kinds[j], builds));
                     if (edge != null && edge.rulesOut()) {
+                        ruling = edge;
                         return false;
                     }
                     if (edge != null) {

@@ -88,7 +88,9 @@ final class LayoutWork {
         Slices.Found found = slices.found(node, stand);
         Completion completion = new Completion(stand, setting, with, k, node.leastClass(), most, found.dressings);
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
-        dual.ceilings(found.ceilings(task, completion.threads()));
+        LayoutCeilings ceilings = found.ceilings(task, completion.threads());
+        ceilings.hard(bounds.hard());
+        dual.ceilings(ceilings);
         if (search.firstWillDo()) {
             dual.firstWillDo();
         }
@@ -99,6 +101,10 @@ final class LayoutWork {
             slices.walked(node, stand, most);
         } else {
             slices.putOff(node, stand, outcome.prices());
+        }
+        TwoCeilings.Edge ruling = ceilings.ruling();
+        if (ruling != null) {
+            bounds.hard(ruling);
         }
         search.took(node.site(), outcome, dual.refused());
         return outcome.whole() ? Long.MAX_VALUE : outcome.bound();

@@ -1,5 +1,6 @@
 package withy.search;
 
+import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -13,9 +14,14 @@ import withy.rod.Station;
  * What can be said of a node before it is worked: a number no build in it costs less than under some prices.
  */
 final class NodeBounds {
+    /** Prices under which ceilings are hard to keep that are kept in mind. */
+    private static final int MOST_HARD = 3;
+
     private final Ground ground;
     private final Bounds bounds;
     private final Map<AtClass, Floors> floors = new HashMap<>();
+    /** Prices under which two ceilings could not be kept together somewhere, the last first. */
+    private final ArrayDeque<TwoCeilings.Edge> hard = new ArrayDeque<>();
 
     NodeBounds(Task task) {
         this.ground = task.ground;
@@ -164,7 +170,21 @@ final class NodeBounds {
                 }
             }
         }
-        return true;
+        return hard.stream().noneMatch(edge -> of(node, edge.k(), edge.most() + 1) > edge.most());
+    }
+
+    /** Prices under which two ceilings could not be kept together in some layout, the last first. */
+    List<TwoCeilings.Edge> hard() {
+        return List.copyOf(hard);
+    }
+
+    /** Takes more such prices: what is hard to keep in one layout is so in others. */
+    void hard(TwoCeilings.Edge edge) {
+        hard.remove(edge);
+        hard.addFirst(edge);
+        if (hard.size() > MOST_HARD) {
+            hard.removeLast();
+        }
     }
 
     /** False where every build of a node costs at least so much under some prices. */

@@ -59,6 +59,11 @@ final class Unbeaten<T> {
         return kept.size();
     }
 
+    /** One of those kept. */
+    T any() {
+        return kept.get(0).thing();
+    }
+
     private void add(Of<T> one) {
         for (int i = 0; i < strong.size(); i++) {
             if (beats(strong.get(i), one)) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -22,11 +23,12 @@ import withy.objectives.Style;
 import withy.rod.Rod;
 import withy.search.Search;
 
-/** Two ceilings that can hardly be kept together, and one objective that alone counts: against every build of seeded small catalogues. */
+/** Two ceilings that can hardly be kept together, all of them as some build keeps them, and one objective that alone counts: against every build of seeded small catalogues. */
 class CeilingsTest {
     private static final List<Objective> SUMS =
             List.of(Objective.WEIGHT, Objective.PRICE, Objective.SWING_WEIGHT, Objective.STYLE);
     private static final int PAIRS = 6;
+    private static final int BUILDS = 6;
     private static final long SEEDS = 20;
 
     private static int kept;
@@ -41,6 +43,7 @@ class CeilingsTest {
                     SmallShop.Case shop = SmallShop.of(seed, 12_000);
                     List<Legal> legal = legal(shop);
                     underTwoCeilings("seed " + seed, shop, legal, new Random(seed));
+                    underAllCeilings("seed " + seed, shop, legal, new Random(seed));
                     leastOfOneAlone("seed " + seed, shop, legal);
                 }));
     }
@@ -55,6 +58,20 @@ class CeilingsTest {
             Objective one = SUMS.get(random.nextInt(SUMS.size()));
             Objective other = SUMS.get((SUMS.indexOf(one) + 1 + random.nextInt(SUMS.size() - 1)) % SUMS.size());
             compare(told, shop, legal, corner(legal, one, other, random));
+        }
+    }
+
+    /** Those of some build, at times one of them a hair less: as where what beats a build is looked for. */
+    private static void underAllCeilings(String told, SmallShop.Case shop, List<Legal> legal, Random random) {
+        for (int i = 0; i < BUILDS && !legal.isEmpty(); i++) {
+            ObjectiveVector vector = legal.get(random.nextInt(legal.size())).vector;
+            Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
+            for (Objective objective : Objective.values()) {
+                ceilings.put(objective, vector.loss(objective));
+            }
+            Objective one = SUMS.get(random.nextInt(SUMS.size()));
+            ceilings.merge(one, (long) -random.nextInt(2), Long::sum);
+            compare(told, shop, legal, ceilings);
         }
     }
 

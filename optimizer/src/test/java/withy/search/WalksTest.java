@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -30,7 +31,16 @@ class WalksTest {
     /** More classes than a build can be credited beyond its node. */
     private static final long MOST_CLASSES = 10;
 
+    /** Above every score. */
+    private static final long FAR = Long.MAX_VALUE / 8;
+
+    private static final double SLACK = 0.02;
+
+    private static final List<Objective> SUMS =
+            List.of(Objective.WEIGHT, Objective.BALANCE, Objective.SWING_WEIGHT, Objective.PRICE, Objective.STYLE);
+
     private static int compared;
+    private static int underCeilings;
     private static int begunNear;
 
     @TestFactory
@@ -55,6 +65,7 @@ class WalksTest {
     static void enoughWereCompared() {
         assertTrue(compared >= 20, "layouts: " + compared);
         assertTrue(begunNear >= 10, "begun near the best: " + begunNear);
+        assertTrue(underCeilings >= 10, "under ceilings: " + underCeilings);
     }
 
     private static List<Layout> some(List<Layout> layouts) {
@@ -117,6 +128,54 @@ class WalksTest {
         Completion both = new Completion(stand, setting, List.of(in, out), leastClass, 1);
         assertEquals(lightest, both.least(weight, NO_END));
         assertEquals(1, both.price(Prices.start(task.scoring).linear(task.aim, 0), NO_END));
+    }
+
+    /** Under ceilings on every sum, a little above what some build of the layout has: what several of them together shut out is nothing that keeps each. */
+    @TestFactory
+    Stream<DynamicTest> sameBestUnderCeilings() {
+        return LongStream.range(0, 4)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+                    SmallShop shop = SmallShop.of(seed);
+                    Query query = withoutDurability(shop.query(Rulebook.standard()));
+                    Task task = SmallShop.task(shop.catalog(), query);
+                    for (Site site : task.sites()) {
+                        for (Layout layout : some(site.layouts())) {
+                            underCeilings(shop, query, task, site, layout, new Random(seed));
+                        }
+                    }
+                }));
+    }
+
+    private static void underCeilings(
+            SmallShop shop, Query query, Task plain, Site site, Layout layout, Random random) {
+        Setting setting = Setting.of(shop.catalog(), query.brief(), site.shape(), layout);
+        Prices start = Prices.start(plain.scoring);
+        Task.Judged any = dual(plain, site, setting, site.stands(setting).get(0), NO_END)
+                .solve(start, NO_END)
+                .best();
+        if (any == null) {
+            return;
+        }
+        Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
+        for (Objective objective : SUMS) {
+            long loss = any.vector().loss(objective);
+            ceilings.put(objective, loss + (long) (Math.abs(loss) * SLACK * random.nextDouble()));
+        }
+        Map<Objective, Double> others = new EnumMap<>(Objective.class);
+        SUMS.forEach(objective -> others.put(objective, random.nextDouble()));
+        others.put(Objective.WEIGHT, 0.0); // a class counts at least as a gram
+        Task task = SmallShop.task(shop.catalog(), query.withPriorities(others).under(ceilings));
+        Site same = task.sites().stream()
+                .filter(one -> one.shape().equals(site.shape()))
+                .findFirst()
+                .orElseThrow();
+        Stand stand = same.stands(setting).get(0);
+        Prices middle = Prices.start(task.scoring).slope(0);
+        Dual.Outcome labels = dual(task, same, setting, stand, 0).walk(middle, FAR);
+        Dual.Outcome every = dual(task, same, setting, stand, NO_END).walk(middle, FAR);
+        assertTrue(labels.whole() && every.whole());
+        assertEquals(score(every), score(labels), layout + ", " + ceilings);
+        underCeilings += every.best() == null ? 0 : 1;
     }
 
     private static long score(Dual.Outcome outcome) {
