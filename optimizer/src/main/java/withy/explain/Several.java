@@ -26,12 +26,12 @@ final class Several {
     @Nullable
     Build any(Set<Query> questions) {
         Query loose = questions.size() > 1 ? AnyReel.of(inquiry, questions) : null;
-        if (loose != null && !mayHold(loose)) {
-            return null;
-        }
         Build held = loose == null ? null : soon(questions);
         if (held != null) {
             return held;
+        }
+        if (loose != null && !mayHold(loose)) {
+            return null;
         }
         for (Query question : AnyReel.likeliestFirst(questions, lastReel)) {
             Build build = inquiry.any(question);

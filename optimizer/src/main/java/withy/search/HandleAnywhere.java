@@ -12,6 +12,9 @@ import withy.objectives.Solver.Watch;
  * for what its foot asks of the seat.
  */
 final class HandleAnywhere {
+    /** Under whatever prices the same goes on; under these it need not be told where the guides stand. */
+    private static final Linear MONEY = Prices.only(Prices.Kind.COST);
+
     private final Task task;
     private final Watch watch;
     private final Lately lately;
@@ -70,7 +73,6 @@ final class HandleAnywhere {
 
     private boolean mayHold(Site site) {
         Node node = node(site);
-        Linear k = Prices.start(task.scoring).linear(task.aim, task.margin(task.leastClass()));
-        return Hopeless.mayHold(site) && site.mayJoinSeat() && bounds.maySeat(node) && bounds.mayHold(node, k);
+        return Hopeless.mayHold(site) && site.mayJoinSeat() && bounds.maySeat(node) && bounds.mayHold(node, MONEY);
     }
 }

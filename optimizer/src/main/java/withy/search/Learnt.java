@@ -17,6 +17,7 @@ final class Learnt {
     private final List<Known> all = new ArrayList<>();
 
     private final Map<Site, Highest> highest = new HashMap<>();
+    private boolean anyWillDo;
 
     Learnt(Task task, NodeBounds bounds) {
         this.task = task;
@@ -32,9 +33,14 @@ final class Learnt {
     /** Of the first multipliers that were learnt, those that make a blank's floor highest, and that floor. */
     private record Highest(Known known, long floor, int of) {}
 
+    /** Floors need not be high: all begin with the same. */
+    void anyWillDo() {
+        anyWillDo = true;
+    }
+
     private Known of(Site site) {
         Known known = own.get(site);
-        return known == null ? highest(site) : known;
+        return known != null ? known : anyWillDo ? all.get(0) : highest(site);
     }
 
     private Known highest(Site site) {

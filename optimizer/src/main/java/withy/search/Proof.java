@@ -1,5 +1,7 @@
 package withy.search;
 
+import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.function.UnaryOperator;
@@ -34,6 +36,8 @@ final class Proof implements LayoutWork.Search {
     private final boolean complete;
     private final Learnt learnt;
     private Task.@Nullable Judged best;
+    private Iterator<Site> sites = Collections.emptyIterator();
+    private int looked;
     private long order;
     private long opened;
     private long weakestBound = Long.MAX_VALUE;
@@ -67,11 +71,12 @@ final class Proof implements LayoutWork.Search {
     }
 
     Solution run() {
-        boolean unopened = complete && !openSites();
+        sites = complete ? inOrder.apply(task.sites()).iterator() : Collections.emptyIterator();
+        boolean unopened = !openSites();
+        boolean stopped = unopened;
         if (!unopened && !firstWillDo) {
             begin();
         }
-        boolean stopped = unopened;
         while (!stopped && !open.isEmpty() && !done() && open.element().bound() < limit()) {
             stopped = watch.interrupted().getAsBoolean() || refusedBuilds > MOST_REFUSED;
             if (stopped) {
@@ -88,6 +93,8 @@ final class Proof implements LayoutWork.Search {
             } else if (now.bound() < limit()) {
                 work(now);
             }
+            unopened = !done() && !openSites();
+            stopped = unopened;
         }
         long bound = unopened ? Long.MIN_VALUE : stopped ? open.element().bound() : limit();
         bound = Math.min(bound, weakestBound);
@@ -106,6 +113,7 @@ final class Proof implements LayoutWork.Search {
         open = new PriorityQueue<>(Node.DEEPEST_FIRST);
         ceilingsBite = true;
         firstWillDo = true;
+        learnt.anyWillDo();
         hopeless = new Hopeless(task, bounds, true);
         Solution ran = run();
         boolean none = ran.build() == null && ran.proven();
@@ -152,14 +160,15 @@ final class Proof implements LayoutWork.Search {
         return this;
     }
 
-    /** False where it was interrupted on the way. */
+    /** Opens all, or where the first build ends it as many as are wanted to go on; false where it was interrupted on the way. */
     private boolean openSites() {
-        int looked = 0;
-        for (Site site : inOrder.apply(task.sites())) {
+        Node next = open.peek();
+        while (sites.hasNext() && !(firstWillDo && next != null && next.stage() != Node.Stage.WEIGHED)) {
             if (++looked % SITES_UNWATCHED == 0 && watch.interrupted().getAsBoolean()) {
                 return false;
             }
-            open(site);
+            open(sites.next());
+            next = open.peek();
         }
         return true;
     }

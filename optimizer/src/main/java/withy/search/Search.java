@@ -19,7 +19,9 @@ import withy.objectives.Solver;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
 import withy.rod.Build;
+import withy.rod.Layout;
 import withy.rod.Rod;
+import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Judge;
 import withy.search.planning.EngineSettings;
@@ -39,9 +41,13 @@ public final class Search implements Solver {
 
     private final EngineSettings settings;
     private @Nullable Unpriced last;
+    private volatile @Nullable Laid laid;
 
     /** A brief without its budget. */
     private record Unpriced(Brief of, Brief brief) {}
+
+    /** A layout worked out for a brief. */
+    private record Laid(Brief brief, Setting setting) {}
 
     /** Over one reading of the shop. */
     public Search(Catalog catalog) {
@@ -111,7 +117,18 @@ public final class Search implements Solver {
         return onlyRuled
                 && build.holds(forced(query))
                 && Collections.disjoint(build.partIds(), query.refused())
-                && Judge.legal(Rod.measure(catalog, query.brief(), build), query.rulebook());
+                && catalog.find(build.layout().blankId()) instanceof Blank blank
+                && Judge.legal(Rod.measure(setting(query.brief(), blank, build.layout()), build), query.rulebook());
+    }
+
+    /** The same again and again where one build after another of one layout is asked about. */
+    private Setting setting(Brief brief, Blank blank, Layout layout) {
+        Laid known = laid;
+        if (known == null || known.brief != brief || !known.setting.layout().equals(layout)) {
+            known = new Laid(brief, Setting.of(catalog, brief, shape(blank), layout));
+            laid = known;
+        }
+        return known.setting;
     }
 
     @Override

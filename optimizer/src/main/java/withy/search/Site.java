@@ -177,7 +177,8 @@ final class Site {
      * cheapest with every guide as near as it comes, and no thread than none.
      */
     boolean burdens(Linear k) {
-        return ground.burdens(k, spacings.nearestMm(counts()));
+        boolean weightless = k.perMg() == 0 && k.perMgMm() == 0 && k.perMgMm2() == 0;
+        return weightless || ground.burdens(k, spacings.nearestMm(counts()));
     }
 
     /** Guide counts that can be spaced evenly somewhere. */
