@@ -170,7 +170,7 @@ final class NodeBounds {
                 }
             }
         }
-        return hard.stream().noneMatch(edge -> of(node, edge.k(), edge.most() + 1) > edge.most());
+        return hard.stream().allMatch(edge -> mayCost(node, edge.k(), edge.most() + 1));
     }
 
     /** Prices under which two ceilings could not be kept together in some layout, the last first. */

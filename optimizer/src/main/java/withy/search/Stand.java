@@ -1,7 +1,6 @@
 package withy.search;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -22,9 +21,6 @@ import withy.rules.Unit;
  * Options are made when first asked for and kept. Not for several threads at once.
  */
 final class Stand {
-    /** Prices under which the cheapest handle is kept in mind. */
-    private static final int MOST_PRICED = 16;
-
     final Ground ground;
     final Setting setting;
     final Fitter fitter;
@@ -48,15 +44,7 @@ final class Stand {
     /** What was worked out of the handle. */
     private static final class Known {
         private final Map<Consumables, Fitter> dresses = new HashMap<>();
-        /** Of handles met what they cost at least. */
-        private final Map<AtClass, Long> met = new HashMap<>();
-
-        private final Map<AtClass, Least> undressed = new LinkedHashMap<>(8, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<AtClass, Least> eldest) {
-                return size() > MOST_PRICED;
-            }
-        };
+        private final Undressed undressed = new Undressed();
         private @Nullable List<Option<ButtCap>> caps;
         private @Nullable Handle priced;
     }
@@ -138,12 +126,7 @@ final class Stand {
             return TrainGraph.NONE;
         }
         AtClass asked = new AtClass(k.withoutConstant(), leastClass);
-        Least least = known.undressed.get(asked);
-        if (least == null || least.cost >= least.under && least.under < under) {
-            least = new Least(priced(k).leastUndressed(leastClass, under), under);
-            known.undressed.put(asked, least);
-        }
-        return least.cost;
+        return known.undressed.least(asked, under, limit -> priced(k).leastUndressed(leastClass, limit));
     }
 
     /** True where some handle of at least one class costs less than a limit, whatever the thread of its ends; the first found ends it. */
@@ -152,21 +135,8 @@ final class Stand {
             return false;
         }
         AtClass asked = new AtClass(k.withoutConstant(), leastClass);
-        long limit = Math.min(under, TrainGraph.NONE);
-        Least least = known.undressed.get(asked);
-        if (least != null && (least.cost < least.under || least.under >= limit)) {
-            return least.cost < limit;
-        }
-        if (known.met.getOrDefault(asked, Long.MAX_VALUE) < limit) {
-            return true;
-        }
-        long met = priced(k).anyUndressed(leastClass, limit);
-        if (met < limit) {
-            known.met.put(asked, met);
-        } else {
-            known.undressed.put(asked, new Least(met, limit));
-        }
-        return met < limit;
+        return known.undressed.any(
+                asked, Math.min(under, TrainGraph.NONE), limit -> priced(k).anyUndressed(leastClass, limit));
     }
 
     /** False where no handle of at least one class goes here, but for the thread of its ends. */
@@ -204,9 +174,6 @@ final class Stand {
     Placing placing(int guideCount, Supplier<Placing> made) {
         return placings.computeIfAbsent(guideCount, count -> made.get());
     }
-
-    /** What was found below a limit. */
-    private record Least(long cost, long under) {}
 
     /** Puts the ends of the handle on with one thread. */
     Fitter dress(Consumables with) {
