@@ -239,9 +239,10 @@ final class Behind {
     }
 
     /** Every way behind a seat that costs less than a limit, which may fall as they come. */
-    void ways(SeatSet set, @Nullable Grip foreGrip, long under, Visitor visitor) {
+    void ways(SeatGroup seat, @Nullable Grip foreGrip, long under, Visitor visitor) {
+        SeatSet set = seat.set();
         BitSet match = stand.shelf.neighbours.rears(foreGrip);
-        LikelyRears likely = new LikelyRears(this, set, Rearward.of(stand.shelf, set), under);
+        LikelyRears likely = likely(seat, under);
         int first = likely.first(match);
         long limit = under;
         for (int c = rings.first(); rings.has(c); c++) {

@@ -233,7 +233,7 @@ final class Handle {
     void below(Fitter dress, int leastClass, long limit, Visitor visitor) {
         long[] under = {Math.min(limit, NONE)};
         fronts(dress, leastClass, limit, (front, soFar) -> {
-            behind.ways(front.seat().set(), front.way().foreGrip().part, under[0] - soFar, rest -> {
+            behind.ways(front.seat().group(), front.way().foreGrip().part, under[0] - soFar, rest -> {
                 under[0] = Math.min(under[0], visitor.handle(front.with(rest), soFar + rest.cost()));
                 return under[0] == Long.MIN_VALUE ? Long.MIN_VALUE : under[0] - soFar;
             });
@@ -248,7 +248,7 @@ final class Handle {
 
     /** Every way behind a seat beside a fore grip that costs less than a limit. */
     void behind(Front front, long limit, Behind.Visitor visitor) {
-        behind.ways(front.seat().set(), front.way().foreGrip().part, limit, visitor);
+        behind.ways(front.seat().group(), front.way().foreGrip().part, limit, visitor);
     }
 
     /** The rear grips that may stand behind, as one and the same object for the same fore grip. */
