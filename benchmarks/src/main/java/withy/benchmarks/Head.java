@@ -28,7 +28,7 @@ record Head(Machine machine, String commit, String command, List<Shop> shops) {
         table.row(
                 "machine",
                 machine.processor() + ", " + machine.cores() + " cores, " + machine.memory() + ", " + machine.system());
-        table.row("Java", machine.java() + ", SerialGC, heap of 2 GB, half of it for what is new");
+        table.row("Java", machine.java() + ", ParallelGC, heap of 2 GB, half of it for what is new");
         table.row("load before / at the end", machine.loadWords() + " / " + Table.number(loadAfter));
         table.row("commit", commit);
         table.row("date", LocalDate.now(ZoneOffset.UTC) + ", " + Table.number(seconds) + " s in all");

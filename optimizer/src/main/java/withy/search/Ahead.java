@@ -1,10 +1,7 @@
 package withy.search;
 
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -24,11 +21,10 @@ final class Ahead {
     private final Linear k;
     private final Ranked foreRanks;
     private final Ranked foreCheckRanks;
-    private final Ranked endRanks;
     private final long keeperFloor;
     private final long endFloor;
     private final boolean mayEndBare;
-    private final Map<Long, EndChecks> endChecks = new HashMap<>();
+    private final EndChecks endChecks;
     private final Map<Long, Boolean> someEnd = new HashMap<>();
     private final Map<Long, Fitting<Check>> rings = new HashMap<>();
     private final Map<Long, Fitting<Grip>> grips = new HashMap<>();
@@ -38,10 +34,10 @@ final class Ahead {
         this.k = prices.list.k;
         this.foreRanks = prices.fores();
         this.foreCheckRanks = prices.foreChecks();
-        this.endRanks = prices.endChecks();
         this.keeperFloor = prices.list.keeperFloor;
+        this.endChecks = new EndChecks(stand, k, prices.endChecks(), keeperFloor);
         this.mayEndBare = stand.stations.optional(Station.WINDING_CHECK);
-        this.endFloor = Math.min(0, endRanks.least()) + keeperFloor;
+        this.endFloor = Math.min(0, prices.endChecks().least()) + keeperFloor;
     }
 
     /**
@@ -216,7 +212,7 @@ final class Ahead {
 
     /** False where a check that is given does not go on at the front end of a fore grip. */
     private boolean mayEnd(double frontMm) {
-        return mayEndBare || !endChecks(frontMm, TrainGraph.NONE).isEmpty();
+        return mayEndBare || !endChecks.below(frontMm, TrainGraph.NONE).isEmpty();
     }
 
     private void end(
@@ -233,7 +229,11 @@ final class Ahead {
             Option<Check> none = new Option<>(null, frontMm, 0, Sums.NONE, 0, 0);
             end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, behind, asked, visitor);
         }
-        for (Option<Check> check : endChecks(frontMm, asked.under(behind) - before)) {
+        if (asked.cheapest()) {
+            cheapestEnd(foreCheck, foreGrip, face, finished, frontMm, behind, asked, visitor);
+            return;
+        }
+        for (Option<Check> check : endChecks.below(frontMm, asked.under(behind) - before)) {
             if (before + check.cost + keeperFloor >= asked.under(behind)) {
                 break;
             }
@@ -241,28 +241,25 @@ final class Ahead {
         }
     }
 
-    /** Checks that go on at a place and may cost less than a limit with what stands ahead, priced, the cheapest first. */
-    private List<Option<Check>> endChecks(double frontMm, long under) {
-        long key = Stand.key(frontMm);
-        EndChecks known = endChecks.get(key);
-        if (known == null || known.under < under) {
-            List<Option<Check>> list = new ArrayList<>();
-            for (int c = 0; endRanks.has(c) && endRanks.floor(c) + keeperFloor < under; c++) {
-                Option<Check> check = stand.endCheck(endRanks.at(c), frontMm);
-                if (check != null) {
-                    check.price(k);
-                    list.add(check);
-                }
-            }
-            list.sort(Comparator.comparingLong(check -> check.cost));
-            known = new EndChecks(list, under);
-            endChecks.put(key, known);
+    /** With end checks as far as they are wanted: with each that costs little there is soon none that may cost less. */
+    private void cheapestEnd(
+            Option<Check> foreCheck,
+            Option<Grip> foreGrip,
+            Face face,
+            boolean finished,
+            double frontMm,
+            long behind,
+            Asked asked,
+            Visitor visitor) {
+        long besides = foreCheck.cost + foreGrip.cost + keeperFloor;
+        Fitting<Check> checks = endChecks.wanted(frontMm);
+        Fitting.One<Check> one = checks.below(0, asked.under(behind) - besides);
+        for (int c = 1; one != null; c++) {
+            Option<Check> check = one.option();
+            end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, behind, asked, visitor);
+            one = checks.below(c, asked.under(behind) - besides);
         }
-        return known.list;
     }
-
-    /** What was found below a limit. */
-    private record EndChecks(List<Option<Check>> list, long under) {}
 
     private void end(Way way, Face face, boolean finished, long behind, Asked asked, Visitor visitor) {
         long cost = way.cost();

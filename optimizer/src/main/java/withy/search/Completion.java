@@ -101,7 +101,9 @@ final class Completion {
         List<Priced> list = new ArrayList<>();
         long least = NONE;
         undressed = Handle.NOTHING_MORE;
-        boolean any = false;
+        boolean asked = false;
+        boolean tried = false;
+        long cheapest = NONE;
         for (int d : cheapestFirst()) {
             Dressing dressing = dressings.get(d);
             long floor = floor(d);
@@ -115,10 +117,12 @@ final class Completion {
             if (TrainGraph.none(rest)) {
                 continue;
             }
-            if (!any) {
-                any = true;
-                undressed = undressed(handle, Math.min(limit, NONE) - rest);
+            if (!asked && (limit < NONE || tried)) {
+                // where no limit is known the first handle that is found makes one
+                asked = true;
+                undressed = undressed(handle, Math.min(Math.min(limit, NONE), least) - Math.min(rest, cheapest));
             }
+            cheapest = Math.min(cheapest, rest);
             if (TrainGraph.none(undressed)) {
                 break;
             }
@@ -126,6 +130,7 @@ final class Completion {
             if (cost < Math.min(limit, least)) {
                 long under = Math.min(limit, least) - rest;
                 long best = handle.least(stand.dress(dressing.with), dressing.leastClass, under);
+                tried = true;
                 if (TrainGraph.none(best)) {
                     continue;
                 }
