@@ -11,11 +11,11 @@ import withy.rod.Wraps;
 
 /**
  * What thread and finish at the joints of a blank cost at least, whichever they are. Of each length of wrap the least and the most of any is known on the
- * thinnest and on the thickest blank; between them a wrap grows evenly with the diameter, but for what a turn's slant makes of it.
+ * thinnest and on the thickest blank; between them a wrap grows evenly with the diameter, but for the slant of its turns, which counts most on the thinnest.
  */
 final class JointWraps {
-    /** What a wrap may differ from a straight line between the two, mg and thousandths of a minor unit. */
-    private static final double BENT = 0.5;
+    /** Rounding of a price, thousandths of a minor unit, and more than that of a mass, mg. */
+    private static final double ROUNDING = 0.5;
 
     private static final double THINNEST_MM = 0.5;
     private static final double THICKEST_MM = 40;
@@ -27,16 +27,28 @@ final class JointWraps {
         this.ground = ground;
     }
 
-    /** Least and most of one wrap. */
-    private record Span(double leastMg, double mostMg, double leastMilli, double mostMilli) {
-        static final Span NONE = new Span(Double.MAX_VALUE, 0, Double.MAX_VALUE, 0);
+    /**
+     * Least and most of one wrap.
+     *
+     * @param slantMg most that the slant of its turns adds to a straight line or takes from it, mg
+     * @param slantMilli the same of its price, thousandths of a minor unit
+     */
+    private record Span(
+            double leastMg, double mostMg, double leastMilli, double mostMilli, double slantMg, double slantMilli) {
+        static final Span NONE = new Span(Double.MAX_VALUE, 0, Double.MAX_VALUE, 0, 0, 0);
 
-        Span with(double mg, double milli) {
+        /**
+         * @param slant part of the thread's length that is there for its slant alone
+         */
+        Span with(Wraps.Wrap wrap, double mg, double milli, double slant) {
             return new Span(
                     Math.min(leastMg, mg),
                     Math.max(mostMg, mg),
                     Math.min(leastMilli, milli),
-                    Math.max(mostMilli, milli));
+                    Math.max(mostMilli, milli),
+                    // as much thread more, and as much less room for finish
+                    Math.max(slantMg, 2 * slant * 1000 * wrap.threadG()),
+                    Math.max(slantMilli, slant * milli));
         }
     }
 
@@ -45,10 +57,12 @@ final class JointWraps {
         Span on(double odMm) {
             double share = (odMm - THINNEST_MM) / (THICKEST_MM - THINNEST_MM);
             return new Span(
-                    between(thin.leastMg, thick.leastMg, share) - BENT,
-                    between(thin.mostMg, thick.mostMg, share) + BENT,
-                    between(thin.leastMilli, thick.leastMilli, share) - BENT,
-                    between(thin.mostMilli, thick.mostMilli, share) + BENT);
+                    between(thin.leastMg, thick.leastMg, share) - thin.slantMg - ROUNDING,
+                    between(thin.mostMg, thick.mostMg, share) + thin.slantMg + ROUNDING,
+                    between(thin.leastMilli, thick.leastMilli, share) - thin.slantMilli - ROUNDING,
+                    between(thin.mostMilli, thick.mostMilli, share) + thin.slantMilli + ROUNDING,
+                    0,
+                    0);
         }
 
         private static double between(double thin, double thick, double share) {
@@ -99,7 +113,13 @@ final class JointWraps {
                 Consumables with = new Consumables(thread, finish, ground.adhesives.get(0));
                 Wraps.Wrap wrap = Wraps.on(odMm, place, with, film);
                 double mg = 1000 * wrap.threadG() + wrap.finishUl() * finish.densityGMl();
-                span = span.with(mg, ground.tariff.threadMilli(thread, wrap.threadMm()));
+                double slant = 1
+                        - Math.PI
+                                * (odMm + thread.diameterMm())
+                                * wrap.lengthMm()
+                                / thread.diameterMm()
+                                / wrap.threadMm();
+                span = span.with(wrap, mg, ground.tariff.threadMilli(thread, wrap.threadMm()), slant);
             }
         }
         return span;

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import withy.brief.Brief.HandleForm;
@@ -15,6 +17,7 @@ import withy.catalog.Finish;
 import withy.catalog.PartKind;
 import withy.catalog.WrapThread;
 import withy.catalog.sample.SampleCatalogs;
+import withy.fixture.Fixtures;
 import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
 import withy.rod.BlankShape;
@@ -23,6 +26,7 @@ import withy.rod.Fitter;
 import withy.rod.Layout;
 import withy.rod.Setting;
 import withy.rod.Share;
+import withy.rod.Wraps;
 import withy.rules.Rulebook;
 
 /**
@@ -95,5 +99,36 @@ class JointWrapsTest {
             }
         }
         assertTrue(met > 0);
+    }
+
+    /** The turns of a thick thread slant so much on a thin blank that no straight line tells their length. */
+    @Test
+    void theSlantOfAThickThreadCounts() throws IOException {
+        Fixtures fixtures =
+                Fixtures.legal().part("thread", "diameterMm", 1.4).part("thread", "facts.priceMinor", 90_000);
+        Catalog catalog = fixtures.catalog();
+        Ground ground = SmallShop.task(catalog, Query.of(fixtures.theBrief(), Rulebook.standard())).ground;
+        Consumables with = new Consumables(ground.threads.get(0), ground.finishes.get(0), ground.adhesives.get(0));
+        assertEquals(1.4, with.thread().diameterMm());
+        double film = catalog.rates().finishFilmMm();
+        int met = 0;
+        for (Blank blank : SampleCatalogs.wide().all(PartKind.BLANK, Blank.class)) {
+            BlankShape shape = BlankShape.of(blank);
+            for (Linear k : List.of(Prices.only(Prices.Kind.COST), Prices.only(Prices.Kind.WEIGHT))) {
+                double exact = 0;
+                for (Wraps.Place place : Wraps.atJoints(shape)) {
+                    Wraps.Wrap wrap = Wraps.on(shape.profile().at(place.xMm()), place, with, film);
+                    exact += k.perMg()
+                            * (1000 * wrap.threadG()
+                                    + wrap.finishUl() * with.finish().densityGMl());
+                    exact += k.perMilli() * (double) ground.tariff.threadMilli(with.thread(), wrap.threadMm());
+                    met++;
+                }
+                double floor = ground.jointWraps.floor(shape, 300, 0, k);
+                assertTrue(floor <= exact, blank + ": " + floor + " above " + exact);
+                assertTrue(floor >= exact * 0.9 - 20, blank + ": " + floor + " far below " + exact);
+            }
+        }
+        assertTrue(met > 100, "wraps: " + met);
     }
 }
