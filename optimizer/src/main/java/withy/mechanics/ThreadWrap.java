@@ -37,6 +37,11 @@ public record ThreadWrap(double widthMm, double underMm, double threadMm) {
         return turns() * Math.sqrt(circumference * circumference + threadMm * threadMm);
     }
 
+    /** Part of the thread's length that is there for the slant of its turns alone; the thinner the blank, the larger. */
+    public double slantShare() {
+        return 1.0 - turns() * Math.PI * (underMm + threadMm) / threadLengthMm();
+    }
+
     /** Thread mass, g, from its linear density in tex. */
     public double threadMassG(double tex) {
         return threadLengthMm() / MM_PER_KM * tex;

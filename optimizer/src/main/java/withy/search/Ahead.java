@@ -145,7 +145,7 @@ final class Ahead {
         }
         if (stand.stations.optional(Station.FORE_CHECK)) {
             Face face = Seams.frontOf(set);
-            end(noCheck, noGrip, face, set.seat().frontFinished(), set.toMm(), behind, asked, visitor);
+            end(new Open(noCheck, noGrip, face, set.seat().frontFinished(), set.toMm(), behind), asked, visitor);
         }
         Fitting<Check> rings = rings(set.toMm());
         long besides = noGrip.cost + endFloor;
@@ -154,7 +154,7 @@ final class Ahead {
             Option<Check> option = ring.option();
             if (!(ring.beaten() && asked.cheapest()) && joins(set, option)) {
                 Face face = Seams.of(Station.FORE_CHECK, Objects.requireNonNull(option.part));
-                end(option, noGrip, face, true, set.toMm() + option.lengthMm, behind, asked, visitor);
+                end(new Open(option, noGrip, face, true, set.toMm() + option.lengthMm, behind), asked, visitor);
             }
             ring = rings.below(c, asked.under() - besides);
         }
@@ -191,7 +191,10 @@ final class Ahead {
         if (!TrainGraph.none(behind)) {
             Grip grip = Objects.requireNonNull(option.part);
             Face face = Seams.frontOf(Station.FORE_GRIP, grip);
-            end(foreCheck, option, face, grip.frontFinished(), fromMm + option.lengthMm, behind, asked, visitor);
+            end(
+                    new Open(foreCheck, option, face, grip.frontFinished(), fromMm + option.lengthMm, behind),
+                    asked,
+                    visitor);
         }
     }
 
@@ -215,58 +218,60 @@ final class Ahead {
         return mayEndBare || !endChecks.below(frontMm, TrainGraph.NONE).isEmpty();
     }
 
-    private void end(
-            Option<Check> foreCheck,
-            Option<Grip> foreGrip,
-            Face face,
-            boolean finished,
-            double frontMm,
-            long behind,
-            Asked asked,
-            Visitor visitor) {
-        long before = foreCheck.cost + foreGrip.cost;
+    /**
+     * What stands ahead of a seat but for the end check.
+     *
+     * @param face its front face
+     * @param finished true where that needs nothing before it
+     * @param frontMm where it ends, mm from the butt
+     * @param behind cost of the cheapest way behind the seat
+     */
+    private record Open(
+            Option<Check> foreCheck, Option<Grip> foreGrip, Face face, boolean finished, double frontMm, long behind) {
+        long cost() {
+            return foreCheck.cost + foreGrip.cost;
+        }
+
+        Way with(Option<Check> endCheck) {
+            return new Way(foreCheck, foreGrip, endCheck, frontMm + endCheck.lengthMm);
+        }
+    }
+
+    private void end(Open open, Asked asked, Visitor visitor) {
         if (mayEndBare) {
-            Option<Check> none = new Option<>(null, frontMm, 0, Sums.NONE, 0, 0);
-            end(new Way(foreCheck, foreGrip, none, frontMm), face, finished, behind, asked, visitor);
+            end(open, new Option<>(null, open.frontMm, 0, Sums.NONE, 0, 0), asked, visitor);
         }
         if (asked.cheapest()) {
-            cheapestEnd(foreCheck, foreGrip, face, finished, frontMm, behind, asked, visitor);
+            cheapestEnd(open, asked, visitor);
             return;
         }
-        for (Option<Check> check : endChecks.below(frontMm, asked.under(behind) - before)) {
-            if (before + check.cost + keeperFloor >= asked.under(behind)) {
+        for (Option<Check> check : endChecks.below(open.frontMm, asked.under(open.behind) - open.cost())) {
+            if (open.cost() + check.cost + keeperFloor >= asked.under(open.behind)) {
                 break;
             }
-            end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, behind, asked, visitor);
+            end(open, check, asked, visitor);
         }
     }
 
     /** With end checks as far as they are wanted: with each that costs little there is soon none that may cost less. */
-    private void cheapestEnd(
-            Option<Check> foreCheck,
-            Option<Grip> foreGrip,
-            Face face,
-            boolean finished,
-            double frontMm,
-            long behind,
-            Asked asked,
-            Visitor visitor) {
-        long besides = foreCheck.cost + foreGrip.cost + keeperFloor;
-        Fitting<Check> checks = endChecks.wanted(frontMm);
-        Fitting.One<Check> one = checks.below(0, asked.under(behind) - besides);
+    private void cheapestEnd(Open open, Asked asked, Visitor visitor) {
+        long besides = open.cost() + keeperFloor;
+        Fitting<Check> checks = endChecks.wanted(open.frontMm);
+        Fitting.One<Check> one = checks.below(0, asked.under(open.behind) - besides);
         for (int c = 1; one != null; c++) {
-            Option<Check> check = one.option();
-            end(new Way(foreCheck, foreGrip, check, frontMm + check.lengthMm), face, finished, behind, asked, visitor);
-            one = checks.below(c, asked.under(behind) - besides);
+            end(open, one.option(), asked, visitor);
+            one = checks.below(c, asked.under(open.behind) - besides);
         }
     }
 
-    private void end(Way way, Face face, boolean finished, long behind, Asked asked, Visitor visitor) {
+    private void end(Open open, Option<Check> endCheck, Asked asked, Visitor visitor) {
+        Way way = open.with(endCheck);
+        long behind = open.behind;
         long cost = way.cost();
         if (cost + keeperFloor >= asked.under(behind) || !stand.mayReach(way.frontMm)) {
             return;
         }
-        stand.ground.seams.frontEnd(stand.setting, face, finished, way.endCheck.part, stand.refusal.reset());
+        stand.ground.seams.frontEnd(stand.setting, open.face, open.finished, endCheck.part, stand.refusal.reset());
         if (!stand.refusal.refused()) {
             long ends = asked.ends(way.frontMm);
             if (!TrainGraph.none(ends) && cost + ends < asked.under(behind)) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import withy.catalog.Finish;
 import withy.catalog.WrapThread;
+import withy.mechanics.ThreadWrap;
 import withy.rod.BlankShape;
 import withy.rod.Consumables;
 import withy.rod.Wraps;
@@ -17,7 +18,9 @@ final class JointWraps {
     /** Rounding of a price, thousandths of a minor unit, and more than that of a mass, mg. */
     private static final double ROUNDING = 0.5;
 
+    /** Of a blank that is thinner or thicker at a joint nothing is told. */
     private static final double THINNEST_MM = 0.5;
+
     private static final double THICKEST_MM = 40;
 
     private final Ground ground;
@@ -113,12 +116,7 @@ final class JointWraps {
                 Consumables with = new Consumables(thread, finish, ground.adhesives.get(0));
                 Wraps.Wrap wrap = Wraps.on(odMm, place, with, film);
                 double mg = 1000 * wrap.threadG() + wrap.finishUl() * finish.densityGMl();
-                double slant = 1
-                        - Math.PI
-                                * (odMm + thread.diameterMm())
-                                * wrap.lengthMm()
-                                / thread.diameterMm()
-                                / wrap.threadMm();
+                double slant = new ThreadWrap(lengthMm, odMm, thread.diameterMm()).slantShare();
                 span = span.with(wrap, mg, ground.tariff.threadMilli(thread, wrap.threadMm()), slant);
             }
         }

@@ -67,10 +67,14 @@ final class Lacking {
         }
         Query rest = refusing.forcing(with(query.forced(), had.stream()));
         Solution better = search.below(best.score(), rest, watch);
-        return better.build() == null && better.proven() ? best : better.proven() ? better : null;
+        if (!better.proven()) {
+            return null;
+        }
+        return better.build() == null ? best : better;
     }
 
-    private static Set<String> with(Set<String> ids, Stream<String> more) {
+    /** Some ids and more. */
+    static Set<String> with(Set<String> ids, Stream<String> more) {
         Set<String> all = new TreeSet<>(ids);
         more.forEach(all::add);
         return all;

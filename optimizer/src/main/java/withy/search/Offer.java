@@ -6,8 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
@@ -155,12 +153,6 @@ public final class Offer {
         }
     }
 
-    private static Set<String> with(Set<String> ids, String another) {
-        Set<String> all = new TreeSet<>(ids);
-        all.add(another);
-        return all;
-    }
-
     /**
      * True where a build is at least as good in every objective and better in one. Without the part that was withheld none is, since nothing scores less there; so one with it is
      * looked for, by the same priorities.
@@ -171,7 +163,7 @@ public final class Offer {
             losses.put(objective, one.objectives().loss(objective));
         }
         if (one.proven()) {
-            Query forcing = asked.under(losses).forcing(with(query.forced(), withheld));
+            Query forcing = asked.under(losses).forcing(Lacking.with(query.forced(), Stream.of(withheld)));
             Solution better = search.below(one.bound() + one.gap(), forcing, watch);
             if (better.build() != null || better.proven()) {
                 return better.build() != null;

@@ -62,7 +62,7 @@ final class PriceList {
                 id -> new BlankPrices(this, new OneBlank(shelf, shape), ground.manyBlanks() ? onAny() : null));
     }
 
-    /** About how many numbers it keeps: of each grip on each blank one. */
+    /** The most numbers it may keep: of each grip on each blank one, where all are looked at. */
     long numbers() {
         return (long) blanks.size() * (shelf.rears.length + shelf.butts.length + shelf.fores.length);
     }

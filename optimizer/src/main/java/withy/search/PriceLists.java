@@ -8,7 +8,7 @@ import java.util.Map;
 final class PriceLists {
     private static final int MOST = 12;
 
-    /** Memory there is for each number kept, bytes; a number takes some 12. */
+    /** Memory there is for each number that may be kept, bytes; one that was looked at takes some 12 besides what it was worked out of. */
     private static final long BYTES_PER_NUMBER = 256;
 
     private final Shelf shelf;

@@ -115,4 +115,13 @@ class WrapAndFitTest {
         assertEquals(1.0 + 1.0 / Math.sin(Math.PI / 5.0), KnotBulk.bundleMm(5, 1.0), 1e-6);
         assertThrows(IllegalArgumentException.class, () -> KnotBulk.bundleMm(8, 1.0));
     }
+
+    /** One turn is the long side of a right-angled triangle over the circumference and the thread: 24 and 7 give 25 (Pythagoras). */
+    @Test
+    void theSlantOfATurn() {
+        double threadMm = 0.7;
+        ThreadWrap wrap = new ThreadWrap(7, 2.4 / Math.PI - threadMm, threadMm);
+        assertEquals(10 * 2.5, wrap.threadLengthMm(), 1e-12);
+        assertEquals(1 - 24.0 / 25, wrap.slantShare(), 1e-12);
+    }
 }
