@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Fitter;
 
@@ -96,24 +97,38 @@ final class Handle {
         long best = Math.min(under, NONE);
         for (int s = next(0, leastClass, best); s >= 0; s = next(s + 1, leastClass, best)) {
             for (SeatGroup group : seat(s, leastClass)) {
-                long seat = cheapest(group, leastClass);
-                if (TrainGraph.none(seat)) {
-                    continue;
+                long least = leastWith(group, dress, leastClass, best, anyWillDo);
+                if (least < best && anyWillDo) {
+                    return least;
                 }
-                long back = behind.best(group, all(), best - seat - aheadFloor);
-                if (!TrainGraph.none(back)) {
-                    Cheapest least = new Cheapest(dress, group, back, best - seat, anyWillDo);
-                    ahead.ways(group.set(), least, least);
-                    if (least.found) {
-                        best = seat + least.best;
-                        if (anyWillDo) {
-                            return best;
-                        }
-                    }
-                }
+                best = least;
             }
         }
         return best;
+    }
+
+    /** Cost of the cheapest handle with a seat of a group, whatever the thread of its ends, where it is below a limit; else the limit. */
+    long leastWith(SeatGroup group, int leastClass, long under) {
+        return none() ? under : leastWith(group, null, leastClass, under, false);
+    }
+
+    /** Cost of the cheapest way behind a seat of a group, or {@link TrainGraph#none}. */
+    long leastBehind(SeatGroup group) {
+        return none() ? NONE : behind.best(group, all(), NONE);
+    }
+
+    private long leastWith(SeatGroup group, @Nullable Fitter dress, int leastClass, long under, boolean anyWillDo) {
+        long seat = cheapest(group, leastClass);
+        if (TrainGraph.none(seat)) {
+            return under;
+        }
+        long back = behind.best(group, all(), under - seat - aheadFloor);
+        if (TrainGraph.none(back)) {
+            return under;
+        }
+        Cheapest least = new Cheapest(dress, group, back, under - seat, anyWillDo);
+        ahead.ways(group.set(), least, least);
+        return least.found ? seat + least.best : under;
     }
 
     /** True where nothing goes behind a seat, or nothing ahead of it. */
@@ -232,7 +247,7 @@ final class Handle {
     /** Every handle dressed with one thread that costs less than a limit; the limit may fall as they come. */
     void below(Fitter dress, int leastClass, long limit, Visitor visitor) {
         long[] under = {Math.min(limit, NONE)};
-        fronts(dress, leastClass, limit, (front, soFar) -> {
+        fronts(dress, leastClass, limit, any -> true, (front, soFar) -> {
             behind.ways(front.seat().group(), front.way().foreGrip().part, under[0] - soFar, rest -> {
                 under[0] = Math.min(under[0], visitor.handle(front.with(rest), soFar + rest.cost()));
                 return under[0] == Long.MIN_VALUE ? Long.MIN_VALUE : under[0] - soFar;
@@ -241,9 +256,13 @@ final class Handle {
         });
     }
 
-    /** From the seat on ahead, every handle dressed with one thread that costs less than a limit with its cheapest way behind; seat by seat. */
-    void fronts(Fitter dress, int leastClass, long limit, FrontVisitor visitor) {
-        new HandleWalk(this, dress, leastClass, limit, visitor).go();
+    /**
+     * From the seat on ahead, every handle dressed with one thread that costs less than a limit with its cheapest way behind; seat by seat.
+     *
+     * @param worthIt false of seats that are of no interest
+     */
+    void fronts(Fitter dress, int leastClass, long limit, Predicate<SeatGroup> worthIt, FrontVisitor visitor) {
+        new HandleWalk(this, dress, leastClass, limit, worthIt, visitor).go();
     }
 
     /** Every way behind a seat beside a fore grip that costs less than a limit. */

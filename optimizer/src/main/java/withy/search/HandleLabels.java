@@ -30,8 +30,9 @@ final class HandleLabels {
     private final Linear[] bare;
     private final boolean[] decides;
     private final TrainCosts[] costs;
+    private final TestSeats seats;
+    private final TrainRooms rooms;
     private final LongSupplier under;
-    private final LongSupplier limit;
     private final BooleanSupplier step;
     private final Runnable tooMany;
     private final Map<SeatGroup, Map<BitSet, Ways>> known;
@@ -43,6 +44,7 @@ final class HandleLabels {
      * @param tests prices, the first those last set
      * @param decides in which of them one must be beaten
      * @param costs the train under each
+     * @param seats what handles with each seat cost at least under each
      * @param known what was found behind seats before, with another thread
      * @param under what a build must cost less than under the first prices
      * @param limit the limit of the walk
@@ -54,9 +56,10 @@ final class HandleLabels {
             List<Test> tests,
             boolean[] decides,
             TrainCosts[] costs,
+            TestSeats seats,
             Map<SeatGroup, Map<BitSet, Ways>> known,
             LongSupplier under,
-            LongSupplier limit,
+            long limit,
             BooleanSupplier step,
             Runnable tooMany) {
         this.with = with;
@@ -64,9 +67,10 @@ final class HandleLabels {
         this.bare = tests.stream().map(test -> test.k().withoutConstant()).toArray(Linear[]::new);
         this.decides = decides;
         this.costs = costs;
+        this.seats = seats;
+        this.rooms = TrainRooms.of(with, tests, costs, limit);
         this.known = known;
         this.under = under;
-        this.limit = limit;
         this.step = step;
         this.tooMany = tooMany;
         this.handles = new Unbeaten<>(decides);
@@ -76,32 +80,30 @@ final class HandleLabels {
      * What may stand behind a seat.
      *
      * @param under all that cost less than this under the first prices
-     * @param room and less than this in every test
+     * @param rooms and that these have room for
      */
-    record Ways(List<Unbeaten.Of<Behind.Way>> list, long under, long[] room) {
-        boolean holds(long[] wanted) {
-            boolean all = true;
-            for (int f = 0; f < room.length; f++) {
-                all &= room[f] >= wanted[f];
-            }
-            return all;
-        }
-    }
+    record Ways(List<Unbeaten.Of<Behind.Way>> list, long under, TrainRooms rooms) {}
 
     /** What stands from one seat on ahead and lets the same rear grips stand, and the least it costs. */
     private final class Ahead {
         private final List<Unbeaten.Of<Front>> met = new ArrayList<>();
         private final Unbeaten<Front> unbeaten = new Unbeaten<>(decides);
         private final long[] least = new long[tests.size()];
+        private final TrainRooms rooms;
         private long leastCost = Long.MAX_VALUE;
 
-        Ahead() {
+        /** What these leave room for besides may go with something behind the seat. */
+        Ahead(TrainRooms rooms) {
+            this.rooms = rooms;
             Arrays.fill(least, Long.MAX_VALUE);
         }
 
         void add(Front front, long cost) {
-            leastCost = Math.min(leastCost, cost);
             long[] sums = sums(front.tally(with.tally()), false);
+            if (!rooms.hold(sums)) {
+                return;
+            }
+            leastCost = Math.min(leastCost, cost);
             for (int f = 0; f < sums.length; f++) {
                 least[f] = Math.min(least[f], sums[f]);
             }
@@ -113,14 +115,18 @@ final class HandleLabels {
         }
 
         /** Those that no other beats, of what may go with something behind the seat. */
-        List<Unbeaten.Of<Front>> beside(List<Unbeaten.Of<Behind.Way>> ways, long[] under) {
-            long[] room = left(under, leasts(ways));
+        List<Unbeaten.Of<Front>> beside(List<Unbeaten.Of<Behind.Way>> ways, TrainRooms rooms) {
+            TrainRooms left = rooms.beside(leasts(ways));
             for (Unbeaten.Of<Front> one : met) {
-                if (below(one.sums(), room)) {
+                if (left.hold(one.sums())) {
                     unbeaten.add(one.thing(), one.sums());
                 }
             }
             return unbeaten.all();
+        }
+
+        boolean none() {
+            return leastCost == Long.MAX_VALUE;
         }
 
         Front any() {
@@ -132,19 +138,25 @@ final class HandleLabels {
     List<Unbeaten.Of<Chosen>> all() {
         Handle handle = with.stand.priced(tests.get(0).k());
         long rest = with.rest();
+        long[] besides = sums(with.tally(), false);
         boolean[] more = {true};
-        handle.fronts(with.stand.dress(with.with), with.leastClass, under.getAsLong() - rest, (front, cost) -> {
-            if (front.seat().group() != seat) {
-                more[0] = more[0] && combine(handle);
-                seat = front.seat().group();
-            }
-            more[0] = more[0] && step.getAsBoolean();
-            if (more[0]) {
-                fronts.computeIfAbsent(handle.rearsBeside(front), any -> new Ahead())
-                        .add(front, cost);
-            }
-            return more[0] ? under.getAsLong() - rest : Long.MIN_VALUE;
-        });
+        handle.fronts(
+                with.stand.dress(with.with),
+                with.leastClass,
+                under.getAsLong() - rest,
+                group -> seats.mayStand(group, besides, rooms),
+                (front, cost) -> {
+                    if (front.seat().group() != seat) {
+                        more[0] = more[0] && combine(handle);
+                        seat = front.seat().group();
+                    }
+                    more[0] = more[0] && step.getAsBoolean();
+                    if (more[0]) {
+                        fronts.computeIfAbsent(handle.rearsBeside(front), any -> new Ahead(seats.ahead(seat, rooms)))
+                                .add(front, cost);
+                    }
+                    return more[0] ? under.getAsLong() - rest : Long.MIN_VALUE;
+                });
         boolean whole = more[0] && combine(handle);
         return whole ? handles.all() : List.of();
     }
@@ -161,29 +173,29 @@ final class HandleLabels {
     private boolean combine(Handle handle) {
         boolean more = true;
         for (Map.Entry<BitSet, Ahead> one : fronts.entrySet()) {
-            more = more && combine(handle, one.getKey(), one.getValue());
+            more = more && (one.getValue().none() || combine(handle, one.getKey(), one.getValue()));
         }
         fronts = new IdentityHashMap<>();
         return more;
     }
 
     private boolean combine(Handle handle, BitSet match, Ahead ahead) {
-        long[] under = room();
         List<Unbeaten.Of<Behind.Way>> ways = behind(
                 handle,
                 ahead.any(),
                 match,
                 this.under.getAsLong() - with.rest() - ahead.leastCost,
-                left(under, ahead.least));
-        List<Unbeaten.Of<Front>> list = ways.isEmpty() ? List.of() : ahead.beside(ways, under);
+                rooms.beside(ahead.least));
+        List<Unbeaten.Of<Front>> list = ways.isEmpty() ? List.of() : ahead.beside(ways, rooms);
+        long first = rooms.most(0);
         boolean more = true;
         int tried = 0;
         for (Unbeaten.Of<Front> front : list) {
             for (Unbeaten.Of<Behind.Way> way : ways) {
-                if (!more || front.sums()[0] + way.sums()[0] >= under[0]) {
+                if (!more || front.sums()[0] + way.sums()[0] >= first) {
                     break; // the ways after it cost more under the first prices
                 }
-                long[] sums = together(front.sums(), way.sums(), under);
+                long[] sums = rooms.together(front.sums(), way.sums());
                 boolean counts = sums != null || ++tried % TRIED_A_STEP == 0;
                 more = !counts || step.getAsBoolean();
                 if (sums != null) {
@@ -201,13 +213,13 @@ final class HandleLabels {
     /**
      * What may stand behind a seat beside certain rear grips; the thread does not matter there.
      *
-     * @param room what it must cost less than in each test, or nothing ahead goes with it
+     * @param rooms what must have room for it, or nothing ahead goes with it
      */
-    private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under, long[] room) {
+    private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under, TrainRooms rooms) {
         Map<BitSet, Ways> of = known.computeIfAbsent(any.seat().group(), group -> new IdentityHashMap<>());
         Ways before = of.get(match);
         boolean counted = before == null || before.under < under;
-        if (before != null && !counted && before.holds(room)) {
+        if (before != null && !counted && before.rooms.cover(rooms)) {
             return before.list;
         }
         Unbeaten<Behind.Way> behind = new Unbeaten<>(decides);
@@ -217,23 +229,14 @@ final class HandleLabels {
             Tally tally = way.tally(
                     new Tally(), with.stand.ground.style, any.seat().set().seat());
             long[] sums = sums(tally, true);
-            if (below(sums, room)) {
+            if (rooms.hold(sums)) {
                 behind.add(way, sums);
             }
             return more[0] ? under : Long.MIN_VALUE;
         });
-        Ways ways = new Ways(behind.all(), under, room);
+        Ways ways = new Ways(behind.all(), under, rooms);
         of.put(match, ways);
         return ways.list;
-    }
-
-    private static boolean below(long[] sums, long[] room) {
-        for (int f = 0; f < room.length; f++) {
-            if (sums[f] >= room[f]) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** The least of each sum. */
@@ -245,38 +248,5 @@ final class HandleLabels {
             }
         }
         return least;
-    }
-
-    /** What is left in each test beside what takes least of it. */
-    private static long[] left(long[] under, long[] least) {
-        long[] room = under.clone();
-        for (int f = 0; f < room.length; f++) {
-            room[f] = under[f] == Long.MIN_VALUE ? under[f] : under[f] - least[f];
-        }
-        return room;
-    }
-
-    /** What a handle must cost less than in each test, the least train beside it; the limit falls only once handles are put together. */
-    private long[] room() {
-        long[] room = new long[costs.length];
-        for (int f = 0; f < room.length; f++) {
-            long train = costs[f].best();
-            long most = Math.max(-TrainGraph.NONE, Math.min(tests.get(f).under(limit.getAsLong()), TrainGraph.NONE));
-            room[f] = TrainGraph.none(train) ? Long.MIN_VALUE : most - train;
-        }
-        return room;
-    }
-
-    private static long @Nullable [] together(long[] one, long[] other, long[] under) {
-        for (int f = 0; f < under.length; f++) {
-            if (one[f] + other[f] >= under[f]) {
-                return null;
-            }
-        }
-        long[] sums = new long[under.length];
-        for (int f = 0; f < sums.length; f++) {
-            sums[f] = one[f] + other[f];
-        }
-        return sums;
     }
 }

@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.BitSet;
+import java.util.function.Predicate;
 import withy.catalog.Decal;
 import withy.catalog.Keeper;
 import withy.rod.Fitter;
@@ -12,14 +13,22 @@ final class HandleWalk {
     private final Handle handle;
     private final Fitter dress;
     private final int leastClass;
+    private final Predicate<SeatGroup> worthIt;
     private final Handle.FrontVisitor visitor;
     private long limit;
 
-    HandleWalk(Handle handle, Fitter dress, int leastClass, long limit, Handle.FrontVisitor visitor) {
+    HandleWalk(
+            Handle handle,
+            Fitter dress,
+            int leastClass,
+            long limit,
+            Predicate<SeatGroup> worthIt,
+            Handle.FrontVisitor visitor) {
         this.handle = handle;
         this.dress = dress;
         this.leastClass = leastClass;
         this.limit = Math.min(limit, NONE);
+        this.worthIt = worthIt;
         this.visitor = visitor;
     }
 
@@ -40,7 +49,7 @@ final class HandleWalk {
         long back = TrainGraph.none(cheapest)
                 ? NONE
                 : handle.behind.best(group, handle.all(), limit - cheapest - handle.aheadFloor());
-        if (TrainGraph.none(back)) {
+        if (TrainGraph.none(back) || !worthIt.test(group)) {
             return;
         }
         Around around = new Around(group, cheapest, back);

@@ -33,6 +33,7 @@ final class LabelWalk implements Walk {
     private final long mostSteps;
     private final BooleanSupplier interrupted;
     private final Map<Stand, Map<SeatGroup, Map<BitSet, HandleLabels.Ways>>> behind = new IdentityHashMap<>();
+    private final Map<Stand, TestSeats> seats = new IdentityHashMap<>();
     private long limit;
     private long steps;
     private boolean gaveUp;
@@ -104,9 +105,12 @@ final class LabelWalk implements Walk {
                         tests,
                         decides,
                         costs,
+                        seats.computeIfAbsent(
+                                with.stand,
+                                stand -> new TestSeats(stand, tests, with.leastClass, under() - with.rest())),
                         behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()),
                         this::under,
-                        () -> limit,
+                        limit,
                         this::step,
                         this::giveUp)
                 .all();

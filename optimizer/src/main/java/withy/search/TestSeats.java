@@ -1,0 +1,64 @@
+package withy.search;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What handles with each seat of a stand cost at least under each of some tests, whatever the thread: worked out before a walk, one set of prices after
+ * another, since parts know their price under one at a time.
+ */
+final class TestSeats {
+    private final Map<SeatGroup, Floors> floors = new IdentityHashMap<>();
+
+    /**
+     * Of the seats that may stand in a handle below a limit.
+     *
+     * @param tests prices; those of the first are set afterwards
+     * @param under the limit, under the first prices
+     */
+    TestSeats(Stand stand, List<Walk.Test> tests, int leastClass, long under) {
+        Handle first = stand.priced(tests.get(0).k());
+        List<SeatGroup> groups = new ArrayList<>();
+        for (int s = first.next(0, leastClass, under); s >= 0; s = first.next(s + 1, leastClass, under)) {
+            groups.addAll(first.seat(s, leastClass));
+        }
+        groups.forEach(group -> floors.put(group, new Floors(new long[tests.size()], new long[tests.size()])));
+        for (int f = tests.size() - 1; f >= 0; f--) {
+            Handle handle = stand.priced(tests.get(f).k());
+            for (SeatGroup group : groups) {
+                Floors of = floors.get(group);
+                if (of != null) {
+                    of.behind[f] = handle.leastBehind(group);
+                    of.whole[f] = handle.leastWith(group, leastClass, TrainGraph.NONE);
+                }
+            }
+        }
+    }
+
+    /**
+     * Of one seat.
+     *
+     * @param behind what stands behind it costs at least
+     * @param whole and the whole handle
+     */
+    private record Floors(long[] behind, long[] whole) {}
+
+    /**
+     * True where some train may leave room for a handle with a seat.
+     *
+     * @param besides all but handle and train, by test
+     */
+    boolean mayStand(SeatGroup seat, long[] besides, TrainRooms rooms) {
+        Floors of = floors.get(seat);
+        return of == null || rooms.beside(besides).hold(of.whole);
+    }
+
+    /** What is left for what stands ahead of a seat, the seat itself and all but handle and train. */
+    TrainRooms ahead(@Nullable SeatGroup seat, TrainRooms rooms) {
+        Floors of = seat == null ? null : floors.get(seat);
+        return of == null ? rooms : rooms.beside(of.behind);
+    }
+}
