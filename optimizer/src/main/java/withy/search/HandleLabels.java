@@ -80,9 +80,17 @@ final class HandleLabels {
      * What may stand behind a seat.
      *
      * @param under all that cost less than this under the first prices
-     * @param rooms and that these have room for
+     * @param room and less than this in every test
      */
-    record Ways(List<Unbeaten.Of<Behind.Way>> list, long under, TrainRooms rooms) {}
+    record Ways(List<Unbeaten.Of<Behind.Way>> list, long under, long[] room) {
+        boolean holds(long[] wanted) {
+            boolean all = true;
+            for (int f = 0; f < room.length; f++) {
+                all &= room[f] >= wanted[f];
+            }
+            return all;
+        }
+    }
 
     /** What stands from one seat on ahead and lets the same rear grips stand, and the least it costs. */
     private final class Ahead {
@@ -185,9 +193,9 @@ final class HandleLabels {
                 ahead.any(),
                 match,
                 this.under.getAsLong() - with.rest() - ahead.leastCost,
-                rooms.beside(ahead.least));
+                rooms.beside(ahead.least).widest());
         List<Unbeaten.Of<Front>> list = ways.isEmpty() ? List.of() : ahead.beside(ways, rooms);
-        long first = rooms.most(0);
+        long first = rooms.widest()[0];
         boolean more = true;
         int tried = 0;
         for (Unbeaten.Of<Front> front : list) {
@@ -213,13 +221,13 @@ final class HandleLabels {
     /**
      * What may stand behind a seat beside certain rear grips; the thread does not matter there.
      *
-     * @param rooms what must have room for it, or nothing ahead goes with it
+     * @param room what it must cost less than in each test, or nothing ahead goes with it
      */
-    private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under, TrainRooms rooms) {
+    private List<Unbeaten.Of<Behind.Way>> behind(Handle handle, Front any, BitSet match, long under, long[] room) {
         Map<BitSet, Ways> of = known.computeIfAbsent(any.seat().group(), group -> new IdentityHashMap<>());
         Ways before = of.get(match);
         boolean counted = before == null || before.under < under;
-        if (before != null && !counted && before.rooms.cover(rooms)) {
+        if (before != null && !counted && before.holds(room)) {
             return before.list;
         }
         Unbeaten<Behind.Way> behind = new Unbeaten<>(decides);
@@ -229,14 +237,23 @@ final class HandleLabels {
             Tally tally = way.tally(
                     new Tally(), with.stand.ground.style, any.seat().set().seat());
             long[] sums = sums(tally, true);
-            if (rooms.hold(sums)) {
+            if (below(sums, room)) {
                 behind.add(way, sums);
             }
             return more[0] ? under : Long.MIN_VALUE;
         });
-        Ways ways = new Ways(behind.all(), under, rooms);
+        Ways ways = new Ways(behind.all(), under, room);
         of.put(match, ways);
         return ways.list;
+    }
+
+    private static boolean below(long[] sums, long[] room) {
+        for (int f = 0; f < room.length; f++) {
+            if (sums[f] >= room[f]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The least of each sum. */

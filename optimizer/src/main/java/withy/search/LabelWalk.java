@@ -22,6 +22,9 @@ final class LabelWalk implements Walk {
     /** The same before those that are beaten are sifted out. */
     private static final int MOST_MET = 600_000;
 
+    /** Parts of handles met before it is worth finding what each seat costs at least. */
+    private static final long SOON = 5_000;
+
     /** Steps between two looks for an interruption. */
     private static final long STEPS_BETWEEN_LOOKS = 256;
 
@@ -100,20 +103,7 @@ final class LabelWalk implements Walk {
     @Override
     public void thread(Dressing with) {
         TrainCosts[] costs = trains.of(with);
-        List<Unbeaten.Of<Chosen>> handles = new HandleLabels(
-                        with,
-                        tests,
-                        decides,
-                        costs,
-                        seats.computeIfAbsent(
-                                with.stand,
-                                stand -> new TestSeats(stand, tests, with.leastClass, under() - with.rest())),
-                        behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()),
-                        this::under,
-                        limit,
-                        this::step,
-                        this::giveUp)
-                .all();
+        List<Unbeaten.Of<Chosen>> handles = handles(with, costs);
         List<TrainGraph.Train> trains = with.graph().trains();
         for (int t = 0; t < trains.size() && !gaveUp; t++) {
             List<Unbeaten.Of<Label>> beginnings = beginnings(with, handles, costs, t);
@@ -121,6 +111,37 @@ final class LabelWalk implements Walk {
                 new Guides(with, trains.get(t), TrainCosts.of(costs, t)).from(beginnings);
             }
         }
+    }
+
+    /** The handles no other beats; where they are not found soon, what each seat costs is found first, which spares most of the steps. */
+    private List<Unbeaten.Of<Chosen>> handles(Dressing with, TrainCosts[] costs) {
+        TestSeats known = seats.get(with.stand);
+        if (known == null) {
+            long soon = steps + SOON;
+            List<Unbeaten.Of<Chosen>> found = labels(with, costs, TestSeats.UNKNOWN, () -> step() && steps <= soon)
+                    .all();
+            if (gaveUp || steps <= soon) {
+                return found;
+            }
+            behind.remove(with.stand);
+            known = new TestSeats(with.stand, tests, decides, with.leastClass, under() - with.rest());
+            seats.put(with.stand, known);
+        }
+        return labels(with, costs, known, this::step).all();
+    }
+
+    private HandleLabels labels(Dressing with, TrainCosts[] costs, TestSeats known, BooleanSupplier step) {
+        return new HandleLabels(
+                with,
+                tests,
+                decides,
+                costs,
+                known,
+                behind.computeIfAbsent(with.stand, any -> new IdentityHashMap<>()),
+                this::under,
+                limit,
+                step,
+                this::giveUp);
     }
 
     private static int compare(List<Integer> one, List<Integer> other) {

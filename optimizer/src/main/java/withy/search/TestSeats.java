@@ -1,6 +1,7 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,22 +12,31 @@ import org.jspecify.annotations.Nullable;
  * another, since parts know their price under one at a time.
  */
 final class TestSeats {
+    /** Nothing is known of any seat. */
+    static final TestSeats UNKNOWN = new TestSeats();
+
     private final Map<SeatGroup, Floors> floors = new IdentityHashMap<>();
+
+    private TestSeats() {}
 
     /**
      * Of the seats that may stand in a handle below a limit.
      *
      * @param tests prices; those of the first are set afterwards
+     * @param asked which of them are looked at besides the first; in the others nothing is left out
      * @param under the limit, under the first prices
      */
-    TestSeats(Stand stand, List<Walk.Test> tests, int leastClass, long under) {
+    TestSeats(Stand stand, List<Walk.Test> tests, boolean[] asked, int leastClass, long under) {
         Handle first = stand.priced(tests.get(0).k());
         List<SeatGroup> groups = new ArrayList<>();
         for (int s = first.next(0, leastClass, under); s >= 0; s = first.next(s + 1, leastClass, under)) {
             groups.addAll(first.seat(s, leastClass));
         }
-        groups.forEach(group -> floors.put(group, new Floors(new long[tests.size()], new long[tests.size()])));
+        groups.forEach(group -> floors.put(group, Floors.none(tests.size())));
         for (int f = tests.size() - 1; f >= 0; f--) {
+            if (f > 0 && !asked[f]) {
+                continue;
+            }
             Handle handle = stand.priced(tests.get(f).k());
             for (SeatGroup group : groups) {
                 Floors of = floors.get(group);
@@ -44,7 +54,14 @@ final class TestSeats {
      * @param behind what stands behind it costs at least
      * @param whole and the whole handle
      */
-    private record Floors(long[] behind, long[] whole) {}
+    private record Floors(long[] behind, long[] whole) {
+        static Floors none(int tests) {
+            Floors none = new Floors(new long[tests], new long[tests]);
+            Arrays.fill(none.behind, Handle.NOTHING_MORE);
+            Arrays.fill(none.whole, Handle.NOTHING_MORE);
+            return none;
+        }
+    }
 
     /**
      * True where some train may leave room for a handle with a seat.

@@ -1,134 +1,138 @@
 package withy.search;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a handle must cost less than in each of some tests, beside each train that there is: what one train leaves room for in one test and another train in
- * another goes with neither.
+ * What a handle must cost less than in each of some tests, beside one and the same train: what one train leaves room for in one test and another train in
+ * another goes with neither. What trains cost is asked no further than it takes to tell.
  */
 final class TrainRooms {
-    private final List<long[]> rooms;
+    private final Trains trains;
+    private final long[] most;
+    private final long[] taken;
 
-    TrainRooms(List<long[]> rooms) {
-        this.rooms = rooms;
+    /**
+     * @param trains what they cost
+     * @param most what handle and train must cost less than, by test
+     */
+    TrainRooms(Trains trains, long[] most) {
+        this(trains, most, new long[most.length]);
+    }
+
+    private TrainRooms(Trains trains, long[] most, long[] taken) {
+        this.trains = trains;
+        this.most = most;
+        this.taken = taken;
+    }
+
+    /** What trains cost at least in each test; {@link TrainGraph#none} where there is none. */
+    interface Trains {
+        /** How many kinds of train there are. */
+        int count();
+
+        /** Of the cheapest. */
+        long least(int test);
+
+        /** Of the cheapest of one kind. */
+        long least(int test, int train);
     }
 
     /**
-     * The rooms the least of every train leaves.
+     * The rooms beside the trains of a layout.
      *
      * @param costs the trains under each test
      * @param limit the limit of the walk
      */
     static TrainRooms of(Dressing with, List<Walk.Test> tests, TrainCosts[] costs, long limit) {
-        List<long[]> rooms = new ArrayList<>();
-        for (int train = 0; train < with.graph().trains().size(); train++) {
-            long[] room = room(tests, costs, limit, train);
-            if (room != null) {
-                rooms.add(room);
+        int count = with.graph().trains().size();
+        Trains trains = new Trains() {
+            @Override
+            public int count() {
+                return count;
             }
+
+            @Override
+            public long least(int test) {
+                return costs[test].best();
+            }
+
+            @Override
+            public long least(int test, int train) {
+                return costs[test].best(train);
+            }
+        };
+        long[] most = new long[costs.length];
+        for (int f = 0; f < most.length; f++) {
+            most[f] = Math.max(-TrainGraph.NONE, Math.min(tests.get(f).under(limit), TrainGraph.NONE));
         }
-        return new TrainRooms(rooms);
+        return new TrainRooms(trains, most);
     }
 
-    private static long @Nullable [] room(List<Walk.Test> tests, TrainCosts[] costs, long limit, int train) {
-        long[] room = new long[costs.length];
-        for (int f = 0; f < room.length; f++) {
-            long least = costs[f].best(train);
-            if (TrainGraph.none(least)) {
-                return null;
-            }
-            long most = tests.get(f).under(limit);
-            room[f] = Math.max(-TrainGraph.NONE, Math.min(most, TrainGraph.NONE)) - least;
+    /** What is left beside what takes at least so much in each test. */
+    TrainRooms beside(long[] least) {
+        long[] more = taken.clone();
+        for (int f = 0; f < more.length; f++) {
+            more[f] += least[f];
         }
+        return new TrainRooms(trains, most, more);
+    }
+
+    /** Room in each test beside the train that is the cheapest there. */
+    long[] widest() {
+        long[] room = new long[most.length];
+        Arrays.setAll(room, this::widest);
         return room;
     }
 
-    /** What is left beside what takes at least so much of each test. */
-    TrainRooms beside(long[] least) {
-        List<long[]> left = new ArrayList<>();
-        for (long[] room : rooms) {
-            long[] less = room.clone();
-            for (int f = 0; f < less.length; f++) {
-                less[f] -= least[f];
-            }
-            left.add(less);
-        }
-        return new TrainRooms(left);
+    private long widest(int test) {
+        long train = trains.least(test);
+        return TrainGraph.none(train) ? Long.MIN_VALUE : most[test] - taken[test] - train;
     }
 
     /** True where some train leaves room for these sums in every test. */
     boolean hold(long[] sums) {
-        for (long[] room : rooms) {
-            if (below(sums, room)) {
+        return hold(sums, null);
+    }
+
+    /** The sums of two things together where there is room for them, or null. */
+    long @Nullable [] together(long[] one, long[] other) {
+        if (!hold(one, other)) {
+            return null;
+        }
+        long[] sums = one.clone();
+        for (int f = 0; f < sums.length; f++) {
+            sums[f] += other[f];
+        }
+        return sums;
+    }
+
+    private boolean hold(long[] one, long @Nullable [] other) {
+        for (int f = 0; f < most.length; f++) {
+            if (sum(one, other, f) >= widest(f)) {
+                return false;
+            }
+        }
+        for (int train = 0; train < trains.count(); train++) {
+            if (beside(train, one, other)) {
                 return true;
             }
         }
         return false;
     }
 
-    private static boolean below(long[] sums, long[] room) {
-        for (int f = 0; f < room.length; f++) {
-            if (sums[f] >= room[f]) {
+    private boolean beside(int train, long[] one, long @Nullable [] other) {
+        for (int f = 0; f < most.length; f++) {
+            long least = trains.least(f, train);
+            if (TrainGraph.none(least) || sum(one, other, f) >= most[f] - taken[f] - least) {
                 return false;
             }
         }
         return true;
     }
 
-    /** The sums of two things together where there is room for them, or null. */
-    long @Nullable [] together(long[] one, long[] other) {
-        for (long[] room : rooms) {
-            if (below(one, other, room)) {
-                long[] sums = new long[room.length];
-                for (int f = 0; f < sums.length; f++) {
-                    sums[f] = one[f] + other[f];
-                }
-                return sums;
-            }
-        }
-        return null;
-    }
-
-    private static boolean below(long[] one, long[] other, long[] room) {
-        for (int f = 0; f < room.length; f++) {
-            if (one[f] + other[f] >= room[f]) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Most room there is in a test; as little as can be where there is no train. */
-    long most(int test) {
-        long most = -TrainGraph.NONE;
-        for (long[] room : rooms) {
-            most = Math.max(most, room[test]);
-        }
-        return most;
-    }
-
-    /** True where whatever fits into others fits into these. */
-    boolean cover(TrainRooms others) {
-        for (long[] other : others.rooms) {
-            boolean covered = false;
-            for (long[] room : rooms) {
-                covered |= covers(room, other);
-            }
-            if (!covered) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static boolean covers(long[] room, long[] other) {
-        for (int f = 0; f < room.length; f++) {
-            if (room[f] < other[f]) {
-                return false;
-            }
-        }
-        return true;
+    private static long sum(long[] one, long @Nullable [] other, int test) {
+        return other == null ? one[test] : one[test] + other[test];
     }
 }

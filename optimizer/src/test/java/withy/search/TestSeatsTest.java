@@ -1,5 +1,6 @@
 package withy.search;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -9,6 +10,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -79,7 +81,7 @@ class TestSeatsTest {
             return;
         }
         long under = least + Math.abs(least) / NEAR;
-        TestSeats seats = new TestSeats(stand, tests, leastClass, under);
+        TestSeats seats = new TestSeats(stand, tests, new boolean[] {false, true, true, true}, leastClass, under);
         long[] none = new long[tests.size()];
         long[] cheapest = new long[tests.size()];
         int[] met = {0};
@@ -87,7 +89,7 @@ class TestSeatsTest {
             SeatGroup seat = handle.front().seat().group();
             long[] whole = sums(tests, handle.tally(new Tally(), stand.ground.style));
             long[] ahead = sums(tests, handle.front().tally(new Tally()));
-            TrainRooms room = new TrainRooms(List.of(none, more(whole)));
+            TrainRooms room = rooms(none, more(whole));
             assertTrue(seats.mayStand(seat, none, room), seat.set()::toString);
             assertTrue(seats.ahead(seat, room).hold(ahead), seat.set()::toString);
             assertNotNull(room.together(none, whole));
@@ -97,7 +99,7 @@ class TestSeatsTest {
             handles++;
             return ++met[0] < HANDLES ? under : Long.MIN_VALUE;
         });
-        TrainRooms room = new TrainRooms(List.of(more(cheapest)));
+        TrainRooms room = rooms(more(cheapest));
         Handle handle = stand.priced(first);
         for (int s = handle.next(0, leastClass, under); s >= 0; s = handle.next(s + 1, leastClass, under)) {
             for (SeatGroup group : handle.seat(s, leastClass)) {
@@ -118,10 +120,31 @@ class TestSeatsTest {
         return more;
     }
 
+    /** Beside one train for each of these: what it leaves room for. */
+    private static TrainRooms rooms(long[]... each) {
+        TrainRooms.Trains trains = new TrainRooms.Trains() {
+            @Override
+            public int count() {
+                return each.length;
+            }
+
+            @Override
+            public long least(int test) {
+                return Stream.of(each).mapToLong(room -> -room[test]).min().orElseThrow();
+            }
+
+            @Override
+            public long least(int test, int train) {
+                return -each[train][test];
+            }
+        };
+        return new TrainRooms(trains, new long[each[0].length]);
+    }
+
     /** What one train leaves room for in one test and another in the other goes with neither. */
     @Test
     void roomIsThatBesideOneTrain() {
-        TrainRooms rooms = new TrainRooms(List.of(new long[] {10, 100}, new long[] {100, 10}));
+        TrainRooms rooms = rooms(new long[] {10, 100}, new long[] {100, 10});
         long[] both = {50, 50};
         assertFalse(rooms.hold(both));
         assertNull(rooms.together(new long[] {25, 25}, new long[] {25, 25}));
@@ -129,8 +152,7 @@ class TestSeatsTest {
         assertFalse(rooms.hold(new long[] {10, 99}), "as much is not less");
         assertTrue(rooms.beside(new long[] {0, 50}).hold(new long[] {9, 49}));
         assertFalse(rooms.beside(new long[] {0, 50}).hold(new long[] {9, 50}));
-        assertTrue(rooms.cover(new TrainRooms(List.of(new long[] {10, 90}))));
-        assertFalse(rooms.cover(new TrainRooms(List.of(new long[] {11, 11}))));
+        assertArrayEquals(new long[] {100, 50}, rooms.beside(new long[] {0, 50}).widest());
     }
 
     /**
