@@ -244,6 +244,10 @@ public final class Inquiry {
         return new Found(build, rod, ObjectiveVector.of(rod, otherStyle, new NiceWishes(other)), true, 0);
     }
 
+    Style style() {
+        return style;
+    }
+
     ObjectiveVector vector(Rod rod) {
         return ObjectiveVector.of(rod, style, wishes);
     }

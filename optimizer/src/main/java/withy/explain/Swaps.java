@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
 import withy.catalog.Grip;
@@ -15,6 +16,7 @@ import withy.rod.Build;
 import withy.rod.Build.Choice;
 import withy.rod.Layout;
 import withy.rod.Rod;
+import withy.rod.Share;
 import withy.rod.Station;
 import withy.rules.Judge;
 import withy.rules.Protocol;
@@ -74,12 +76,36 @@ final class Swaps {
      * for blanks.
      */
     List<Build> others() {
+        return others(Wanted.ANY);
+    }
+
+    /** What is asked of a swap before its rod is measured. */
+    interface Wanted {
+        Wanted ANY = new Wanted() {};
+
+        /** Of a part at the station, and of a hood at its own that comes with a seat. */
+        default boolean part(Station at, Part part) {
+            return true;
+        }
+
+        /** Of the sum of the rod's shares, where it is known before the rod is. */
+        default boolean sums(Share total) {
+            return true;
+        }
+    }
+
+    /** The same, but for those that are not wanted as far as that is soon known. */
+    List<Build> others(Wanted wanted) {
         List<Build> others = new ArrayList<>();
+        Function<Part, List<Build>> filled = station.equals(Station.SEAT) ? joined(wanted) : this::builds;
         Refusal refusal = new Refusal();
         for (Part part : parts()) {
+            if (part.id().equals(build.partAt(station)) || !wanted.part(station, part)) {
+                continue;
+            }
             Rulebook.standard().onCandidate(inquiry.brief(), inquiry.catalog(), part, refusal.reset());
-            if (!refusal.refused() && !part.id().equals(build.partAt(station))) {
-                others.addAll(part instanceof ReelSeat seat ? seats().joined(seat) : builds(part));
+            if (!refusal.refused()) {
+                others.addAll(filled.apply(part));
             }
         }
         others.add(build.without(station));
@@ -202,6 +228,11 @@ final class Swaps {
             cuts.add(shortest);
         }
         return cuts;
+    }
+
+    private Function<Part, List<Build>> joined(Wanted wanted) {
+        SeatSwaps seats = seats();
+        return part -> seats.joined((ReelSeat) part, wanted);
     }
 
     private SeatSwaps seats() {

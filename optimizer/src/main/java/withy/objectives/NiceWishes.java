@@ -46,6 +46,9 @@ public final class NiceWishes {
         Part seat = rod.partAt(Station.SEAT);
         sum += seat instanceof ReelSeat reelSeat ? seat(reelSeat) : 0;
         sum += keeper(rod.partAt(Station.KEEPER) != null) + foreGrip(rod.partAt(Station.FORE_GRIP) != null);
+        if (credit.isEmpty() && cost.isEmpty()) {
+            return sum;
+        }
         int guides = rod.setting().guideCount();
         Map<String, Long> twice = new HashMap<>();
         for (Station station : rod.build().choices().keySet()) {

@@ -71,7 +71,24 @@ public record Build(Layout layout, SortedMap<Station, Choice> choices) {
 
     /** True where every one of these parts is in it. */
     public boolean holds(Set<String> ids) {
-        return partIds().containsAll(ids);
+        for (String id : ids) {
+            if (!holds(id)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean holds(String id) {
+        if (layout.blankId().equals(id)) {
+            return true;
+        }
+        for (Choice choice : choices.values()) {
+            if (choice.partId().equals(id)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The same build with one station filled otherwise. */

@@ -32,7 +32,8 @@ public final class Rod {
     private final SortedMap<Station, Share> shares;
     private final Share total;
     private final double handleFrontMm;
-    private final Figures figures;
+    /** Worked out when first asked for: most rods that are measured are only compared by their sums. */
+    private @Nullable Figures figures;
 
     private Rod(
             Build build,
@@ -54,7 +55,6 @@ public final class Rod {
         placed.forEach((station, part) -> each.put(station, share(fitter, part)));
         this.shares = Collections.unmodifiableSortedMap(each);
         this.total = each.values().stream().reduce(Share.NONE, Share::plus);
-        this.figures = FiguresOf.rod(this);
     }
 
     /**
@@ -160,8 +160,14 @@ public final class Rod {
         return handleFrontMm;
     }
 
+    /** What a builder reads of it; the same whichever thread asks first. */
     public Figures figures() {
-        return figures;
+        Figures known = figures;
+        if (known == null) {
+            known = FiguresOf.rod(this);
+            figures = known;
+        }
+        return known;
     }
 
     /** The part at a station (thread, finish, adhesive included), or null where it is empty. */
