@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Objective;
 import withy.objectives.ObjectiveVector;
@@ -19,23 +20,21 @@ import withy.rules.Rulebook;
  * Whether some build is at least as good as another in everything and better in something. The best build is looked at first, then builds with another
  * part in the place of the one asked about. Then only what the best one met so far is worse in is forbidden, and what would be nice and the other has is
  * insisted on where the best one lacks some of it; the best is looked for again, until one beats it or none scores less. Where that takes long everything is
- * forbidden at once, on the other's own blank first, with priorities under which each of the six counts, until one beats it, there is none, or
- * the effort is used up.
+ * forbidden at once, on the other's own blank and on all others at the same time, with priorities under which each of the six counts, until one beats it,
+ * there is none, or the effort is used up. Of two that beat it that is taken which took fewer looks, so that it does not matter which is found first.
  */
 final class Beaten {
-    /** Looks of the search at whether to go on, in all questions of one answer: counted, so that equal questions get equal answers. */
+    /** Looks of the search at whether to go on, of each question that forbids everything: counted, so that equal questions get equal answers. */
     private static final long EFFORT = 3_000;
 
-    /** Of these, spent on one ceiling after another: where few are enough that is soon known. */
+    /** The same on one ceiling after another: where few are enough that is soon known. */
     private static final long STEPWISE = 200;
 
-    /** Of these, spent on the other's own blank. */
-    private static final long NEAR = 60;
+    /** Of these, until the own blank is looked at beside. */
+    private static final long ALONE = 20;
 
     private final Inquiry inquiry;
     private final Found opponent;
-    private long looks;
-    private boolean met;
 
     private Beaten(Inquiry inquiry, Found opponent) {
         this.inquiry = inquiry;
@@ -86,20 +85,43 @@ final class Beaten {
     }
 
     private Answer searched(Found first) {
-        Answer stepwise = stepwise(first);
-        if (!stepwise.open) {
-            return stepwise;
-        }
         boolean insists = misses(first);
         Set<String> blank = Set.of(opponent.build().layout().blankId());
-        Found near = found(asked(under(insists, everything()).forcing(blank), NEAR));
-        return near != null && beats(near) ? new Answer(near, false) : atOnce(insists);
+        Counted own = new Counted(EFFORT);
+        Counted others = new Counted(EFFORT);
+        Once<Answer> there =
+                new Once<>(() -> others.notAfter(own, atOnce(insists, own, query -> query.forcing(blank))));
+        Once<Answer> elsewhere =
+                new Once<>(() -> own.notAfter(others, atOnce(insists, others, query -> query.refusing(blank))));
+        Once<Object> beside = new Once<>(() -> Once.beside(there, elsewhere));
+        try {
+            Answer stepwise = stepwise(first, new Counted(STEPWISE) {
+                @Override
+                void looked() {
+                    if (looks == ALONE) {
+                        beside.answer();
+                    }
+                }
+            });
+            if (!stepwise.open) {
+                return stepwise;
+            }
+            beside.answer();
+            Answer any = elsewhere.answer();
+            Answer near = there.answer();
+            boolean sooner = near.by != null && (any.by == null || own.looks <= others.looks);
+            return sooner ? near : any.by != null ? any : new Answer(null, near.open || any.open);
+        } finally {
+            own.stop();
+            others.stop();
+            there.answer();
+            elsewhere.answer();
+        }
     }
 
     /** Forbids one thing after another, by the brief's own priorities. */
-    private Answer stepwise(Found first) {
+    private Answer stepwise(Found first, Counted counted) {
         Map<Objective, Long> ceilings = new EnumMap<>(Objective.class);
-        long until = looks + STEPWISE;
         Found best = first;
         boolean insists = false;
         while (true) {
@@ -111,7 +133,7 @@ final class Beaten {
             if (!forbids) {
                 return new Answer(null, true);
             }
-            Solution solution = asked(brief(insists).under(ceilings), until - looks);
+            Solution solution = counted.asked(brief(insists).under(ceilings));
             Found found = found(solution);
             if (found != null && beats(found)) {
                 return new Answer(found, false);
@@ -127,17 +149,18 @@ final class Beaten {
     }
 
     /** Forbids everything the other is better in, and looks for a build that is worse in nothing. */
-    private Answer atOnce(boolean insisting) {
+    private Answer atOnce(boolean insisting, Counted counted, UnaryOperator<Query> where) {
         boolean insists = insisting;
         while (true) {
-            Query query = under(insists, everything());
-            Solution solution = asked(query, EFFORT - looks);
+            Query query = where.apply(under(insists, everything()));
+            long score = Scoring.of(query.brief(), inquiry.catalog().rates(), query.priorities())
+                    .score(opponent.vector());
+            Solution solution = counted.asked(query, score);
             Found found = found(solution);
             if (found != null && beats(found)) {
                 return new Answer(found, false);
             }
-            Scoring evened = Scoring.of(query.brief(), inquiry.catalog().rates(), query.priorities());
-            boolean none = found == null || solution.score() >= evened.score(opponent.vector());
+            boolean none = found == null || solution.score() >= score;
             if (!solution.proven() || none || insists) {
                 return new Answer(null, !(solution.proven() && none));
             }
@@ -177,16 +200,62 @@ final class Beaten {
         return build == null ? null : inquiry.measured(build);
     }
 
-    /** Ends a question with the first build that will do, or when the effort is used up. */
-    private Solution asked(Query query, long effort) {
-        Watch asker = inquiry.watch();
-        long until = looks + effort;
-        Watch own = new Watch(
-                () -> met || ++looks > until || asker.interrupted().getAsBoolean(), (build, objectives, score) -> {
-                    met |= noneWorse(objectives) && beats(inquiry.measured(build));
-                    asker.better().found(build, objectives, score);
-                });
-        return inquiry.solved(query, own);
+    /** Questions of one thread, each ended with the first build that will do, or all when the effort is used up. */
+    private class Counted {
+        private volatile long most;
+
+        /** Looks so far. */
+        long looks;
+
+        private boolean met;
+
+        Counted(long most) {
+            this.most = most;
+        }
+
+        /** Told of each look. */
+        void looked() {}
+
+        /** What scores less than a limit. */
+        Solution asked(Query query, long limit) {
+            return most == 0 ? Inquiry.GIVEN_UP : inquiry.solvedBelow(limit, query, watch());
+        }
+
+        Solution asked(Query query) {
+            return inquiry.solved(query, watch());
+        }
+
+        private Watch watch() {
+            Watch asker = inquiry.watch();
+            return new Watch(this::ended, (build, objectives, score) -> {
+                met |= noneWorse(objectives) && beats(inquiry.measured(build));
+                told(asker, build, objectives, score);
+            });
+        }
+
+        private boolean ended() {
+            if (!met) {
+                looks++;
+                looked();
+            }
+            return met || looks > most || inquiry.stopped();
+        }
+
+        /** Where others found one, what takes more looks than they did is of no interest. */
+        Answer notAfter(Counted others, Answer found) {
+            if (found.by != null) {
+                most = Math.min(most, others.looks);
+            }
+            return found;
+        }
+
+        void stop() {
+            most = 0;
+        }
+    }
+
+    private synchronized void told(Watch asker, Build build, ObjectiveVector objectives, long score) {
+        asker.better().found(build, objectives, score);
     }
 
     /** True where a build is worse in something; a ceiling is put on each such objective. */

@@ -36,6 +36,9 @@ import withy.units.QuantityText;
  * thread; only what {@link Swaps} asks may be asked from several.
  */
 public final class Inquiry {
+    /** Nothing is known: the question was not asked. */
+    static final Solution GIVEN_UP = new Solution(null, null, Long.MAX_VALUE, Long.MIN_VALUE, false, 0);
+
     private static final Solution NONE = new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, true, 0);
 
     private final Catalog catalog;
@@ -136,6 +139,12 @@ public final class Inquiry {
             known.put(query, solution);
         }
         return solution;
+    }
+
+    /** The same of builds that score less than a limit; what is found is not remembered. */
+    Solution solvedBelow(long limit, Query query, Watch own) {
+        Query asked = Split.where(catalog, query);
+        return asked == null ? NONE : solver.solveBelow(limit, asked, own);
     }
 
     /** The watch of every question. */

@@ -38,6 +38,17 @@ public interface Solver {
     }
 
     /**
+     * The same where only builds that score less than a limit are of interest: one of another score may be told, or none.
+     *
+     * @param limit scores from here on are of no interest
+     * @param query what is asked
+     * @param watch progress and interruption
+     */
+    default Solution solveBelow(long limit, Query query, Watch watch) {
+        return solveAlone(query, watch);
+    }
+
+    /**
      * Some legal build for a question, or the proof that there is none; how good the build is does not matter.
      *
      * @param query what is asked

@@ -70,6 +70,12 @@ public final class Search implements Solver {
         return asked(query, task -> solve(task, watch, false));
     }
 
+    @Override
+    public Solution solveBelow(long limit, Query query, Watch watch) {
+        Solution solution = below(limit, query, watch);
+        return solution.proven() || watch.interrupted().getAsBoolean() ? solution : solveAlone(query, watch);
+    }
+
     private Solution solve(Task task, Watch watch, boolean divided) {
         Task.Judged known = recall(task, forced(task.query));
         Solution solution = proof(task, watch, known == null ? Long.MAX_VALUE : known.score() + 1, divided);
