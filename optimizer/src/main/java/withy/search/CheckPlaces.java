@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.HashMap;
 import java.util.Map;
+import withy.mechanics.TaperProfile;
 import withy.rod.BlankShape;
 import withy.rod.Placed;
 import withy.rod.Station;
@@ -53,8 +54,11 @@ final class CheckPlaces {
 
     /** False where it goes nowhere between two places, mm from the butt. */
     boolean goesBetween(Station station, int check, BlankShape shape, double thickest, double thinnest) {
-        return stepsBeyond(shape, thinnest)
-                || fits(station, check, shape, thickest, "tight") && fits(station, check, shape, thinnest, "loose");
+        TaperProfile profile = shape.profile();
+        boolean thicker = profile.largestBetween(thickest, thinnest) > profile.at(thickest); // beyond a joint
+        boolean thinner = profile.smallestBetween(thickest, thinnest) < profile.at(thinnest);
+        return (thicker || fits(station, check, shape, thickest, "tight"))
+                && (thinner || fits(station, check, shape, thinnest, "loose"));
     }
 
     /** True where a joint makes the blank thicker again before a place. */

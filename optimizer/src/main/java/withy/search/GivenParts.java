@@ -4,12 +4,10 @@ import java.util.BitSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
-import withy.catalog.Arbor;
 import withy.catalog.ReelSeat;
 import withy.rod.BlankShape;
 import withy.rod.Layout;
 import withy.rod.Placed;
-import withy.rod.SeatSet;
 import withy.rod.Setting;
 import withy.rod.Station;
 import withy.rules.Refusal;
@@ -22,15 +20,17 @@ final class GivenParts {
     /** What rules say of a grip's bore. */
     private static final Set<String> BORE = Set.of("ream", "wall", "loose");
 
-    /** What rules say of an arbor nearest the butt that holds anywhere. */
-    private static final Set<String> ANYWHERE = Set.of("gap", "arbor-outer", "arbor-bore");
+    /** The same where it is too tight. */
+    private static final Set<String> TIGHT = Set.of("ream", "wall");
 
     private final Shelf shelf;
+    private final SeatFeet seatFeet;
     private @Nullable BitSet foreRings;
     private @Nullable BitSet rearRings;
 
     GivenParts(Shelf shelf) {
         this.shelf = shelf;
+        this.seatFeet = new SeatFeet(shelf);
     }
 
     /** False where one of them, or what must stand beside it, goes nowhere on a blank, or there is no room for a handle. */
@@ -46,18 +46,45 @@ final class GivenParts {
         return true;
     }
 
-    /** False where there is no room for a handle with the reel foot at one place, or a check that is given goes nowhere then. */
+    /** False where there is no room for a handle with the reel foot at one place, or a check or fore grip that is given goes nowhere then. */
     boolean mayStand(Setting setting) {
         int foot = setting.footMm();
         if (!shelf.room.at(foot)) {
             return false;
         }
         for (Station station : shelf.stations.given().keySet()) {
-            if (Stations.CHECKS.contains(station) && !goes(station, setting.shape(), foot, foot)) {
+            if (Stations.CHECKS.contains(station) && !goes(station, setting.shape(), foot, foot)
+                    || station.equals(Station.FORE_GRIP) && !foreGripGoes(setting)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Of a fore grip: not loose where it lies nearest the butt, and not too tight where it lies furthest from it. */
+    private boolean foreGripGoes(Setting setting) {
+        double nearest = setting.footMm() + shelf.shortestFrontMm;
+        double furthest = setting.footMm() + shelf.longestFrontMm + shelf.widestCheckMm;
+        Refusal refusal = new Refusal();
+        for (Cut cut : shelf.fores) {
+            if (CheckPlaces.stepsBeyond(setting.shape(), furthest + cut.lengthMm())
+                    || !said(setting, cut, nearest, refusal).equals("loose")
+                            && !TIGHT.contains(said(setting, cut, furthest, refusal))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private String said(Setting setting, Cut cut, double atMm, Refusal refusal) {
+        Placed placed = new Placed(Station.FORE_GRIP, cut.grip(), atMm, cut.lengthMm());
+        shelf.ground.rules.onPart(setting, placed, refusal.reset());
+        return refusal.refused() ? refusal.check() : "";
+    }
+
+    /** The seats that may go on with the reel foot where it is in a layout, by their numbers. */
+    BitSet seats(Setting setting) {
+        return seatFeet.at(setting);
     }
 
     private boolean mayStand(Station station, BlankShape shape) {
@@ -75,30 +102,10 @@ final class GivenParts {
             return !shelf.capsOn(shape).isEmpty();
         }
         if (station.equals(Station.SEAT_ARBORS)) {
-            return fillsASeat(shape);
+            return seatFeet.some(shape);
         }
         return !Stations.CHECKS.contains(station)
                 || goes(station, shape, shelf.ground.firstFoot(), shelf.ground.lastFoot());
-    }
-
-    /** Of an arbor: nearest the butt, where the blank is thickest, its bore is the least too wide and the gap the least; what it must fill is the same everywhere. */
-    private boolean fillsASeat(BlankShape shape) {
-        Ground ground = shelf.ground;
-        Setting any = ground.anySetting(shape);
-        Refusal refusal = new Refusal();
-        for (ReelSeat seat : shelf.seats) {
-            double first = Math.max(0, ground.firstFoot() - seat.footCentreMm());
-            if (CheckPlaces.stepsBeyond(shape, ground.lastFoot() + seat.lengthMm())) {
-                return true;
-            }
-            for (Arbor arbor : shelf.arbors) {
-                ground.rules.onSeat(any, new SeatSet(seat, null, arbor, first), refusal.reset());
-                if (!refusal.refused() || !ANYWHERE.contains(refusal.check())) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     /** Of a fore grip: with one of the rings that some seat may have between them, wherever the reel stands, or with none. */

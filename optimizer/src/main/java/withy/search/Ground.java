@@ -243,6 +243,11 @@ final class Ground {
         return known;
     }
 
+    /** False where the reel stands further off than any build of a question has it: whoever's rules are let go, the reach is not quite. */
+    static boolean mayStand(Brief brief, int footMm) {
+        return footMm >= brief.reachMinMm() - LONGEST_CAP_MM && footMm <= brief.reachMaxMm();
+    }
+
     private List<Integer> feet() {
         if (givenFoot != null) {
             return List.of(givenFoot);

@@ -73,6 +73,9 @@ final class HandleAnywhere {
 
     private boolean mayHold(Site site) {
         Node node = node(site);
-        return Hopeless.mayHold(site) && site.mayJoinSeat() && bounds.maySeat(node) && bounds.mayHold(node, MONEY);
+        return Hopeless.mayHold(site)
+                && site.mayJoinSeat()
+                && bounds.maySeat(node)
+                && bounds.mayHold(node, MONEY, lately);
     }
 }

@@ -1,27 +1,29 @@
 package withy.search;
 
+import org.jspecify.annotations.Nullable;
+
 /** Of which blanks and layouts nothing can come: told before they are looked at more closely. */
 final class Hopeless {
     private final Task task;
     private final NodeBounds bounds;
-    /** True where the first build found ends the search: then it is worth while to ask sooner and of less. */
-    private final boolean firstWillDo;
+    private final @Nullable Lately lately;
 
-    Hopeless(Task task, NodeBounds bounds, boolean firstWillDo) {
+    /** @param lately where the first build found ends the search: then it is worth while to ask sooner and of less; else null */
+    Hopeless(Task task, NodeBounds bounds, @Nullable Lately lately) {
         this.task = task;
         this.bounds = bounds;
-        this.firstWillDo = firstWillDo;
+        this.lately = lately;
     }
 
     /** How closely blanks are looked at to begin with. */
     Node.Stage first() {
-        return !firstWillDo && task.ground.manyBlanks() ? Node.Stage.LISTED : Node.Stage.OPENED;
+        return lately == null && task.ground.manyBlanks() ? Node.Stage.LISTED : Node.Stage.OPENED;
     }
 
     /** True where none of a blank need be opened. */
     boolean is(Site site) {
         boolean hope = site.mayHaveGuides() && (first() == Node.Stage.LISTED || mayHold(site));
-        return !hope || firstWillDo && !(site.mayHaveTrain() && site.mayJoinSeat());
+        return !hope || lately != null && !(site.mayHaveTrain() && site.mayJoinSeat());
     }
 
     /** False where no cap and tip-top make a rod of the length wanted, or a part that is given goes nowhere on the blank. */
@@ -37,8 +39,8 @@ final class Hopeless {
      */
     boolean is(Node node, boolean ceilingsBite, Linear k) {
         return ceilingsBite && !bounds.mayKeepCeilings(node)
-                || firstWillDo && node.stage() == Node.Stage.OPENED && !bounds.maySeat(node)
-                || firstWillDo && handleIsNext(node) && !bounds.mayHold(node, k)
+                || lately != null && node.stage() == Node.Stage.OPENED && !bounds.maySeat(node)
+                || lately != null && handleIsNext(node) && !bounds.mayHold(node, k, lately)
                 || node.stage() == Node.Stage.LISTED && !mayHold(node.site());
     }
 

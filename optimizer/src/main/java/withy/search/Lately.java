@@ -2,10 +2,13 @@ package withy.search;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import withy.rod.Build;
 
 /**
@@ -20,6 +23,7 @@ final class Lately {
 
     private final ArrayDeque<Build> builds = new ArrayDeque<>();
     private final ArrayDeque<String> blanks = new ArrayDeque<>();
+    private final Map<String, Integer> feet = new HashMap<>();
 
     /** Builds found, the last one first. */
     synchronized List<Build> builds() {
@@ -34,6 +38,16 @@ final class Lately {
     /** A handle went on a blank. */
     synchronized void held(String blankId) {
         first(blankId, blanks, MOST_BLANKS);
+    }
+
+    /** A handle went on a blank with the reel foot at a place, mm from the butt. */
+    synchronized void heldAt(String blankId, int footMm) {
+        feet.put(blankId, footMm);
+    }
+
+    /** Where it stood when one last went on a blank; null where none did. */
+    synchronized @Nullable Integer foot(String blankId) {
+        return feet.get(blankId);
     }
 
     /** Blanks that a handle went on or a build was found on last, a few of them. */

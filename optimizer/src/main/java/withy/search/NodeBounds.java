@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import withy.brief.Brief.HandleForm;
 import withy.rod.Layout;
 import withy.rod.Setting;
@@ -124,18 +125,36 @@ final class NodeBounds {
         return feet;
     }
 
-    /** False where no handle goes on a blank wherever the reel stands. */
-    boolean mayHold(Node node, Linear k) {
+    /**
+     * False where no handle goes on a blank wherever the reel stands.
+     *
+     * @param lately where one went on before is looked at first; told where one does
+     */
+    boolean mayHold(Node node, Linear k, Lately lately) {
         if (!node.site().burdens(k)) {
+            return true;
+        }
+        String blank = node.shape().blank().id();
+        Integer before = lately.foot(blank);
+        if (before != null && ground.feet.contains(before) && mayHold(node, before, k)) {
             return true;
         }
         // furthest from the butt there is room for any grips
         for (int f = ground.feet.size() - 1; f >= 0; f--) {
-            for (HandleForm form : HandleForm.values()) {
-                for (Stand stand : stands(node, ground.feet.get(f), form)) {
-                    if (stand.holds(k, node.leastClass())) {
-                        return true;
-                    }
+            int foot = ground.feet.get(f);
+            if (!Objects.equals(foot, before) && mayHold(node, foot, k)) {
+                lately.heldAt(blank, foot);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean mayHold(Node node, int foot, Linear k) {
+        for (HandleForm form : HandleForm.values()) {
+            for (Stand stand : stands(node, foot, form)) {
+                if (stand.holds(k, node.leastClass())) {
+                    return true;
                 }
             }
         }

@@ -65,7 +65,7 @@ final class Proof implements LayoutWork.Search {
         this.complete = task.ground.complete();
         this.bounds = new NodeBounds(task);
         this.learnt = new Learnt(task, bounds);
-        this.hopeless = new Hopeless(task, bounds, false);
+        this.hopeless = new Hopeless(task, bounds, null);
         this.firstLayout = new FirstLayout(task, bounds);
         this.layouts = new LayoutWork(task, bounds, watch, this, firstSteps);
     }
@@ -114,7 +114,7 @@ final class Proof implements LayoutWork.Search {
         ceilingsBite = true;
         firstWillDo = true;
         learnt.anyWillDo();
-        hopeless = new Hopeless(task, bounds, true);
+        hopeless = new Hopeless(task, bounds, lately);
         Solution ran = run();
         boolean none = ran.build() == null && ran.proven();
         return none ? ran : some(ran);

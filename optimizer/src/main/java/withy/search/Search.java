@@ -121,6 +121,7 @@ public final class Search implements Solver {
                 && query.empty().isEmpty()
                 && query.reelFootMm() == null;
         return onlyRuled
+                && Ground.mayStand(query.brief(), build.layout().reelFootMm())
                 && build.holds(forced(query))
                 && Collections.disjoint(build.partIds(), query.refused())
                 && catalog.find(build.layout().blankId()) instanceof Blank blank
@@ -230,8 +231,10 @@ public final class Search implements Solver {
         Query query = task.query;
         Integer foot = query.reelFootMm();
         Set<String> used = build.partIds();
-        boolean open =
-                (foot == null || foot == build.layout().reelFootMm()) && Collections.disjoint(used, query.refused());
+        boolean open = (foot == null
+                        ? Ground.mayStand(query.brief(), build.layout().reelFootMm())
+                        : foot == build.layout().reelFootMm())
+                && Collections.disjoint(used, query.refused());
         for (Map.Entry<Station, Build.Choice> filled : build.choices().entrySet()) {
             Build.Choice given = query.fixed().get(filled.getKey());
             open &= !query.empty().contains(filled.getKey()) && (given == null || given.equals(filled.getValue()));

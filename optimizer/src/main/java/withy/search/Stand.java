@@ -156,12 +156,7 @@ final class Stand {
     }
 
     private boolean someSeat() {
-        for (int i = 0; i < shelf.seats.length; i++) {
-            if (!seat(i).isEmpty()) {
-                return true;
-            }
-        }
-        return false;
+        return shelf.given.seats(setting).stream().anyMatch(i -> !seat(i).isEmpty());
     }
 
     /** The train that goes with one count of guides and one thread, made when first asked for. */
