@@ -11,12 +11,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import withy.brief.Brief.Reel;
 import withy.objectives.Solver.Query;
 import withy.rod.Build;
 
 /**
- * Smallest sets of wishes that cannot be kept together. One set is guessed from builds that were found, else found by dividing (U. Junker, QUICKXPLAIN, AAAI 2004), the others by asking
- * again without one wish of each set found (the hitting-set tree of R. Reiter, Artificial Intelligence 32, 1987).
+ * Smallest sets of wishes that cannot be kept together. One set is guessed from what the builds that were found break, else found by dividing (U. Junker, QUICKXPLAIN, AAAI 2004), the others
+ * by asking again without one wish of each set found (the hitting-set tree of R. Reiter, Artificial Intelligence 32, 1987). Guessed or divided it is the same set: what is left
+ * where each wish is left out, the last first, without which there is still nothing to be built; whatever else a guess leaves out may be left out there, too, since nothing can be built
+ * with the guess.
  */
 final class Conflicts {
     /** Sets that are looked for before the answer says there are more. */
@@ -55,11 +58,16 @@ final class Conflicts {
 
     /** True where something can be built once these are given up. */
     boolean possibleWithout(Set<Integer> dropped) {
+        return possibleWithout(dropped, true);
+    }
+
+    /** The same; where there is little hope that something can be built that is asked in the order that is soonest at an end then. */
+    private boolean possibleWithout(Set<Integer> dropped, boolean hopeful) {
         Boolean before = told(dropped);
         if (before != null) {
             return before;
         }
-        Build build = inquiry.several().any(questions(dropped));
+        Build build = inquiry.several().any(questions(dropped), hopeful);
         if (build == null) {
             known.put(Set.copyOf(dropped), false);
         } else {
@@ -83,15 +91,35 @@ final class Conflicts {
     /** What a build breaks of the wishes it was found without; the nearer it is to the best rod the fewer. */
     private void found(Build build, Set<Integer> dropped) {
         Found first = inquiry.first();
-        Set<Query> questions = questions(dropped);
+        Set<Query> answered = inquiry.several().answeredBy(build, questions(dropped));
         Build nearer = first == null
                 ? build
                 : Nearer.of(
                         first.build(),
                         build,
                         question.forced(),
-                        next -> inquiry.several().answered(next, questions));
+                        next -> inquiry.several().answered(next, answered));
         known.put(breaks(nearer, dropped), true);
+    }
+
+    /**
+     * True where something can be built once all are given up. First it is asked with only what the reel, the hand and the handle ask given up, then with the foremost of all kept: the fewer a
+     * build breaks the more it tells of the sets.
+     */
+    boolean possibleAtAll() {
+        return possibleWithout(ofTheHandle())
+                || !demands.isEmpty() && possibleKeeping(Set.of(0))
+                || possibleWithout(rest(Set.of()), false);
+    }
+
+    private Set<Integer> ofTheHandle() {
+        Set<Integer> some = new TreeSet<>();
+        for (int i = 0; i < demands.size(); i++) {
+            if (HandleDemands.areOfTheHandle(demands.get(i).key())) {
+                some.add(i);
+            }
+        }
+        return some;
     }
 
     /** True where something can be built if only these are kept. */
@@ -161,7 +189,7 @@ final class Conflicts {
             Set<Integer> others = union(dropped, brokenSoFar());
             others.removeAll(set);
             boolean spared = met && possibleWithout(others);
-            if (!spared && !possibleKeeping(set)) {
+            if (!spared && !possibleWithout(rest(set), set.size() < 2)) {
                 return set;
             }
         }
@@ -226,10 +254,16 @@ final class Conflicts {
 
     /** What a build really breaks of wishes that it was found without. */
     private Set<Integer> breaks(Build build, Set<Integer> dropped) {
+        Set<Reel> reels = new LinkedHashSet<>(); // with another it answers nothing that asks more either
+        inquiry.several()
+                .answeredBy(build, questions(dropped))
+                .forEach(query -> reels.add(query.brief().reel()));
         Set<Integer> broken = new TreeSet<>(dropped);
         for (int wish : dropped) {
             broken.remove(wish);
-            if (!inquiry.several().answered(build, questions(broken))) {
+            Set<Query> questions = questions(broken);
+            questions.removeIf(query -> !reels.contains(query.brief().reel()));
+            if (!inquiry.several().answered(build, questions)) {
                 broken.add(wish);
             }
         }

@@ -3,6 +3,7 @@ package withy.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +46,11 @@ final class HandleDemands {
         demands.reach();
         demands.form();
         return demands.list;
+    }
+
+    /** True of the keys of what reel, hand and handle ask. */
+    static boolean areOfTheHandle(String key) {
+        return Set.of("reel", HAND, "reachMm").contains(key) || key.startsWith("handle.");
     }
 
     /** Barrels of surf rods follow the blank, whoever's hand it is. */

@@ -161,7 +161,7 @@ final class Refused {
         if (opponent != null) {
             conflicts.met(opponent.build());
         }
-        if (!conflicts.possibleKeeping(Set.of())) {
+        if (!conflicts.possibleAtAll()) {
             return List.of();
         }
         List<List<Demand>> sets = conflicts.find(1).sets();

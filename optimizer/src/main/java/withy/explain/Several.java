@@ -1,5 +1,7 @@
 package withy.explain;
 
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.Reel;
@@ -22,18 +24,25 @@ final class Several {
         this.watch = watch;
     }
 
-    /** A build that answers one of them, or null: which one says nothing. Where no handle goes on with any of their reels, none of them is asked. */
+    /**
+     * A build that answers one of them, or null: which one says nothing. Where no handle goes on with any of their reels, none of them is asked but, where there is hope,
+     * the likeliest: what is looked at for it need not be looked at again where a handle goes on with it.
+     *
+     * @param hopeful true where there is likely one
+     */
     @Nullable
-    Build any(Set<Query> questions) {
+    Build any(Set<Query> questions, boolean hopeful) {
+        List<Query> ordered = AnyReel.likeliestFirst(questions, lastReel);
         Query loose = questions.size() > 1 ? AnyReel.of(inquiry, questions) : null;
-        Build held = loose == null ? null : soon(questions);
-        if (held != null) {
-            return held;
+        if (loose == null) {
+            return firstOf(ordered);
         }
-        if (loose != null && !mayHold(loose)) {
-            return null;
-        }
-        for (Query question : AnyReel.likeliestFirst(questions, lastReel)) {
+        Build likely = hopeful ? likely(ordered.get(0)) : null;
+        return likely != null || !mayHold(loose) ? likely : firstOf(ordered);
+    }
+
+    private @Nullable Build firstOf(List<Query> questions) {
+        for (Query question : questions) {
             Build build = inquiry.any(question);
             if (build != null) {
                 lastReel = question.brief().reel();
@@ -43,15 +52,23 @@ final class Several {
         return null;
     }
 
-    /** One with the likeliest reel where it is soon found, or null, which says nothing. */
-    private @Nullable Build soon(Set<Query> questions) {
-        Query asked = inquiry.asked(AnyReel.likeliestFirst(questions, lastReel).get(0));
-        return asked == null ? null : solver.soon(asked, watch);
+    /** One with the likeliest reel, or null: one that is soon found, else any where a handle goes on. */
+    private @Nullable Build likely(Query question) {
+        Query asked = inquiry.asked(question);
+        Build soon = asked == null ? null : solver.soon(asked, watch);
+        return soon != null ? soon : asked != null && solver.mayHold(asked, watch) ? firstOf(List.of(question)) : null;
     }
 
     /** True where a build is seen to answer one of them; false says nothing. */
     boolean answered(Build build, Set<Query> questions) {
         return questions.stream().anyMatch(query -> solver.answers(query, build));
+    }
+
+    /** Those of them that a build is seen to answer. */
+    Set<Query> answeredBy(Build build, Set<Query> questions) {
+        Set<Query> answered = new LinkedHashSet<>();
+        questions.stream().filter(query -> solver.answers(query, build)).forEach(answered::add);
+        return answered;
     }
 
     private boolean mayHold(Query query) {
