@@ -47,6 +47,7 @@ final class Stand {
         private final Undressed undressed = new Undressed();
         private @Nullable List<Option<ButtCap>> caps;
         private @Nullable Handle priced;
+        private @Nullable Boolean mayStand;
     }
 
     /**
@@ -122,7 +123,7 @@ final class Stand {
 
     /** Cost of the cheapest handle of at least one class whatever the thread of its ends, as {@link Handle#leastUndressed}. */
     long leastUndressed(Linear k, int leastClass, long under) {
-        if (shelf.seats.length == 1 && !seatFits()) {
+        if (!mayStand()) {
             return TrainGraph.NONE;
         }
         AtClass asked = new AtClass(k.withoutConstant(), leastClass);
@@ -131,7 +132,7 @@ final class Stand {
 
     /** True where some handle of at least one class costs less than a limit, whatever the thread of its ends; the first found ends it. */
     boolean anyUndressed(Linear k, int leastClass, long under) {
-        if (shelf.seats.length == 1 && !seatFits()) {
+        if (!mayStand()) {
             return false;
         }
         AtClass asked = new AtClass(k.withoutConstant(), leastClass);
@@ -141,8 +142,18 @@ final class Stand {
 
     /** False where no handle of at least one class goes here, but for the thread of its ends. */
     boolean holds(Linear k, int leastClass) {
-        boolean may = shelf.given.mayStand(setting) && (shelf.seats.length == 1 ? seatFits() : someSeat());
-        return may && SomeHandle.on(priced(k), leastClass);
+        return mayStand() && (shelf.seats.length == 1 || someSeat()) && SomeHandle.on(priced(k), leastClass);
+    }
+
+    /** False where what is given goes nowhere here for what is soon told of it, or the one seat there is does not. */
+    private boolean mayStand() {
+        Boolean may = known.mayStand;
+        if (may == null) {
+            may = (stations.given().isEmpty() || shelf.given.mayStand(setting))
+                    && (shelf.seats.length != 1 || seatFits());
+            known.mayStand = may;
+        }
+        return may;
     }
 
     /** False where the one seat there is does not fit, or no rear grip joins it. */
