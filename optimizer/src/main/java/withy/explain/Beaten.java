@@ -33,6 +33,8 @@ final class Beaten {
     /** Of these, until the own blank is looked at beside. */
     private static final long ALONE = 20;
 
+    private static final Solution GIVEN_UP = new Solution(null, null, Long.MAX_VALUE, Long.MIN_VALUE, false, 0);
+
     private final Inquiry inquiry;
     private final Found opponent;
 
@@ -93,7 +95,7 @@ final class Beaten {
                 new Once<>(() -> others.notAfter(own, atOnce(insists, own, query -> query.forcing(blank))));
         Once<Answer> elsewhere =
                 new Once<>(() -> own.notAfter(others, atOnce(insists, others, query -> query.refusing(blank))));
-        Once<Object> beside = new Once<>(() -> Once.beside(there, elsewhere));
+        Once<Boolean> beside = new Once<>(() -> inquiry.hasRoomForTwo() && Once.beside(there, elsewhere));
         try {
             Answer stepwise = stepwise(first, new Counted(STEPWISE) {
                 @Override
@@ -218,7 +220,7 @@ final class Beaten {
 
         /** What scores less than a limit. */
         Solution asked(Query query, long limit) {
-            return most == 0 ? Inquiry.GIVEN_UP : inquiry.solvedBelow(limit, query, watch());
+            return most == 0 ? GIVEN_UP : inquiry.solvedBelow(limit, query, watch());
         }
 
         Solution asked(Query query) {

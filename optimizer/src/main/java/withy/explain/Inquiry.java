@@ -36,9 +36,6 @@ import withy.units.QuantityText;
  * thread; only what {@link Swaps} asks may be asked from several.
  */
 public final class Inquiry {
-    /** Nothing is known: the question was not asked. */
-    static final Solution GIVEN_UP = new Solution(null, null, Long.MAX_VALUE, Long.MIN_VALUE, false, 0);
-
     private static final Solution NONE = new Solution(null, null, Long.MAX_VALUE, Long.MAX_VALUE, true, 0);
 
     private final Catalog catalog;
@@ -145,6 +142,11 @@ public final class Inquiry {
     Solution solvedBelow(long limit, Query query, Watch own) {
         Query asked = Split.where(catalog, query);
         return asked == null ? NONE : solver.solveBelow(limit, asked, own);
+    }
+
+    /** True where two threads may ask at once. */
+    boolean hasRoomForTwo() {
+        return solver.hasRoomForTwo();
     }
 
     /** The watch of every question. */

@@ -1,8 +1,8 @@
 package withy.explain;
 
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 
@@ -18,13 +18,13 @@ final class Once<A> {
         this.work = new FutureTask<>(question::get);
     }
 
-    /** Has another thread work some questions, one after the other. */
-    static CompletableFuture<Void> beside(Once<?>... questions) {
-        return CompletableFuture.runAsync(() -> {
-            for (Once<?> question : questions) {
-                question.work.run();
-            }
+    /** Has another thread work two questions, one after the other; true. */
+    static boolean beside(Once<?> one, Once<?> other) {
+        ForkJoinPool.commonPool().execute(() -> {
+            one.work.run();
+            other.work.run();
         });
+        return true;
     }
 
     /** The answer: worked out now, or waited for where another thread is at it. */

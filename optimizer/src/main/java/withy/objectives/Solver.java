@@ -48,6 +48,11 @@ public interface Solver {
         return solveAlone(query, watch);
     }
 
+    /** True where two questions may be put at once: there is memory for what is worked out of both. */
+    default boolean hasRoomForTwo() {
+        return true;
+    }
+
     /**
      * Some legal build for a question, or the proof that there is none; how good the build is does not matter.
      *

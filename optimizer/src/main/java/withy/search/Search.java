@@ -76,6 +76,11 @@ public final class Search implements Solver {
         return solution.proven() || watch.interrupted().getAsBoolean() ? solution : solveAlone(query, watch);
     }
 
+    @Override
+    public boolean hasRoomForTwo() {
+        return Halves.hasRoom(catalog.size(), Runtime.getRuntime().maxMemory());
+    }
+
     private Solution solve(Task task, Watch watch, boolean divided) {
         Task.Judged known = recall(task, forced(task.query));
         Solution solution = proof(task, watch, known == null ? Long.MAX_VALUE : known.score() + 1, divided);

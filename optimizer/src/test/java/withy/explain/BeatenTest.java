@@ -38,10 +38,16 @@ class BeatenTest {
         Catalog catalog = SampleCatalogs.wide();
         AtomicInteger own = new AtomicInteger();
         AtomicInteger others = new AtomicInteger();
-        String plain = told(catalog, scenario, part, outcome, new HeldUp(catalog, 0, 0, own, others));
+        String plain = told(catalog, scenario, part, outcome, new HeldUp(catalog, true, 0, 0, own, others));
         assertTrue(own.get() > 0 && others.get() > 0, "nothing was looked for at the same time");
-        assertEquals(plain, told(catalog, scenario, part, outcome, new HeldUp(catalog, HELD_UP_MS, 0, own, others)));
-        assertEquals(plain, told(catalog, scenario, part, outcome, new HeldUp(catalog, 0, HELD_UP_MS, own, others)));
+        assertEquals(
+                plain, told(catalog, scenario, part, outcome, new HeldUp(catalog, true, HELD_UP_MS, 0, own, others)));
+        assertEquals(
+                plain, told(catalog, scenario, part, outcome, new HeldUp(catalog, true, 0, HELD_UP_MS, own, others)));
+        assertEquals(
+                plain,
+                told(catalog, scenario, part, outcome, new HeldUp(catalog, false, 0, 0, own, others)),
+                "by one thread");
     }
 
     private static String told(Catalog catalog, String scenario, String part, Outcome outcome, Solver shop)
@@ -59,20 +65,27 @@ class BeatenTest {
         return finding.sentence() + (better == null ? "" : better.build().signature());
     }
 
-    /** A search of which the questions on one blank, or those on all others, begin late. */
+    /** A search of which the questions on one blank, or those on all others, begin late; for two threads or for one. */
     private static final class HeldUp implements Solver {
         private final Search search;
+        private final boolean two;
         private final long ownMs;
         private final long othersMs;
         private final AtomicInteger own;
         private final AtomicInteger others;
 
-        HeldUp(Catalog catalog, long ownMs, long othersMs, AtomicInteger own, AtomicInteger others) {
+        HeldUp(Catalog catalog, boolean two, long ownMs, long othersMs, AtomicInteger own, AtomicInteger others) {
             this.search = new Search(catalog);
+            this.two = two;
             this.ownMs = ownMs;
             this.othersMs = othersMs;
             this.own = own;
             this.others = others;
+        }
+
+        @Override
+        public boolean hasRoomForTwo() {
+            return two;
         }
 
         @Override
