@@ -27,18 +27,15 @@ import withy.rules.Judge;
 import withy.search.planning.EngineSettings;
 
 /**
- * Finds the best legal build of a catalogue for a question and proves it: best-first over blanks and layouts by floors, each layout completed
- * exactly. What cannot be proven (a rule outside the chain) is handed to the engine with the bound that was reached. May be used by several threads; a question is worked by
- * the thread that asks it, and of many blanks another takes half ({@link Halves}).
+ * Finds the best legal build of a catalogue for a question and proves it: best-first over blanks and layouts by floors, each completed exactly. What cannot be proven
+ * (a rule outside the chain) goes to the engine with the bound that was reached. For several threads; of many blanks another thread takes half ({@link Halves}).
  */
 public final class Search implements Solver {
     private final Catalog catalog;
     private final Lately lately = new Lately();
     private final Map<String, BlankShape> shapes = new LinkedHashMap<>();
     private final Map<List<Object>, Style> styles = new LinkedHashMap<>();
-
     private final Grounds grounds = new Grounds();
-
     private final EngineSettings settings;
     private @Nullable Unpriced last;
     private volatile @Nullable Laid laid;
