@@ -73,9 +73,9 @@ final class TestSeats {
         return of == null || rooms.beside(besides).hold(of.whole);
     }
 
-    /** What is left for what stands ahead of a seat, the seat itself and all but handle and train. */
+    /** What is left for what stands ahead of a seat, the seat itself and all but handle and train; where nothing is known of the seat all there may be, since parts may cost less than nothing. */
     TrainRooms ahead(@Nullable SeatGroup seat, TrainRooms rooms) {
         Floors of = seat == null ? null : floors.get(seat);
-        return of == null ? rooms : rooms.beside(of.behind);
+        return of == null ? rooms.unknown() : rooms.beside(of.behind);
     }
 }

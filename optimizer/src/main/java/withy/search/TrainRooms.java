@@ -79,6 +79,13 @@ final class TrainRooms {
         return new TrainRooms(trains, most, more);
     }
 
+    /** The same beside something of which nothing is known. */
+    TrainRooms unknown() {
+        long[] nothing = new long[most.length];
+        Arrays.fill(nothing, Handle.NOTHING_MORE);
+        return new TrainRooms(trains, most, nothing);
+    }
+
     /** Room in each test beside the train that is the cheapest there. */
     long[] widest() {
         long[] room = new long[most.length];

@@ -82,6 +82,7 @@ class TestSeatsTest {
         }
         long under = least + Math.abs(least) / NEAR;
         TestSeats seats = new TestSeats(stand, tests, new boolean[] {false, true, true, true}, leastClass, under);
+        TestSeats few = new TestSeats(stand, tests, new boolean[] {false, true, false, true}, leastClass, least + 1);
         long[] none = new long[tests.size()];
         long[] cheapest = new long[tests.size()];
         int[] met = {0};
@@ -92,6 +93,8 @@ class TestSeatsTest {
             TrainRooms room = rooms(none, more(whole));
             assertTrue(seats.mayStand(seat, none, room), seat.set()::toString);
             assertTrue(seats.ahead(seat, room).hold(ahead), seat.set()::toString);
+            assertTrue(few.mayStand(seat, none, room), seat.set()::toString);
+            assertTrue(few.ahead(seat, room).hold(ahead), seat.set()::toString);
             assertNotNull(room.together(none, whole));
             if (cost == least) {
                 System.arraycopy(whole, 0, cheapest, 0, whole.length);
