@@ -23,9 +23,6 @@ final class Seats {
     /** What rules say of the room between seat and blank, whatever fills it. */
     private static final Set<String> ROOM = Set.of("bore", "gap");
 
-    /** What rules say of a hood on its seat. */
-    private static final Set<String> HOOD = Set.of("hood-family", "hood-size");
-
     private final Ground ground;
     private final Shelf shelf;
     private final Stations stations;
@@ -34,8 +31,6 @@ final class Seats {
     private final Refusal refusal = new Refusal();
     private final BesideSeat beside;
     private final @Nullable List<SeatGroup>[] known;
-    /** True once a hood was refused on its seat. */
-    private boolean hoodRefused;
 
     @SuppressWarnings({"unchecked", "rawtypes"})
     Seats(Stand stand) {
@@ -87,8 +82,8 @@ final class Seats {
         List<SeatGroup.Filling> fillings = null;
         for (SeatSet bare : hooded(seat, from)) {
             List<SeatGroup.Filling> filled = fillings == null ? fillings(bare) : fillings;
-            if (filled.isEmpty() && !hoodRefused) {
-                return List.of(); // with another hood nothing fills it either
+            if (filled.isEmpty() && noRoom()) {
+                return List.of();
             }
             boolean goes = fillings == null
                     ? !filled.isEmpty()
@@ -124,15 +119,17 @@ final class Seats {
         return all;
     }
 
-    /** What may fill the gap of a seat with its hood, nothing first; no rule asks of both together, so the same with any other that goes on. */
+    /**
+     * What may fill the gap of a seat with its hood, nothing first; no rule asks of both together, so the same with any other that goes on. None where there is no
+     * room between seat and blank, which the last refusal then says.
+     */
     private List<SeatGroup.Filling> fillings(SeatSet bare) {
-        hoodRefused = false;
         List<SeatGroup.Filling> fillings = new ArrayList<>();
         if (goes(bare)) {
             if (stations.optional(Station.SEAT_ARBORS)) {
                 fillings.add(new SeatGroup.Filling(null, Sums.NONE, 0, 0));
             }
-        } else if (ROOM.contains(refusal.check())) {
+        } else if (noRoom()) {
             return fillings;
         }
         for (Arbor arbor : shelf.arbors) {
@@ -146,9 +143,13 @@ final class Seats {
         return fillings;
     }
 
+    /** True where the last refusal says that there is no room between seat and blank. */
+    private boolean noRoom() {
+        return ROOM.contains(refusal.check());
+    }
+
     private boolean goes(SeatSet set) {
         ground.rules.onSeat(setting, set, refusal.reset());
-        hoodRefused |= refusal.refused() && HOOD.contains(refusal.check());
         return !refusal.refused();
     }
 

@@ -91,6 +91,12 @@ class OptimumTest {
         assertNotNull(compare("seed 1073", SmallQuestion.of(1073, USUAL)).best());
     }
 
+    /** A seat that goes on with one hood or none is not left out because nothing fills it with another. */
+    @Test
+    void whatFillsASeatWithOneHoodOnly() {
+        assertNotNull(compare("seed 2403", SmallQuestion.of(2403, builds(2403))).best());
+    }
+
     /** Leaving out the trains of a handle that its own rules refuse changes nothing. */
     @Test
     void enumerationLeavesNothingOut() {
