@@ -205,6 +205,7 @@ final class Beaten {
     /** Questions of one thread, each ended with the first build that will do, or all when the effort is used up. */
     private class Counted {
         private volatile long most;
+        private volatile boolean stopped;
 
         /** Looks so far. */
         long looks;
@@ -220,7 +221,7 @@ final class Beaten {
 
         /** What scores less than a limit. */
         Solution asked(Query query, long limit) {
-            return most == 0 ? GIVEN_UP : inquiry.solvedBelow(limit, query, watch());
+            return stopped ? GIVEN_UP : inquiry.solvedBelow(limit, query, watch());
         }
 
         Solution asked(Query query) {
@@ -240,7 +241,7 @@ final class Beaten {
                 looks++;
                 looked();
             }
-            return met || looks > most || inquiry.stopped();
+            return met || stopped || looks > most || inquiry.stopped();
         }
 
         /** Where others found one, what takes more looks than they did is of no interest. */
@@ -251,8 +252,9 @@ final class Beaten {
             return found;
         }
 
+        /** Nothing more is wanted of it; that others found one without a look says less: then it may do so, too. */
         void stop() {
-            most = 0;
+            stopped = true;
         }
     }
 

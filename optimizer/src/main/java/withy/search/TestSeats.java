@@ -1,6 +1,5 @@
 package withy.search;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -28,22 +27,17 @@ final class TestSeats {
      */
     TestSeats(Stand stand, List<Walk.Test> tests, boolean[] asked, int leastClass, long under) {
         Handle first = stand.priced(tests.get(0).k());
-        List<SeatGroup> groups = new ArrayList<>();
         for (int s = first.next(0, leastClass, under); s >= 0; s = first.next(s + 1, leastClass, under)) {
-            groups.addAll(first.seat(s, leastClass));
+            first.seat(s, leastClass).forEach(group -> floors.put(group, Floors.none(tests.size())));
         }
-        groups.forEach(group -> floors.put(group, Floors.none(tests.size())));
         for (int f = tests.size() - 1; f >= 0; f--) {
-            if (f > 0 && !asked[f]) {
-                continue;
-            }
-            Handle handle = stand.priced(tests.get(f).k());
-            for (SeatGroup group : groups) {
-                Floors of = floors.get(group);
-                if (of != null) {
-                    of.behind[f] = handle.leastBehind(group);
-                    of.whole[f] = handle.leastWith(group, leastClass, TrainGraph.NONE);
-                }
+            if (f == 0 || asked[f]) {
+                int test = f;
+                Handle handle = stand.priced(tests.get(f).k());
+                floors.forEach((group, of) -> {
+                    of.behind[test] = handle.leastBehind(group);
+                    of.whole[test] = handle.leastWith(group, leastClass, TrainGraph.NONE);
+                });
             }
         }
     }
