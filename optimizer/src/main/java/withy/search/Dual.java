@@ -8,6 +8,7 @@ import withy.objectives.ObjectiveVector;
 import withy.objectives.Scoring;
 import withy.objectives.Solver.Watch;
 import withy.rod.BlankShape;
+import withy.search.Prices.Kind;
 
 /**
  * Works one node to the end: finds multipliers that make its linear bound tight ({@link CuttingPlanes}), then walks the builds whose
@@ -142,6 +143,9 @@ final class Dual {
                 if (!ceilings.mayBeKept(cheapest, builds())) {
                     return new Outcome(best, Long.MAX_VALUE, pricesSoFar, true);
                 }
+                if (firstWillDo && leastWillDo()) {
+                    return new Outcome(best, bound, pricesSoFar, true);
+                }
             }
             planes.met(prices, cheapest.vector(), cheapest.aheadMgMm(), cheapest.behindMgMm(), bound);
             Prices next = planes.next(boundSoFar, limit);
@@ -151,6 +155,21 @@ final class Dual {
             prices = next;
         }
         return walk();
+    }
+
+    /** True where the build that has least of what has a ceiling is one. */
+    private boolean leastWillDo() {
+        for (Kind kind : Kind.values()) {
+            if (Prices.bounded(task.bounds, kind)) {
+                long most = Prices.ceiling(task.bounds, kind);
+                long least = completion.least(Prices.only(kind), most + 1);
+                Task.Measured met = least > most ? null : cheapest(least);
+                if (met != null) {
+                    take(met);
+                }
+            }
+        }
+        return best != null;
     }
 
     private TwoCeilings.Builds builds() {
