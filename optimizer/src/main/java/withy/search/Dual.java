@@ -79,7 +79,7 @@ final class Dual {
         this.mostBuilds = mostBuilds;
         this.fewSteps = fewSteps;
         this.pricesSoFar = Prices.start(task.scoring);
-        this.ceilings = new LayoutCeilings(task);
+        this.ceilings = new LayoutCeilings(task, completion.threads(), leastClass);
     }
 
     /**
@@ -154,7 +154,8 @@ final class Dual {
             }
             prices = next;
         }
-        return walk();
+        boolean none = checkedFeasible && !ceilings.pairsMayBeKept(builds());
+        return none ? new Outcome(best, Long.MAX_VALUE, pricesSoFar, true) : walk();
     }
 
     /** True where the build that has least of what has a ceiling is one. */

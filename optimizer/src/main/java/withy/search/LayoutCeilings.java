@@ -1,27 +1,51 @@
 package withy.search;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Scoring;
 import withy.rod.Balance;
+import withy.rod.Consumables;
 import withy.search.Prices.Kind;
 
 /** Whether the ceilings of a question can be kept in a layout, and what a walk past its builds must look at to keep them; found once. */
 final class LayoutCeilings {
     private final Task task;
+    private final Set<Consumables> threads;
+    private final int leastClass;
     private final List<TwoCeilings.Edge> edges = new ArrayList<>();
     private final Map<Kind, Optional<ObjectiveVector>> leasts = new EnumMap<>(Kind.class);
     private List<TwoCeilings.Edge> hard = List.of();
     private TwoCeilings.@Nullable Edge ruling;
+    private final Set<TwoCeilings.Pair> looked = new HashSet<>();
+    /** Of each ceiling by itself and two that were hard to keep elsewhere. */
     private @Nullable Boolean kept;
+    /** Of any two. */
+    private @Nullable Boolean pairsKept;
 
-    LayoutCeilings(Task task) {
+    /**
+     * @param threads threads of the builds that are looked at
+     * @param leastClass class that every load-bearing part of theirs has at least
+     */
+    LayoutCeilings(Task task, Collection<Consumables> threads, int leastClass) {
         this.task = task;
+        this.threads = Set.copyOf(threads);
+        this.leastClass = leastClass;
+    }
+
+    /** True where what was found holds of the builds with other threads and of another class, too: where more of them may keep the ceilings, or none of fewer. */
+    boolean holdsFor(Collection<Consumables> others, int otherClass) {
+        boolean fewer = otherClass >= leastClass && threads.containsAll(others);
+        boolean more = otherClass <= leastClass && Set.copyOf(others).containsAll(threads);
+        boolean none = Boolean.FALSE.equals(kept) || Boolean.FALSE.equals(pairsKept);
+        return kept == null ? fewer && more : none ? fewer : more;
     }
 
     /** Prices that are looked at first, because two ceilings could not be kept together under them elsewhere. */
@@ -94,7 +118,7 @@ final class LayoutCeilings {
     }
 
     /**
-     * False where some sum cannot be brought under its ceiling here whatever is chosen, or two cannot both.
+     * False where some sum cannot be brought under its ceiling here whatever is chosen, or two that were hard to keep together elsewhere cannot both.
      *
      * @param met a build here that breaks some
      * @param builds those of the layout
@@ -102,13 +126,23 @@ final class LayoutCeilings {
     boolean mayBeKept(Task.Measured met, TwoCeilings.Builds builds) {
         Boolean known = kept;
         if (known == null) {
-            known = mayBeKeptNow(met, builds);
+            known = eachMayBeKept(met, builds) && hardMayBeKept(builds);
             kept = known;
         }
         return known;
     }
 
-    private boolean mayBeKeptNow(Task.Measured met, TwoCeilings.Builds builds) {
+    /** False where two sums can't both be brought under their ceilings here. */
+    boolean pairsMayBeKept(TwoCeilings.Builds builds) {
+        Boolean known = pairsKept;
+        if (known == null) {
+            known = allPairsMayBeKept(builds);
+            pairsKept = known;
+        }
+        return known;
+    }
+
+    private boolean eachMayBeKept(Task.Measured met, TwoCeilings.Builds builds) {
         ObjectiveVector v = met.vector();
         for (Kind kind : Kind.values()) {
             if (Prices.exceeds(v, task.bounds, kind)
@@ -117,34 +151,46 @@ final class LayoutCeilings {
             }
         }
         long ceiling = task.bounds.outsideMgMm();
-        boolean balanced = (met.aheadMgMm() <= ceiling || builds.any(ahead(), ceiling))
+        return (met.aheadMgMm() <= ceiling || builds.any(ahead(), ceiling))
                 && (met.behindMgMm() <= ceiling || builds.any(behind(), ceiling));
-        return balanced && pairsMayBeKept(builds);
     }
 
-    /** False where two sums can't both be brought under their ceilings here. */
-    private boolean pairsMayBeKept(TwoCeilings.Builds builds) {
+    private boolean hardMayBeKept(TwoCeilings.Builds builds) {
         for (TwoCeilings.Edge edge : hard) {
             if (!builds.any(edge.k(), edge.most())) {
                 ruling = edge;
                 return false;
             }
         }
+        return hard.stream().allMatch(edge -> mayBeKept(edge.of(), builds));
+    }
+
+    private boolean allPairsMayBeKept(TwoCeilings.Builds builds) {
         Kind[] kinds = Kind.values();
         for (int i = 0; i < kinds.length; i++) {
             for (int j = i + 1; j < kinds.length; j++) {
-                if (Prices.bounded(task.bounds, kinds[i]) && Prices.bounded(task.bounds, kinds[j])) {
-                    TwoCeilings.Edge edge = new TwoCeilings(task.bounds, kinds[i], kinds[j])
-                            .edge(builds, least(kinds[i], builds), least(kinds[j], builds));
-                    if (edge != null && edge.rulesOut()) {
-                        ruling = edge;
-                        return false;
-                    }
-                    if (edge != null) {
-                        edges.add(edge);
-                    }
+                if (!mayBeKept(new TwoCeilings.Pair(kinds[i], kinds[j]), builds)) {
+                    return false;
                 }
             }
+        }
+        return true;
+    }
+
+    private boolean mayBeKept(TwoCeilings.Pair pair, TwoCeilings.Builds builds) {
+        Kind one = pair.one();
+        Kind other = pair.other();
+        if (!Prices.bounded(task.bounds, one) || !Prices.bounded(task.bounds, other) || !looked.add(pair)) {
+            return true;
+        }
+        TwoCeilings.Edge edge =
+                new TwoCeilings(task.bounds, one, other).edge(builds, least(one, builds), least(other, builds));
+        if (edge != null && edge.rulesOut()) {
+            ruling = edge;
+            return false;
+        }
+        if (edge != null) {
+            edges.add(edge);
         }
         return true;
     }

@@ -2,6 +2,7 @@ package withy.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Watch;
 import withy.rod.Consumables;
 import withy.rod.Setting;
@@ -12,7 +13,10 @@ import withy.rod.Setting;
  */
 final class LayoutWork {
     /** Handles and builds met in one walk through a layout, at first and when no other may hold a better one. */
-    static final long FIRST_STEPS = 20_000;
+    private static final long FIRST_STEPS = 20_000;
+
+    /** The same under several ceilings: most layouts have nothing that keeps them all, which multipliers learnt elsewhere soon tell. */
+    private static final long FIRST_STEPS_UNDER_CEILINGS = 2_000;
 
     private static final long MOST_STEPS = 20_000_000;
 
@@ -32,6 +36,11 @@ final class LayoutWork {
         this.watch = watch;
         this.search = search;
         this.firstSteps = firstSteps;
+    }
+
+    /** Handles and builds met before a layout is put off, of a question. */
+    static long firstSteps(Query query) {
+        return query.ceilings().size() > 1 ? FIRST_STEPS_UNDER_CEILINGS : FIRST_STEPS;
     }
 
     /** What the search knows meanwhile. */
@@ -85,10 +94,11 @@ final class LayoutWork {
         if (with.isEmpty()) {
             return Long.MAX_VALUE;
         }
-        Slices.Found found = slices.found(node, stand);
-        Completion completion = new Completion(stand, setting, with, k, node.leastClass(), most, found.dressings);
+        Completion completion =
+                new Completion(stand, setting, with, k, node.leastClass(), most, slices.dressings(node, stand));
         Dual dual = new Dual(task, completion, node.shape(), node.leastClass(), watch, mostSteps);
-        LayoutCeilings ceilings = found.ceilings(task, completion.threads());
+        LayoutCeilings ceilings =
+                slices.ceilings(task, setting.layout(), stand, completion.threads(), node.leastClass());
         ceilings.hard(bounds.hard());
         dual.ceilings(ceilings);
         if (search.firstWillDo()) {

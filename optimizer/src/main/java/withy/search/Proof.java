@@ -55,7 +55,7 @@ final class Proof implements LayoutWork.Search {
     private @Nullable Halves halves;
 
     Proof(Task task, Watch watch) {
-        this(task, watch, LayoutWork.FIRST_STEPS);
+        this(task, watch, LayoutWork.firstSteps(task.query));
     }
 
     /** With another number of handles and builds met before a layout is put off. */

@@ -1,11 +1,13 @@
 package withy.search;
 
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import withy.rod.Consumables;
+import withy.rod.Layout;
 
 /**
  * The scores in which a layout that was put off is walked: first only builds that score little more than any can, which are few; where there is none,
@@ -27,37 +29,37 @@ final class Slices {
     /** Where nothing of a stand of a layout that scores less is left to look at, by the same. */
     private final Map<Long, Map<Stand, Long>> walked = new HashMap<>();
 
-    /** What was found of the layouts walked last, by the same and their stands. */
-    private final Map<Long, Map<Stand, Found>> found = new LinkedHashMap<>(MOST_FOUND, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Long, Map<Stand, Found>> eldest) {
-            return size() > MOST_FOUND;
-        }
-    };
+    /** What depends on the thread, of the layouts walked last, by the same and their stands. */
+    private final Map<Long, Map<Stand, Map<Consumables, Dressing>>> dressings = newest();
 
-    /** What was found of a stand of a layout that holds in its next slice, too. */
-    static final class Found {
-        /** What depends on the thread; more may be added. */
-        final Map<Consumables, Dressing> dressings = new HashMap<>();
+    /** Whether ceilings can be kept, by layout and stand. */
+    private final Map<Layout, Map<Stand, LayoutCeilings>> ceilings = newest();
 
-        private List<Consumables> threads = List.of();
-        private @Nullable LayoutCeilings ceilings;
-
-        /** Whether the ceilings can be kept with these threads; with others it is found anew. */
-        LayoutCeilings ceilings(Task task, List<Consumables> with) {
-            LayoutCeilings known = ceilings;
-            if (known == null || !threads.equals(with)) {
-                known = new LayoutCeilings(task);
-                ceilings = known;
-                threads = with;
+    private static <K, V> Map<K, V> newest() {
+        return new LinkedHashMap<>(MOST_FOUND, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+                return size() > MOST_FOUND;
             }
-            return known;
-        }
+        };
     }
 
-    /** What was found of a stand of a layout. */
-    Found found(Node node, Stand stand) {
-        return found.computeIfAbsent(node.order(), any -> new HashMap<>()).computeIfAbsent(stand, any -> new Found());
+    /** What was found of the ceilings of a stand of a layout, as far as it holds with these threads and parts of this class, too; else nothing yet. */
+    LayoutCeilings ceilings(Task task, Layout layout, Stand stand, Collection<Consumables> threads, int leastClass) {
+        Map<Stand, LayoutCeilings> of = ceilings.computeIfAbsent(layout, any -> new IdentityHashMap<>());
+        LayoutCeilings known = of.get(stand);
+        if (known == null || !known.holdsFor(threads, leastClass)) {
+            known = new LayoutCeilings(task, threads, leastClass);
+            of.put(stand, known);
+        }
+        return known;
+    }
+
+    /** What depends on the thread, of a stand of a layout that was walked: it holds in its next slice, too. More may be added. */
+    Map<Consumables, Dressing> dressings(Node node, Stand stand) {
+        return dressings
+                .computeIfAbsent(node.order(), any -> new IdentityHashMap<>())
+                .computeIfAbsent(stand, any -> new HashMap<>());
     }
 
     /** A stand of a layout was looked through up to some score. */

@@ -25,14 +25,18 @@ final class TwoCeilings {
         this.other = other;
     }
 
+    /** Two sums. */
+    record Pair(Kind one, Kind other) {}
+
     /**
      * Prices, and what builds cost under them.
      *
+     * @param of the sums that have a price
      * @param k prices
      * @param most a build within its ceilings costs at most so much
      * @param least no build costs less
      */
-    record Edge(Linear k, long most, long least) {
+    record Edge(Pair of, Linear k, long most, long least) {
         /** True where no build keeps its ceilings. */
         boolean rulesOut() {
             return least > most;
@@ -86,7 +90,7 @@ final class TwoCeilings {
             long least = builds.least(k, most + 1);
             long known = most + Math.min(a * left.one + b * left.other, a * right.one + b * right.other);
             if (least > most || least >= known) {
-                return new Edge(k, most, least);
+                return new Edge(new Pair(one, other), k, most, least);
             }
             Over seen = over(builds.cheapest(least));
             left = seen == null || seen.one <= 0 ? seen : left;

@@ -10,12 +10,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import withy.brief.Objective;
 import withy.objectives.ObjectiveVector;
 import withy.objectives.Solver.Query;
 import withy.objectives.Solver.Solution;
 import withy.objectives.Solver.Watch;
+import withy.rod.Build;
 import withy.rod.Consumables;
 import withy.rod.Setting;
 import withy.rules.Rulebook;
@@ -23,6 +26,8 @@ import withy.rules.Rulebook;
 /** What is kept of a layout from one slice to the next. */
 class SlicesTest {
     private static final int SHOPS = 60;
+    private static final int LEAST = 3;
+    private static final long MOST_MG = 1;
 
     private final SmallShop shop = SmallShop.of(0);
     private final Task task = SmallShop.task(shop.catalog(), shop.query(Rulebook.standard()));
@@ -32,6 +37,23 @@ class SlicesTest {
     private final Stand stand = site.stands(setting).get(0);
     private final Node node = new Node(0, 7, site, task.brief.durabilityClass(), setting, Node.Stage.WEIGHED, 0);
     private final Slices slices = new Slices();
+    private final Task light =
+            SmallShop.task(shop.catalog(), shop.query(Rulebook.standard()).under(Map.of(Objective.WEIGHT, MOST_MG)));
+    private final Task.Measured heavy = new Task.Measured(
+            new Build(setting.layout(), new TreeMap<>()),
+            new ObjectiveVector(MOST_MG + 1, 0, 0, 0, 0, 0, 0),
+            0,
+            0,
+            0,
+            false);
+    private final Consumables one = site.threads().get(0);
+    private final Consumables other = new Consumables(
+            task.ground.threads.stream()
+                    .filter(thread -> !thread.equals(one.thread()))
+                    .findFirst()
+                    .orElseThrow(),
+            one.finish(),
+            one.adhesive());
 
     /** Every layout is put off at once and walked in slices: what is found is what one walk finds. */
     @Test
@@ -71,17 +93,41 @@ class SlicesTest {
     /** As many threads, but others: what was found of the ones before says nothing of them. */
     @Test
     void ceilingsAreFoundAnewForOtherThreads() {
-        Consumables one = site.threads().get(0);
-        Consumables other = new Consumables(
-                task.ground.threads.stream()
-                        .filter(thread -> !thread.equals(one.thread()))
-                        .findFirst()
-                        .orElseThrow(),
-                one.finish(),
-                one.adhesive());
-        LayoutCeilings first = slices.found(node, stand).ceilings(task, List.of(one));
-        assertSame(first, slices.found(node, stand).ceilings(task, List.of(one)));
-        assertNotSame(first, slices.found(node, stand).ceilings(task, List.of(other)));
+        LayoutCeilings first = ceilings(List.of(one), LEAST);
+        assertSame(first, ceilings(List.of(one), LEAST));
+        assertNotSame(first, ceilings(List.of(other), LEAST));
+        assertNotSame(first, ceilings(List.of(one), LEAST + 1));
+    }
+
+    /** Where some of the builds may keep the ceilings some of more may, and where none does none of fewer. */
+    @Test
+    void whatWasFoundHoldsForMoreOrForFewer() {
+        LayoutCeilings some = ceilings(List.of(one), LEAST + 1);
+        assertTrue(some.mayBeKept(heavy, all(true)));
+        assertSame(some, ceilings(List.of(one, other), LEAST));
+        assertNotSame(some, ceilings(List.of(one), LEAST + 2));
+        LayoutCeilings none = ceilings(List.of(one, other), LEAST);
+        assertFalse(none.mayBeKept(heavy, all(false)));
+        assertSame(none, ceilings(List.of(one), LEAST + 1));
+        assertNotSame(none, ceilings(List.of(one), LEAST - 1));
+    }
+
+    private LayoutCeilings ceilings(List<Consumables> threads, int leastClass) {
+        return slices.ceilings(light, setting.layout(), stand, threads, leastClass);
+    }
+
+    private static TwoCeilings.Builds all(boolean kept) {
+        return new TwoCeilings.Builds() {
+            @Override
+            public long least(Linear k, long limit) {
+                return kept ? limit - 1 : limit;
+            }
+
+            @Override
+            public @Nullable ObjectiveVector cheapest(long least) {
+                return null;
+            }
+        };
     }
 
     /** What was looked through up to a score is left to look at from there on. */
