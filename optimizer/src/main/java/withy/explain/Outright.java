@@ -22,7 +22,7 @@ import withy.rules.Verdict;
 final class Outright {
     private Outright() {}
 
-    /** True where a part that must be in, or every blank there is, is refused whatever rod is built, or a tip-top goes onto none of the blanks left. */
+    /** True where a part that must be in, or every blank the shop has for such a rod, is refused whatever rod is built, or a tip-top goes onto none of the blanks left. */
     static boolean impossible(Catalog catalog, TipsOnBlanks tips, Query query) {
         Refusal refusal = new Refusal();
         for (String id : needed(query)) {
@@ -37,11 +37,21 @@ final class Outright {
         List<TipTop> forced = tips.forced(query);
         for (Blank blank : catalog.all(PartKind.BLANK, Blank.class)) {
             query.rulebook().onCandidate(query.brief(), catalog, blank, refusal.reset());
-            if (!refusal.refused() && tips.go(query, forced, blank)) {
+            if (!refusal.refused() && usual(catalog, query, blank) && tips.go(query, forced, blank)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Blanks for other rods are left out unless they are asked for. */
+    private static boolean usual(Catalog catalog, Query query, Blank blank) {
+        return catalog.rates().usual(blank, query.brief().rodType())
+                || query.forced().contains(blank.id())
+                || query.fixed().values().stream()
+                        .anyMatch(choice -> choice.partId().equals(blank.id()))
+                || query.brief().insisted().stream()
+                        .anyMatch(wish -> wish.partId().equals(blank.id()));
     }
 
     private static Set<String> needed(Query query) {

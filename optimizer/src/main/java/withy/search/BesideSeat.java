@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.DoublePredicate;
 import java.util.function.IntPredicate;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import withy.catalog.Grip;
 import withy.catalog.ReelSeat;
@@ -25,7 +24,6 @@ final class BesideSeat {
     private final Shelf shelf;
     private final Stations stations;
     private final Map<Station, int[]> given = new HashMap<>();
-    private final Map<Station, double[]> widths = new HashMap<>();
     private final Map<String, Double> buttMm = new HashMap<>();
     private final Map<Long, Boolean> behind = new HashMap<>();
     private final Map<Long, Boolean> ahead = new HashMap<>();
@@ -123,38 +121,26 @@ final class BesideSeat {
                         || beyond(
                                 Station.FORE_CHECK,
                                 width -> goes(Station.FORE_GRIP, f -> foreGripGoes(f, toMm + width))))
-                && (stations.optional(Station.WINDING_CHECK)
-                        || mayEnd(toMm) && beyond(Station.FORE_CHECK, width -> ends(toMm + width)));
+                && (stations.optional(Station.WINDING_CHECK) || goes(Station.WINDING_CHECK, c -> ends(c, toMm)));
     }
 
-    /** False where the check that ends the handle goes nowhere from the seat's front end on as far as ring and fore grip bring it. */
-    private boolean mayEnd(double toMm) {
-        double furthestMm = toMm + longest(widths.computeIfAbsent(Station.FORE_CHECK, this::widthsAt));
-        double endMm = furthestMm + (shelf.mayHaveForeGrip() ? longest(shelf.foreJoins.endedMm()) : 0);
-        return goes(
-                Station.WINDING_CHECK,
-                c -> shelf.checkPlaces.goesBetween(Station.WINDING_CHECK, c, stand.setting.shape(), toMm, endMm));
-    }
-
-    private static double longest(double[] lengthsMm) {
-        return Arrays.stream(lengthsMm).max().orElse(0);
+    /** True where a check that ends the handle goes on ahead of a seat, by how far ring and fore grip may bring it. */
+    private boolean ends(int check, double toMm) {
+        CheckPlaces.Reach on = shelf.checkPlaces.stretch(Station.WINDING_CHECK, check, stand.setting.shape());
+        for (double endMm : shelf.foreJoins.endsMm()) {
+            double atMm = toMm + endMm;
+            if (atMm >= on.fromMm()
+                    && atMm <= on.toMm()
+                    && stand.mayReach(atMm)
+                    && stand.endCheck(check, atMm) != null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean foreGripGoes(int fore, double xMm) {
         return stand.mayReach(xMm + shelf.fores[fore].lengthMm()) && stand.foreGrip(fore, xMm) != null;
-    }
-
-    /** True where the check that ends the handle goes on at a place, or at the front end of some fore grip that begins there. */
-    private boolean ends(double xMm) {
-        if (!shelf.mustHaveForeGrip() && endsAt(xMm)) {
-            return true;
-        }
-        return shelf.mayHaveForeGrip()
-                && Arrays.stream(shelf.foreJoins.endedMm()).anyMatch(length -> endsAt(xMm + length));
-    }
-
-    private boolean endsAt(double xMm) {
-        return stand.mayReach(xMm) && goes(Station.WINDING_CHECK, c -> stand.endCheck(c, xMm) != null);
     }
 
     /** True where what is given at a station goes on, or nothing is given there. */
@@ -174,12 +160,6 @@ final class BesideSeat {
 
     /** True where it holds with some ring of a station between, or without one, by how wide that is, mm. */
     private boolean beyond(Station ring, DoublePredicate holds) {
-        return Arrays.stream(widths.computeIfAbsent(ring, this::widthsAt)).anyMatch(holds);
-    }
-
-    private double[] widthsAt(Station ring) {
-        DoubleStream rings = Arrays.stream(shelf.checksFor(ring)).mapToDouble(c -> shelf.checks[c].widthMm());
-        DoubleStream none = stations.optional(ring) ? DoubleStream.of(0) : DoubleStream.empty();
-        return DoubleStream.concat(none, rings).distinct().toArray();
+        return Arrays.stream(shelf.checkPlaces.widthsMm(ring)).anyMatch(holds);
     }
 }

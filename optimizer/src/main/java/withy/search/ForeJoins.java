@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import withy.catalog.Check;
 import withy.catalog.Grip;
@@ -34,6 +35,7 @@ final class ForeJoins {
     private final Map<Hooded, Boolean> none = new HashMap<>();
     private final Map<String, BitSet> between = new HashMap<>();
     private double @Nullable [] ended;
+    private double @Nullable [] ends;
 
     ForeJoins(Shelf shelf) {
         this.shelf = shelf;
@@ -228,6 +230,22 @@ final class ForeJoins {
             ended = lengths;
         }
         return lengths;
+    }
+
+    /** How far ahead of a seat ring and fore grip, or either, or nothing, may bring such a check, mm, each once. */
+    double[] endsMm() {
+        double[] known = ends;
+        if (known == null) {
+            DoubleStream bare = shelf.mustHaveForeGrip() ? DoubleStream.empty() : DoubleStream.of(0);
+            DoubleStream grips = shelf.mayHaveForeGrip() ? Arrays.stream(endedMm()) : DoubleStream.empty();
+            double[] widths = shelf.checkPlaces.widthsMm(Station.FORE_CHECK);
+            known = DoubleStream.concat(bare, grips)
+                    .flatMap(length -> Arrays.stream(widths).map(width -> width + length))
+                    .distinct()
+                    .toArray();
+            ends = known;
+        }
+        return known;
     }
 
     private boolean mayEnd(Cut fore) {

@@ -13,6 +13,7 @@ import withy.catalog.Catalog;
 import withy.catalog.sample.SampleCatalogs;
 import withy.fixture.Scenarios;
 import withy.objectives.Solver.Query;
+import withy.rod.BlankShape;
 import withy.rod.Placed;
 import withy.rod.Setting;
 import withy.rod.Station;
@@ -27,12 +28,7 @@ class CheckPlacesTest {
     @Test
     void nowhereIsNowhere() throws IOException {
         Catalog catalog = SampleCatalogs.wide();
-        BriefDraft draft = new BriefDraft(Scenarios.brief("sea-trout-travel", catalog));
-        draft.length(900, 6000);
-        draft.pieces(1, 9);
-        draft.packed(null);
-        Task task = SmallShop.task(
-                catalog, Query.of(draft.brief(), Rulebook.standard()).forcing(Set.of()));
+        Task task = SmallShop.task(catalog, wideOpen(catalog));
         Random random = new Random(1);
         int nowhere = 0;
         int beyondAJoint = 0;
@@ -53,6 +49,44 @@ class CheckPlacesTest {
             beyondAJoint += joint && !may ? 1 : 0;
         }
         assertTrue(nowhere < ASKED && beyondAJoint > 0, nowhere + " nowhere, with a joint " + beyondAJoint);
+    }
+
+    /** Outside the stretch where a check may lie it goes on nowhere that a handle may reach; the stretch is hardly wider than it must be. */
+    @Test
+    void outsideItsStretchItGoesNowhere() throws IOException {
+        Task task = SmallShop.task(SampleCatalogs.wide(), wideOpen(SampleCatalogs.wide()));
+        Random random = new Random(2);
+        int told = 0;
+        double wide = 0;
+        double on = 0;
+        for (int i = 0; i < ASKED / 4; i++) {
+            Site site = task.sites().get(random.nextInt(task.sites().size()));
+            Shelf shelf = site.shelf(HandleForm.SPLIT);
+            int check = random.nextInt(shelf.checks.length);
+            BlankShape shape = site.shape();
+            double end = shape.joints().isEmpty()
+                    ? shape.blank().lengthMm()
+                    : shape.joints().get(0).fromMm();
+            CheckPlaces.Reach stretch = shelf.checkPlaces.stretch(Station.WINDING_CHECK, check, shape);
+            String what = shelf.checks[check].id() + " on " + shape.blank().id() + ", " + stretch;
+            assertFalse(goes(task.ground, site, shelf, check, 0, stretch.fromMm() - STEP_MM / 100), what);
+            assertFalse(goes(task.ground, site, shelf, check, stretch.toMm() + STEP_MM / 100, end), what);
+            told += stretch.fromMm() > 0 && stretch.toMm() < end ? 1 : 0;
+            if (stretch.toMm() - stretch.fromMm() > 4 * STEP_MM) {
+                wide++;
+                on += goes(task.ground, site, shelf, check, stretch.fromMm(), stretch.toMm()) ? 1 : 0;
+            }
+        }
+        assertTrue(told > 100, "neither from butt nor to tip: " + told);
+        assertTrue(on > 0.9 * wide, on + " of " + wide + " go on somewhere");
+    }
+
+    private static Query wideOpen(Catalog catalog) throws IOException {
+        BriefDraft draft = new BriefDraft(Scenarios.brief("sea-trout-travel", catalog));
+        draft.length(900, 6000);
+        draft.pieces(1, 9);
+        draft.packed(null);
+        return Query.of(draft.brief(), Rulebook.standard()).forcing(Set.of());
     }
 
     private static boolean goes(Ground ground, Site site, Shelf shelf, int check, double from, double to) {
