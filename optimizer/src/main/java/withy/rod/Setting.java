@@ -1,5 +1,6 @@
 package withy.rod;
 
+import org.jspecify.annotations.Nullable;
 import withy.brief.Brief;
 import withy.catalog.Blank;
 import withy.catalog.Catalog;
@@ -22,32 +23,58 @@ public final class Setting {
     private final BlankShape shape;
     private final Layout layout;
     private final double handMm;
-    private final double[] guideMm;
-    private final boolean spaced;
+    private final @Nullable GuideSpots spots;
+    private @Nullable GuidePositions positions;
 
-    private Setting(Catalog catalog, Brief brief, BlankShape shape, Layout layout, GuidePositions positions) {
+    /**
+     * @param spots knows where guides are; null where none does
+     * @param positions where they are; null where that is worked out when first asked for
+     */
+    private Setting(
+            Catalog catalog,
+            Brief brief,
+            BlankShape shape,
+            Layout layout,
+            @Nullable GuideSpots spots,
+            @Nullable GuidePositions positions) {
         this.catalog = catalog;
         this.brief = brief;
         this.shape = shape;
         this.layout = layout;
         this.handMm = layout.reelFootMm() - armMm(brief);
-        this.guideMm = positions.xMm();
-        this.spaced = positions.even();
+        this.spots = spots;
+        this.positions = positions;
+    }
+
+    /** Several threads may work them out at once: they come to the same. */
+    private GuidePositions positions() {
+        GuidePositions known = positions;
+        if (known == null) {
+            known = spots == null ? GuidePositions.of(brief, shape, layout) : spots.of(brief, shape, layout);
+            positions = known;
+        }
+        return known;
     }
 
     /** Works the layout out. */
     public static Setting of(Catalog catalog, Brief brief, BlankShape shape, Layout layout) {
-        return new Setting(catalog, brief, shape, layout, GuidePositions.of(brief, shape, layout));
+        return new Setting(catalog, brief, shape, layout, null, null);
+    }
+
+    /** The same, with what is known of where guides are. */
+    public static Setting of(Catalog catalog, Brief brief, BlankShape shape, Layout layout, GuideSpots spots) {
+        return new Setting(catalog, brief, shape, layout, spots, null);
     }
 
     /** The same layout with another count of guides. */
     public Setting withGuides(int count) {
-        return of(catalog, brief, shape, new Layout(layout.blankId(), layout.reelFootMm(), layout.form(), count));
+        Layout other = new Layout(layout.blankId(), layout.reelFootMm(), layout.form(), count);
+        return new Setting(catalog, brief, shape, other, spots, null);
     }
 
     /** The same layout with its guides elsewhere: for bounds over many layouts. */
     public Setting withGuidesAt(double[] xMm) {
-        return new Setting(catalog, brief, shape, layout, new GuidePositions(xMm.clone(), spaced));
+        return new Setting(catalog, brief, shape, layout, spots, new GuidePositions(xMm.clone(), spaced()));
     }
 
     public Catalog catalog() {
@@ -107,13 +134,13 @@ public final class Setting {
 
     /** Ring of guide {@code number} (1 = stripper), mm from the blank's butt. */
     public double guideMm(int number) {
-        return guideMm[number - 1];
+        return positions().xMm()[number - 1];
     }
 
     /** Largest of the gaps between guides, each in the next one toward the tip; 1 where there is one gap. */
     public double steepestGrowth() {
         double steepest = 1;
-        for (int number = 1; number < guideMm.length; number++) {
+        for (int number = 1; number < positions().xMm().length; number++) {
             steepest = Math.max(steepest, growth(number));
         }
         return steepest;
@@ -121,6 +148,7 @@ public final class Setting {
 
     /** The gap ahead of a guide in the next one toward the tip; the last guide has none. */
     public double growth(int number) {
+        double[] guideMm = positions().xMm();
         double next = (number + 1 < guideMm.length
                         ? guideMm[number + 1]
                         : shape.blank().lengthMm())
@@ -130,6 +158,6 @@ public final class Setting {
 
     /** True where this count of guides can be spaced evenly (growth 1.05 to 1.25, clear of ferrules). */
     public boolean spaced() {
-        return spaced;
+        return positions().even();
     }
 }

@@ -126,13 +126,10 @@ final class BesideSeat {
 
     /** True where a check that ends the handle goes on ahead of a seat, by how far ring and fore grip may bring it. */
     private boolean ends(int check, double toMm) {
-        CheckPlaces.Reach on = shelf.checkPlaces.stretch(Station.WINDING_CHECK, check, stand.setting.shape());
+        Stretch on = shelf.checkPlaces.stretch(Station.WINDING_CHECK, check, stand.setting.shape());
         for (double endMm : shelf.foreJoins.endsMm()) {
             double atMm = toMm + endMm;
-            if (atMm >= on.fromMm()
-                    && atMm <= on.toMm()
-                    && stand.mayReach(atMm)
-                    && stand.endCheck(check, atMm) != null) {
+            if (on.has(atMm) && stand.mayReach(atMm) && stand.endCheck(check, atMm) != null) {
                 return true;
             }
         }
@@ -140,7 +137,9 @@ final class BesideSeat {
     }
 
     private boolean foreGripGoes(int fore, double xMm) {
-        return stand.mayReach(xMm + shelf.fores[fore].lengthMm()) && stand.foreGrip(fore, xMm) != null;
+        return stand.mayReach(xMm + shelf.fores[fore].lengthMm())
+                && shelf.given.foreGrip(fore, stand.setting).has(xMm)
+                && stand.foreGrip(fore, xMm) != null;
     }
 
     /** True where what is given at a station goes on, or nothing is given there. */

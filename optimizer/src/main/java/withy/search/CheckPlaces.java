@@ -3,6 +3,7 @@ package withy.search;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import withy.mechanics.TaperProfile;
@@ -13,13 +14,16 @@ import withy.rules.Refusal;
 
 /** Where the checks of a shelf may lie, told from the reel foot, and which of them go there on a blank. Not for several threads at once. */
 final class CheckPlaces {
-    /** As closely as ends of a stretch are told, mm. */
-    private static final double NEAR_MM = 0.5;
+    /** What rules say of a check that is too tight. */
+    private static final Set<String> TIGHT = Set.of("check-tight", "soft-check-tight");
+
+    /** The same where it is too loose. */
+    private static final Set<String> LOOSE = Set.of("check-loose", "soft-check-loose");
 
     private final Shelf shelf;
     private final Map<Station, Map<String, byte[]>> known = new HashMap<>();
     private final Map<Station, double[]> widths = new HashMap<>();
-    private final Map<Station, Map<String, @Nullable Reach[]>> stretches = new HashMap<>();
+    private final Map<Station, Map<String, @Nullable Stretch[]>> stretches = new HashMap<>();
 
     CheckPlaces(Shelf shelf) {
         this.shelf = shelf;
@@ -74,52 +78,22 @@ final class CheckPlaces {
         TaperProfile profile = shape.profile();
         boolean thicker = profile.largestBetween(thickest, thinnest) > profile.at(thickest); // beyond a joint
         boolean thinner = profile.smallestBetween(thickest, thinnest) < profile.at(thinnest);
-        return (thicker || fits(station, check, shape, thickest, "tight"))
-                && (thinner || fits(station, check, shape, thinnest, "loose"));
+        return (thicker || fits(station, check, shape, thickest, TIGHT))
+                && (thinner || fits(station, check, shape, thinnest, LOOSE));
     }
 
-    /**
-     * From where to where on a blank a check may lie with a handle that must end before the first joint, mm from the butt: nearer the butt it is too tight, further
-     * from it too loose. Told within {@value #NEAR_MM} mm, rather too wide; wherever a handle may go beyond a joint, all of the blank.
-     */
-    Reach stretch(Station station, int check, BlankShape shape) {
-        Reach[] of = stretches
+    /** From where to where a check may lie on a blank. */
+    Stretch stretch(Station station, int check, BlankShape shape) {
+        @Nullable
+        Stretch[] of = stretches
                 .computeIfAbsent(station, any -> new HashMap<>())
-                .computeIfAbsent(shape.blank().id(), any -> new Reach[shelf.checks.length]);
-        Reach known = of[check];
+                .computeIfAbsent(shape.blank().id(), any -> new Stretch[shelf.checks.length]);
+        Stretch known = of[check];
         if (known == null) {
-            known = stretchNow(station, check, shape);
+            known = Stretch.of(shape, 0, xMm -> said(station, check, shape, xMm), TIGHT, LOOSE);
             of[check] = known;
         }
         return known;
-    }
-
-    private Reach stretchNow(Station station, int check, BlankShape shape) {
-        double end = shape.blank().lengthMm();
-        if (!shape.joints().isEmpty()) {
-            if (!shelf.ground.handleRule) {
-                return new Reach(0, end);
-            }
-            end = shape.joints().get(0).fromMm();
-        }
-        return new Reach(
-                furthest(station, check, shape, 0, end, "tight"), furthest(station, check, shape, end, 0, "loose"));
-    }
-
-    /** From a place toward another as far as it does not go for one reason, which holds nearer the first where it holds further off. */
-    private double furthest(
-            Station station, int check, BlankShape shape, double fromMm, double towardMm, String reason) {
-        double far = fromMm;
-        double free = towardMm;
-        if (said(station, check, shape, far).endsWith(reason)) {
-            while (Math.abs(free - far) > NEAR_MM) {
-                double middle = (far + free) / 2;
-                boolean still = said(station, check, shape, middle).endsWith(reason);
-                far = still ? middle : far;
-                free = still ? free : middle;
-            }
-        }
-        return far;
     }
 
     /** True where a joint makes the blank thicker again before a place. */
@@ -128,9 +102,9 @@ final class CheckPlaces {
     }
 
     /** False where it does not fit there for another reason than one that another place may mend. */
-    private boolean fits(Station station, int check, BlankShape shape, double xMm, String mendable) {
+    private boolean fits(Station station, int check, BlankShape shape, double xMm, Set<String> mendable) {
         String said = said(station, check, shape, xMm);
-        return said.isEmpty() || said.endsWith(mendable);
+        return said.isEmpty() || mendable.contains(said);
     }
 
     /** Why it does not go there, empty where it does. */

@@ -1,6 +1,8 @@
 package withy.search;
 
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import withy.brief.Brief.HandleForm;
@@ -23,7 +25,11 @@ final class GivenParts {
     /** The same where it is too tight. */
     private static final Set<String> TIGHT = Set.of("ream", "wall");
 
+    /** The same where it is too loose. */
+    private static final Set<String> LOOSE = Set.of("loose");
+
     private final Shelf shelf;
+    private final Map<String, @Nullable Stretch[]> fores = new HashMap<>();
     private final SeatFeet seatFeet;
     private @Nullable BitSet foreRings;
     private @Nullable BitSet rearRings;
@@ -65,20 +71,32 @@ final class GivenParts {
     private boolean foreGripGoes(Setting setting) {
         double nearest = setting.footMm() + shelf.shortestFrontMm;
         double furthest = setting.footMm() + shelf.longestFrontMm + shelf.widestCheckMm;
-        Refusal refusal = new Refusal();
-        for (Cut cut : shelf.fores) {
+        for (int f = 0; f < shelf.fores.length; f++) {
+            Cut cut = shelf.fores[f];
             if (CheckPlaces.stepsBeyond(setting.shape(), furthest + cut.lengthMm())
-                    || !said(setting, cut, nearest, refusal).equals("loose")
-                            && !TIGHT.contains(said(setting, cut, furthest, refusal))) {
+                    || foreGrip(f, setting).meets(nearest, furthest)) {
                 return true;
             }
         }
         return false;
     }
 
-    private String said(Setting setting, Cut cut, double atMm, Refusal refusal) {
+    /** From where to where a fore grip may lie on a blank. */
+    Stretch foreGrip(int fore, Setting setting) {
+        @Nullable Stretch[] of = fores.computeIfAbsent(setting.blank().id(), any -> new Stretch[shelf.fores.length]);
+        Stretch known = of[fore];
+        if (known == null) {
+            Cut cut = shelf.fores[fore];
+            known = Stretch.of(setting.shape(), cut.lengthMm(), xMm -> said(setting, cut, xMm), TIGHT, LOOSE);
+            of[fore] = known;
+        }
+        return known;
+    }
+
+    private String said(Setting setting, Cut cut, double atMm) {
+        Refusal refusal = new Refusal();
         Placed placed = new Placed(Station.FORE_GRIP, cut.grip(), atMm, cut.lengthMm());
-        shelf.ground.rules.onPart(setting, placed, refusal.reset());
+        shelf.ground.rules.onPart(setting, placed, refusal);
         return refusal.refused() ? refusal.check() : "";
     }
 
@@ -167,7 +185,7 @@ final class GivenParts {
         }
         Refusal refusal = new Refusal();
         Layout layout = new Layout(shape.blank().id(), ground.firstFoot(), HandleForm.FULL, 5);
-        Setting full = Setting.of(ground.catalog, ground.brief, shape, layout);
+        Setting full = ground.setting(shape, layout);
         for (Cut cut : shelf.rears) {
             ground.rules.onPart(full, new Placed(Station.REAR_GRIP, cut.grip(), 0, longest), refusal.reset());
             if (!refusal.refused() || !BORE.contains(refusal.check())) {

@@ -27,6 +27,7 @@ import withy.objectives.NiceWishes;
 import withy.objectives.Solver.Query;
 import withy.objectives.Style;
 import withy.rod.BlankShape;
+import withy.rod.GuideSpots;
 import withy.rod.Layout;
 import withy.rod.Setting;
 import withy.rod.Tariff;
@@ -100,6 +101,9 @@ final class Ground {
 
     private final @Nullable Integer givenFoot;
     private final Function<Blank, BlankShape> shapes;
+    /** Where guides are. */
+    final GuideSpots spots;
+
     private @Nullable Setting some;
     /** Of the blank that was asked about last. */
     private @Nullable Setting last;
@@ -116,6 +120,12 @@ final class Ground {
      * @param shapes gives a blank's shape
      */
     Ground(Opening opening, Style style, Function<Blank, BlankShape> shapes) {
+        this(opening, style, shapes, new GuideSpots());
+    }
+
+    /** With what is known of where guides are on these blanks. */
+    Ground(Opening opening, Style style, Function<Blank, BlankShape> shapes, GuideSpots spots) {
+        this.spots = spots;
         Query query = opening.query();
         this.catalog = opening.catalog();
         this.shapes = shapes;
@@ -222,12 +232,17 @@ final class Ground {
         return feet.isEmpty() ? 0 : feet.get(feet.size() - 1);
     }
 
+    /** What a layout fixes. */
+    Setting setting(BlankShape shape, Layout layout) {
+        return Setting.of(catalog, brief, shape, layout, spots);
+    }
+
     /** Some layout of a blank, for rules that hold wherever the reel stands. */
     Setting anySetting(BlankShape shape) {
         Setting known = last;
         if (known == null || known.shape() != shape) {
             Layout layout = new Layout(shape.blank().id(), firstFoot(), HandleForm.SPLIT, 5);
-            known = Setting.of(catalog, brief, shape, layout);
+            known = setting(shape, layout);
             last = known;
         }
         return known;

@@ -3,11 +3,15 @@ package withy.search;
 import java.lang.ref.SoftReference;
 import java.util.ArrayDeque;
 import org.jspecify.annotations.Nullable;
+import withy.rod.GuideSpots;
 
 /** Grounds of the questions asked last, each lent to one question at a time. Where memory is short they are let go and laid out anew. */
 final class Grounds {
     /** Grounds kept; one holds what was worked out for every blank it was asked about. */
     private static final int MOST = 6;
+
+    /** Where guides are, the same on whichever. */
+    final GuideSpots spots = new GuideSpots();
 
     private final ArrayDeque<Kept> kept = new ArrayDeque<>();
 

@@ -62,7 +62,7 @@ final class LayoutKernel implements Kernel {
             return null;
         }
         BlankShape shape = task.ground.shape(blank);
-        Setting setting = Setting.of(task.ground.catalog, task.brief, shape, layout);
+        Setting setting = Setting.of(task.ground.catalog, task.brief, shape, layout, task.ground.spots);
         task.ground.rules.onLayout(setting, refusal.reset());
         if (refusal.refused() || task.ground.adhesives.isEmpty()) {
             return null;

@@ -109,7 +109,7 @@ final class NodeBounds {
             return List.of();
         }
         Layout layout = new Layout(node.shape().blank().id(), foot, form, Station.MOST_GUIDES);
-        return node.site().stands(Setting.of(ground.catalog, ground.brief, node.shape(), layout));
+        return node.site().stands(ground.setting(node.shape(), layout));
     }
 
     /** At how many places the reel may stand for what is soon told of the checks that are given, split handles and full ones counted each. */

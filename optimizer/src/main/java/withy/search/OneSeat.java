@@ -74,7 +74,7 @@ final class OneSeat {
     private Setting full(BlankShape shape) {
         Ground ground = shelf.ground;
         Layout layout = new Layout(shape.blank().id(), ground.firstFoot(), HandleForm.FULL, 5);
-        return Setting.of(ground.catalog, ground.brief, shape, layout);
+        return ground.setting(shape, layout);
     }
 
     private BitSet rings(int rear) {

@@ -134,7 +134,7 @@ public final class Search implements Solver {
     private Setting setting(Brief brief, Blank blank, Layout layout) {
         Laid known = laid;
         if (known == null || known.brief != brief || !known.setting.layout().equals(layout)) {
-            known = new Laid(brief, Setting.of(catalog, brief, shape(blank), layout));
+            known = new Laid(brief, Setting.of(catalog, brief, shape(blank), layout, grounds.spots));
             laid = known;
         }
         return known.setting;
@@ -189,7 +189,7 @@ public final class Search implements Solver {
         Aim aim = Aim.of(catalog, query);
         Opening opening = Opening.of(catalog, query, aim, unpriced(query.brief()));
         Ground lent = grounds.take(opening, half);
-        Ground ground = lent == null ? new Ground(opening, style(query), this::shape) : lent;
+        Ground ground = lent == null ? new Ground(opening, style(query), this::shape, grounds.spots) : lent;
         A answer = work.apply(new Task(query, ground, aim, Stations.alternatives(catalog, query, forced(query))));
         grounds.giveBack(opening, half, ground);
         return answer;

@@ -56,7 +56,7 @@ final class Spacings {
     Setting at(int foot, int count) {
         return settings.computeIfAbsent(foot * 100 + count, any -> {
             Layout layout = new Layout(shape.blank().id(), foot, HandleForm.SPLIT, count);
-            return Setting.of(ground.catalog, ground.brief, shape, layout);
+            return ground.setting(shape, layout);
         });
     }
 

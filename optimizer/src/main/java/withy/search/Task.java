@@ -43,7 +43,7 @@ final class Task {
 
     /** What a layout fixes, where it keeps the rules. */
     Optional<Setting> setting(BlankShape shape, Layout layout) {
-        Setting setting = Setting.of(ground.catalog, brief, shape, layout);
+        Setting setting = Setting.of(ground.catalog, brief, shape, layout, ground.spots);
         Refusal refusal = new Refusal();
         ground.rules.onLayout(setting, refusal.reset());
         return refusal.refused() ? Optional.empty() : Optional.of(setting);

@@ -67,11 +67,12 @@ class CheckPlacesTest {
             double end = shape.joints().isEmpty()
                     ? shape.blank().lengthMm()
                     : shape.joints().get(0).fromMm();
-            CheckPlaces.Reach stretch = shelf.checkPlaces.stretch(Station.WINDING_CHECK, check, shape);
+            Stretch stretch = shelf.checkPlaces.stretch(Station.WINDING_CHECK, check, shape);
             String what = shelf.checks[check].id() + " on " + shape.blank().id() + ", " + stretch;
             assertFalse(goes(task.ground, site, shelf, check, 0, stretch.fromMm() - STEP_MM / 100), what);
-            assertFalse(goes(task.ground, site, shelf, check, stretch.toMm() + STEP_MM / 100, end), what);
-            told += stretch.fromMm() > 0 && stretch.toMm() < end ? 1 : 0;
+            assertFalse(goes(task.ground, site, shelf, check, stretch.toMm() + STEP_MM / 100, stretch.endMm()), what);
+            assertTrue(stretch.has(stretch.endMm() + STEP_MM) && end - stretch.endMm() < STEP_MM, what);
+            told += stretch.fromMm() > 0 && stretch.toMm() < stretch.endMm() ? 1 : 0;
             if (stretch.toMm() - stretch.fromMm() > 4 * STEP_MM) {
                 wide++;
                 on += goes(task.ground, site, shelf, check, stretch.fromMm(), stretch.toMm()) ? 1 : 0;
@@ -79,6 +80,36 @@ class CheckPlacesTest {
         }
         assertTrue(told > 100, "neither from butt nor to tip: " + told);
         assertTrue(on > 0.9 * wide, on + " of " + wide + " go on somewhere");
+    }
+
+    /** The same of fore grips. */
+    @Test
+    void outsideItsStretchAForeGripGoesNowhere() throws IOException {
+        Task task = SmallShop.task(SampleCatalogs.wide(), wideOpen(SampleCatalogs.wide()));
+        Random random = new Random(3);
+        Refusal refusal = new Refusal();
+        int loose = 0;
+        int tight = 0;
+        int on = 0;
+        for (int i = 0; i < ASKED; i++) {
+            Site site = task.sites().get(random.nextInt(task.sites().size()));
+            Shelf shelf = site.shelf(HandleForm.SPLIT);
+            int fore = random.nextInt(shelf.fores.length);
+            Setting any = task.ground.anySetting(site.shape());
+            Stretch stretch = shelf.given.foreGrip(fore, any);
+            double x = random.nextDouble() * 700;
+            Cut cut = shelf.fores[fore];
+            task.ground.rules.onPart(
+                    any, new Placed(Station.FORE_GRIP, cut.grip(), x, cut.lengthMm()), refusal.reset());
+            assertFalse(
+                    !refusal.refused() && !stretch.has(x),
+                    cut.grip().id() + " at " + x + " on " + site.shape().blank().id() + ", " + stretch);
+            on += refusal.refused() ? 0 : 1;
+            loose += !stretch.has(x) && x > stretch.toMm() ? 1 : 0;
+            tight += !stretch.has(x) && x < stretch.fromMm() ? 1 : 0;
+            assertTrue(stretch.has(x) == stretch.meets(x, x), "at " + x + " of " + stretch);
+        }
+        assertTrue(on > 100 && loose > 100 && tight > 100, on + " on, " + loose + " loose, " + tight + " tight");
     }
 
     private static Query wideOpen(Catalog catalog) throws IOException {
