@@ -28,7 +28,7 @@ final class Beaten {
     private static final long EFFORT = 3_000;
 
     /** The same on one ceiling after another: where few are enough that is soon known. */
-    private static final long STEPWISE = 200;
+    private static final long STEPWISE = 100;
 
     /** Of these, until the own blank is looked at beside. */
     private static final long ALONE = 20;
