@@ -91,14 +91,17 @@ final class Conflicts {
     /** What a build breaks of the wishes it was found without; the nearer it is to the best rod the fewer. */
     private void found(Build build, Set<Integer> dropped) {
         Found first = inquiry.first();
-        Set<Query> answered = inquiry.several().answeredBy(build, questions(dropped));
-        Build nearer = first == null
+        // one of them is enough to keep: what does not answer it seldom answers another
+        Query one = inquiry.several().answeredBy(build, questions(dropped)).stream()
+                .findFirst()
+                .orElse(null);
+        Build nearer = first == null || one == null
                 ? build
                 : Nearer.of(
                         first.build(),
                         build,
                         question.forced(),
-                        next -> inquiry.several().answered(next, answered));
+                        next -> inquiry.several().answered(next, Set.of(one)));
         known.put(breaks(nearer, dropped), true);
     }
 
