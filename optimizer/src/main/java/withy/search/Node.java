@@ -77,6 +77,11 @@ record Node(
         return new Node(bound, order, site, leastClass, setting, closely, version);
     }
 
+    /** The same with parts of another class at least. */
+    Node ofClass(int other) {
+        return new Node(bound, order, site, other, setting, stage, version);
+    }
+
     /** The same with a bound of other floors. */
     Node bounded(long other, int newVersion) {
         return new Node(Math.max(bound, other), order, site, leastClass, setting, stage, newVersion);

@@ -20,6 +20,7 @@ final class NodeBounds {
 
     private final Ground ground;
     private final Bounds bounds;
+    private final int leastClass;
     private final Map<AtClass, Floors> floors = new HashMap<>();
     /** Prices under which two ceilings could not be kept together somewhere, the last first. */
     private final ArrayDeque<TwoCeilings.Edge> hard = new ArrayDeque<>();
@@ -27,6 +28,7 @@ final class NodeBounds {
     NodeBounds(Task task) {
         this.ground = task.ground;
         this.bounds = task.bounds;
+        this.leastClass = task.leastClass();
     }
 
     /**
@@ -181,15 +183,19 @@ final class NodeBounds {
 
     /** False where some sum is over its ceiling in every build of a node. */
     boolean mayKeepCeilings(Node node) {
+        if (!hard.stream().allMatch(edge -> mayCost(node, edge.k(), edge.most() + 1))) {
+            return false;
+        }
+        Node every = node.ofClass(leastClass); // looked at once for all classes
         for (Prices.Kind kind : Prices.Kind.values()) {
             if (Prices.bounded(bounds, kind)) {
                 long ceiling = Prices.ceiling(bounds, kind);
-                if (!mayCost(node, Prices.only(kind), ceiling + 1)) {
+                if (!mayCost(every, Prices.only(kind), ceiling + 1)) {
                     return false;
                 }
             }
         }
-        return hard.stream().allMatch(edge -> mayCost(node, edge.k(), edge.most() + 1));
+        return true;
     }
 
     /** Prices under which two ceilings could not be kept together in some layout, the last first. */
