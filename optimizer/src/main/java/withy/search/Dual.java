@@ -1,7 +1,5 @@
 package withy.search;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import withy.objectives.ObjectiveVector;
@@ -238,38 +236,27 @@ final class Dual {
 
     /** True where every build below the limit was met in a few steps, sooner than better multipliers are found. What is found lowers the limit either way. */
     private boolean walkedAtOnce(long bound) {
-        List<Walk.Test> tests = new ArrayList<>(List.of(own()));
-        tests.addAll(tests());
         misled = false;
         measured = 0;
-        boolean whole = completion.builds(depthFirst(tests, Math.min(AT_ONCE, fewSteps))) && measured < mostBuilds;
+        boolean whole =
+                completion.builds(depthFirst(tests().plain(), Math.min(AT_ONCE, fewSteps))) && measured < mostBuilds;
         return whole || bound >= limit;
     }
 
-    private Walk.Test own() {
-        return new Walk.Test(pricesSoFar.linear(task.aim, margin), Long.MAX_VALUE);
+    private WalkTests tests() {
+        return new WalkTests(task, pricesSoFar.linear(task.aim, margin), margin, ceilings);
     }
 
     /** Depth first where few builds are left, which finds good ones at once; else of all beginnings only those no other beats. */
     private Outcome walk() {
-        Walk.Test own = own();
-        List<Walk.Test> tests = new ArrayList<>(List.of(own));
-        double narrowest = steps(own.k(), limit - boundSoFar);
-        for (TwoCeilings.Edge edge : ceilings.edges()) {
-            double wide = steps(edge.k(), edge.most() - edge.least());
-            tests.add(wide < narrowest ? 0 : tests.size(), new Walk.Test(edge.k(), edge.most() + 1));
-            narrowest = Math.min(narrowest, wide);
-        }
-        boolean[] decides = new boolean[tests.size() + tests().size()];
-        Arrays.fill(decides, tests.size(), decides.length, true);
-        tests.addAll(tests());
+        WalkTests told = tests();
+        List<Walk.Test> tests = told.narrowestFirst(limit - boundSoFar);
         misled = false;
         boolean whole = walked(depthFirst(tests, Math.min(mostSteps, fewSteps)), tests);
         if (!whole && !misled) {
-            List<Walk.Test> all = new ArrayList<>(tests);
-            all.addAll(ceilings.together(Scoring.even(task.brief, task.ground.catalog.rates())));
-            boolean[] first = Arrays.copyOf(decides, all.size());
-            Walk walk = new LabelWalk(task.aim, limit, all, first, mostSteps, watch.interrupted(), this::measured);
+            List<Walk.Test> all = told.withSums(tests);
+            boolean[] decides = told.decides(tests, all.size());
+            Walk walk = new LabelWalk(task.aim, limit, all, decides, mostSteps, watch.interrupted(), this::measured);
             whole = walked(walk, tests) && !misled;
         }
         if (!whole && misled) {
@@ -280,11 +267,6 @@ final class Dual {
 
     private Walk depthFirst(List<Walk.Test> tests, long most) {
         return new BuildWalk(task.aim, tests, limit, most, watch.interrupted(), this::measured);
-    }
-
-    /** A cost under some prices, told in steps of everything they ask a price for. */
-    private double steps(Linear k, double cost) {
-        return cost / k.perStep(Scoring.even(task.brief, task.ground.catalog.rates()));
     }
 
     private boolean walked(Walk walk, List<Walk.Test> tests) {
@@ -302,16 +284,5 @@ final class Dual {
         }
         boolean enough = measured >= mostBuilds || firstWillDo && best != null;
         return enough ? Long.MIN_VALUE : limit;
-    }
-
-    /** What a build must keep besides: the score on each side of the balance zone and inside it, and every ceiling by itself. */
-    private List<Walk.Test> tests() {
-        List<Walk.Test> tests = new ArrayList<>();
-        Prices own = Prices.start(task.scoring);
-        for (Prices score : List.of(own, own.slope(0), own.slope(-own.slope()))) {
-            tests.add(new Walk.Test(score.linear(task.aim, margin), Long.MAX_VALUE));
-        }
-        tests.addAll(ceilings.tests());
-        return tests;
     }
 }
