@@ -19,9 +19,10 @@ import withy.rules.Rulebook;
 /**
  * Whether some build is at least as good as another in everything and better in something. The best build is looked at first, then builds with another
  * part in the place of the one asked about. Then only what the best one met so far is worse in is forbidden, and what would be nice and the other has is
- * insisted on where the best one lacks some of it; the best is looked for again, until one beats it or none scores less. Where that takes long everything is
- * forbidden at once, on the other's own blank and on all others at the same time, with priorities under which each of the six counts, until one beats it,
- * there is none, or the effort is used up. Of two that beat it that is taken which took fewer looks, so that it does not matter which is found first.
+ * insisted on where the best one lacks some of it; the best is looked for again, until one beats it or none scores less. Another thread forbids everything
+ * at once meanwhile, on the other's own blank, then on all others, with priorities under which each of the six counts; where the first takes long that is
+ * gone on with by both, until one beats it, there is none, or the effort is used up. Of two that beat it that is taken which took fewer looks, so that it
+ * does not matter which is found first.
  */
 final class Beaten {
     /** Looks of the search at whether to go on, of each question that forbids everything: counted, so that equal questions get equal answers. */
@@ -29,9 +30,6 @@ final class Beaten {
 
     /** The same on one ceiling after another: where few are enough that is soon known. */
     private static final long STEPWISE = 100;
-
-    /** Of these, until the own blank is looked at beside. */
-    private static final long ALONE = 20;
 
     private static final Solution GIVEN_UP = new Solution(null, null, Long.MAX_VALUE, Long.MIN_VALUE, false, 0);
 
@@ -95,20 +93,14 @@ final class Beaten {
                 new Once<>(() -> others.notAfter(own, atOnce(insists, own, query -> query.forcing(blank))));
         Once<Answer> elsewhere =
                 new Once<>(() -> own.notAfter(others, atOnce(insists, others, query -> query.refusing(blank))));
-        Once<Boolean> beside = new Once<>(() -> inquiry.hasRoomForTwo() && Once.beside(there, elsewhere));
+        if (inquiry.hasRoomForTwo()) {
+            Once.beside(there, elsewhere);
+        }
         try {
-            Answer stepwise = stepwise(first, new Counted(STEPWISE) {
-                @Override
-                void looked() {
-                    if (looks == ALONE) {
-                        beside.answer();
-                    }
-                }
-            });
+            Answer stepwise = stepwise(first, new Counted(STEPWISE));
             if (!stepwise.open) {
                 return stepwise;
             }
-            beside.answer();
             Answer any = elsewhere.answer();
             Answer near = there.answer();
             boolean sooner = near.by != null && (any.by == null || own.looks <= others.looks);
@@ -216,9 +208,6 @@ final class Beaten {
             this.most = most;
         }
 
-        /** Told of each look. */
-        void looked() {}
-
         /** What scores less than a limit. */
         Solution asked(Query query, long limit) {
             return stopped ? GIVEN_UP : inquiry.solvedBelow(limit, query, watch());
@@ -239,7 +228,6 @@ final class Beaten {
         private boolean ended() {
             if (!met) {
                 looks++;
-                looked();
             }
             return met || stopped || looks > most || inquiry.stopped();
         }

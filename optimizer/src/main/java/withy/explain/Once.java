@@ -18,13 +18,12 @@ final class Once<A> {
         this.work = new FutureTask<>(question::get);
     }
 
-    /** Has another thread work two questions, one after the other; true. */
-    static boolean beside(Once<?> one, Once<?> other) {
+    /** Has another thread work two questions, one after the other. */
+    static void beside(Once<?> one, Once<?> other) {
         ForkJoinPool.commonPool().execute(() -> {
             one.work.run();
             other.work.run();
         });
-        return true;
     }
 
     /** The answer: worked out now, or waited for where another thread is at it. */

@@ -117,6 +117,9 @@ final class Dual {
         pricesSoFar = start;
         boolean checkedFeasible = false;
         for (int round = 0; round < rounds; round++) {
+            if (round > 0 && watch.interrupted().getAsBoolean()) {
+                return new Outcome(best, boundSoFar, pricesSoFar, false);
+            }
             long bound = completion.price(prices.linear(task.aim, margin), limit);
             if (bound > boundSoFar) {
                 boundSoFar = bound;

@@ -42,6 +42,7 @@ class WalksTest {
     private static int compared;
     private static int underCeilings;
     private static int begunNear;
+    private static int stopped;
 
     @TestFactory
     Stream<DynamicTest> sameBest() {
@@ -66,6 +67,7 @@ class WalksTest {
         assertTrue(compared >= 20, "layouts: " + compared);
         assertTrue(begunNear >= 10, "begun near the best: " + begunNear);
         assertTrue(underCeilings >= 10, "under ceilings: " + underCeilings);
+        assertTrue(stopped >= 10, "stopped between two rounds: " + stopped);
     }
 
     private static List<Layout> some(List<Layout> layouts) {
@@ -176,6 +178,22 @@ class WalksTest {
         assertTrue(labels.whole() && every.whole());
         assertEquals(score(every), score(labels), layout + ", " + ceilings);
         underCeilings += every.best() == null ? 0 : 1;
+        stoppedOnTheWay(task, same, setting, stand, score(every));
+    }
+
+    /** Stopped before its second round of multipliers, it has a number no build scores less than but the one it has. */
+    private static void stoppedOnTheWay(Task task, Site site, Setting setting, Stand stand, long best) {
+        int[] asked = {0};
+        Watch atOnce = new Watch(() -> ++asked[0] > 0, Watch.NONE.better());
+        // a build is credited with more classes than its node knows of
+        long credit = MOST_CLASSES * task.scoring.perClass();
+        long limit = best == NO_END ? NO_END : best + credit + 1;
+        Dual.Outcome outcome =
+                dual(task, site, setting, stand, NO_END, atOnce).solve(Prices.start(task.scoring), limit);
+        assertTrue(score(outcome) >= best, () -> outcome + " better than " + best);
+        assertTrue(
+                Math.min(outcome.bound() - credit, score(outcome)) <= best, () -> outcome + " though there is " + best);
+        stopped += asked[0] == 1 && !outcome.whole() ? 1 : 0;
     }
 
     private static long score(Dual.Outcome outcome) {
@@ -184,6 +202,10 @@ class WalksTest {
     }
 
     private static Dual dual(Task task, Site site, Setting setting, Stand stand, long fewSteps) {
+        return dual(task, site, setting, stand, fewSteps, Watch.NONE);
+    }
+
+    private static Dual dual(Task task, Site site, Setting setting, Stand stand, long fewSteps, Watch watch) {
         int leastClass = task.brief.durabilityClass();
         List<Completion.Candidate> with = new ArrayList<>();
         for (Consumables one : site.threads()) {
@@ -192,6 +214,6 @@ class WalksTest {
             }
         }
         Completion completion = new Completion(stand, setting, with, leastClass, NO_END);
-        return new Dual(task, completion, site.shape(), leastClass, Watch.NONE, NO_END, ALL, fewSteps);
+        return new Dual(task, completion, site.shape(), leastClass, watch, NO_END, ALL, fewSteps);
     }
 }
