@@ -20,7 +20,8 @@ record LatencyPage(List<Row> rows) {
         text.append(
                         "One process, an uncounted pass of rank 1 over all scenarios first, a new search each run, catalogue in memory; each job in turn over all ")
                 .append(
-                        "scenarios while its share of the time lasts, up to " + Warm.MOST_RUNS
+                        "scenarios while its share of the time lasts (one whose bar is a 95th percentile: while any time does), up to "
+                                + Warm.MOST_RUNS
                                 + " runs each. A solve is stopped after " + Cap.WARM_SECONDS
                                 + " s and then told as \"more than\". CPU is the processor time of the whole process, all threads together. Percentiles by nearest rank over all runs of all scenarios. Budget binding: ")
                 .append(
