@@ -87,6 +87,11 @@ record Linear(
                 + Math.abs((double) perStyleCenti) / step.perStyleCenti();
     }
 
+    /** True where nothing but where weight hangs has a price. */
+    boolean isMoment() {
+        return perMgMm != 0 && perMgMm2 == 0 && perMilli == 0 && perStyleCenti == 0 && perMilliStep == 0;
+    }
+
     /** Every price so many times. */
     Linear times(long n) {
         return new Linear(

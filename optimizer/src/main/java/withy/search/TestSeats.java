@@ -36,7 +36,9 @@ final class TestSeats {
                 Handle handle = stand.priced(tests.get(f).k());
                 floors.forEach((group, of) -> {
                     of.behind[test] = handle.leastBehind(group);
-                    of.whole[test] = handle.leastWith(group, leastClass, TrainGraph.NONE);
+                    if (!tests.get(test).k().isMoment()) {
+                        of.whole[test] = handle.leastWith(group, leastClass, TrainGraph.NONE);
+                    }
                 });
             }
         }
