@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What handles with each seat of a stand cost at least under each of some tests, whatever the thread: worked out before a walk, one set of prices after
- * another, since parts know their price under one at a time.
+ * another, since parts know their price under one at a time. How a whole handle weighs about a place tells no seat from another (what stands behind one
+ * can weigh against it) and takes longest to find: only what stands behind a seat is looked at there.
  */
 final class TestSeats {
     /** Nothing is known of any seat. */
@@ -48,7 +49,7 @@ final class TestSeats {
      * Of one seat.
      *
      * @param behind what stands behind it costs at least
-     * @param whole and the whole handle
+     * @param whole and the whole handle, but where only how it weighs about a place is asked
      */
     private record Floors(long[] behind, long[] whole) {
         static Floors none(int tests) {

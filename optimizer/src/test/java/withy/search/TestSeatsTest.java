@@ -73,7 +73,9 @@ class TestSeatsTest {
                 new Walk.Test(first, Long.MAX_VALUE),
                 new Walk.Test(score.linear(task.aim, 0).withoutConstant(), Long.MAX_VALUE),
                 new Walk.Test(Prices.only(Prices.Kind.COST), Long.MAX_VALUE),
-                new Walk.Test(Prices.only(Prices.Kind.WEIGHT), Long.MAX_VALUE));
+                new Walk.Test(Prices.only(Prices.Kind.WEIGHT), Long.MAX_VALUE),
+                new Walk.Test(new Linear(-100, 1, 0, 0, 0, 0, 0), Long.MAX_VALUE),
+                new Walk.Test(new Linear(50, -1, 0, 0, 0, 0, 0), Long.MAX_VALUE));
         Consumables with = site.threads().get(0);
         int leastClass = task.leastClass();
         long least = stand.priced(first).least(stand.dress(with), leastClass, TrainGraph.NONE);
@@ -81,8 +83,10 @@ class TestSeatsTest {
             return;
         }
         long under = least + Math.abs(least) / NEAR;
-        TestSeats seats = new TestSeats(stand, tests, new boolean[] {false, true, true, true}, leastClass, under);
-        TestSeats few = new TestSeats(stand, tests, new boolean[] {false, true, false, true}, leastClass, least + 1);
+        TestSeats seats =
+                new TestSeats(stand, tests, new boolean[] {false, true, true, true, true, true}, leastClass, under);
+        TestSeats few = new TestSeats(
+                stand, tests, new boolean[] {false, true, false, true, false, true}, leastClass, least + 1);
         long[] none = new long[tests.size()];
         long[] cheapest = new long[tests.size()];
         int[] met = {0};
