@@ -62,6 +62,7 @@ public record JobAnswer(
      * @param day day it was given
      * @param validUntil last day it holds by its paper; null where it was given before papers were kept
      * @param ended day it was withdrawn or let lapse, or null
+     * @param lapsed true where it was let lapse
      * @param catalogHash hash of lists and memory at that time
      * @param builds its builds
      */
@@ -70,6 +71,7 @@ public record JobAnswer(
             String day,
             @Nullable String validUntil,
             @Nullable String ended,
+            boolean lapsed,
             String catalogHash,
             List<OfferedBuild> builds) {
         public OfferLine {
@@ -132,7 +134,13 @@ public record JobAnswer(
                     build.path("figures").path("priceMinor").longValue()));
         }
         return new OfferLine(
-                offer.id(), offer.day(), OfferFile.validUntil(offer), offer.ended(), offer.catalogHash(), builds);
+                offer.id(),
+                offer.day(),
+                OfferFile.validUntil(offer),
+                offer.ended(),
+                offer.lapsed(),
+                offer.catalogHash(),
+                builds);
     }
 
     static Foretold foretold(Prediction predicted, List<Piece> pieces) {

@@ -101,7 +101,7 @@ public final class JobText {
     private static String word(String what) {
         return switch (what) {
             case "changed" -> Phrases.of("text.job.again");
-            case "withdrawn", "lapsed" -> Phrases.of("text.job." + what);
+            case "withdrawn", "lapsed", "cancelled" -> Phrases.of("text.job." + what);
             default -> what;
         };
     }
@@ -123,7 +123,7 @@ public final class JobText {
     public static String offer(JobAnswer.OfferLine offer) {
         String given = Phrases.of("text.job.offer", offer.offer(), offer.day());
         if (offer.ended() != null) {
-            return Phrases.of("text.job.offer.ended", given, offer.ended());
+            return Phrases.of("text.job.offer." + (offer.lapsed() ? "lapsed" : "withdrawn"), given, offer.ended());
         }
         return offer.validUntil() == null ? given : Phrases.of("text.job.offer.until", given, offer.validUntil());
     }

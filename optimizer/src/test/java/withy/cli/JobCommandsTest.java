@@ -161,7 +161,7 @@ class JobCommandsTest {
         JsonNode offer = ended.path("offers").get(0);
         assertEquals(offer.path("day"), offer.path("ended"));
         String text = terminal.run("job", "1").out();
-        assertTrue(text.contains(", ended on " + offer.path("ended").asText()), text);
+        assertTrue(text.contains(", withdrawn on " + offer.path("ended").asText()), text);
         assertTrue(text.contains("offer withdrawn: the price was wrong"), text);
         told(3, "withy job 1 --undo", "job", "1", "--accept", "1");
         answer(0, "stock", "stock", "ostermoor-saltlane-206-2", "--count", "1", "--json");

@@ -56,7 +56,7 @@ class OfferEndTest extends ByRequest {
         assertEquals(303, does(job, "withdraw").status());
         String ended = body(job);
         assertFalse(taken(ended), ended);
-        assertTrue(ended.contains(", ended on 2026-06-01"), ended);
+        assertTrue(ended.contains(", withdrawn on 2026-06-01"), ended);
         assertTrue(ended.contains("data-told>Offer withdrawn."), ended);
         assertFalse(ended.contains("/paper/offer\""), "nothing that does not hold is handed out by mistake");
         try (PDDocument paper = Loader.loadPDF(page.file(job + "/paper/offer"))) {
@@ -115,7 +115,9 @@ class OfferEndTest extends ByRequest {
         assertTrue(asked.body().contains("name=\"rank\" value=\"1\""), asked.body());
         assertTrue(taken(body(job)), "nothing was taken yet");
         does(job, "withdraw");
-        assertTrue(body(job).contains("data-told>Offer lapsed."));
+        String over = body(job);
+        assertTrue(over.contains("data-told>Offer lapsed."), over);
+        assertTrue(over.contains(", let lapse on " + now.day()), over);
         does(job, "back");
         assertEquals(303, does(job, "accept", "rank", "1", "sure", "yes").status());
         assertEquals("accepted", new JobDesk(now).show(number).state());

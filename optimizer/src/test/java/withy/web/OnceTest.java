@@ -142,7 +142,7 @@ class OnceTest extends ByRequest {
                 303,
                 page.form(job, "once", "p", "revision", hidden("revision", asked.body()), "do", "cancel", "sure", "yes")
                         .status());
-        assertTrue(page.get(job).body().contains("cancelled"));
+        assertTrue(page.get(job).body().contains("given up"));
     }
 
     /** The samples hold three of each part. */
@@ -162,7 +162,7 @@ class OnceTest extends ByRequest {
         assertEquals(409, late.status());
         assertTrue(late.body().contains("Another window changed job"), late.body());
         String now = page.get(job).body();
-        assertFalse(now.contains("cancelled"));
+        assertFalse(now.contains("given up"));
         assertTrue(now.contains(">glued<"));
         Reply fresh = page.form(job, "once", "d", "revision", hidden("revision", now), "do", "cancel", "sure", "yes");
         assertEquals(303, fresh.status());

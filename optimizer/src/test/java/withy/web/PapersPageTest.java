@@ -56,7 +56,7 @@ class PapersPageTest {
                     "name=\"revision\" value=\"(\\d+)\"", page.get(job).body());
             page.form(job, "once", "b", "do", "cancel", "revision", revision, "sure", "yes");
             String given = page.get(job).body();
-            assertTrue(given.contains(">cancelled<") && given.contains("id=\"parts\""), given);
+            assertTrue(given.contains(">given up<") && given.contains("id=\"parts\""), given);
             assertTrue(given.contains("no piece is promised to it") && !given.contains("It should weigh"), given);
             for (String paper : List.of("bench", "labels")) {
                 assertFalse(given.contains("/paper/" + paper), given);
