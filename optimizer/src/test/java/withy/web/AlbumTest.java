@@ -98,7 +98,7 @@ class AlbumTest {
             take("why", shop.at("/why/" + step + "/" + SEAT));
             browser.open(shop.at("/drawer/" + step + "/1/seat"));
             browser.all("details.drawer").forEach(d -> browser.driver.executeScript("arguments[0].open=true", d));
-            take("why-refused", browser.one("details.drawer a.button").getAttribute("href"));
+            take("why-refused", browser.attribute("details.drawer a.button", "href"));
             take("lighter", shop.at("/lighter/" + step));
             take("around", shop.at("/around/" + step));
             browser.open(shop.at(path)).settled();
@@ -157,7 +157,7 @@ class AlbumTest {
             browser.until(() -> browser.text().contains("is listed at"));
             album.take("scale-sure");
             while (!browser.open(shop.at("/jobs/1/scale")).all("#weight").isEmpty()) {
-                String listed = browser.one("#weight").getAttribute("placeholder");
+                String listed = browser.attribute("#weight", "placeholder");
                 browser.fill("#weight", listed).click(".weighing button").settled();
             }
             album.take("scale-all");

@@ -164,6 +164,21 @@ final class Browser implements AutoCloseable {
                 .strip();
     }
 
+    /** An attribute of the first element of a kind as it stands now, asked in one go: between two questions the page may be drawn anew. Empty where there is none. */
+    String attribute(String css, String name) {
+        Object is = driver.executeScript(
+                "const it = document.querySelector(arguments[0]), name = arguments[1];"
+                        + "return it === null ? '' : name in it ? it[name] : it.getAttribute(name)",
+                css,
+                name);
+        return is == null ? "" : is.toString();
+    }
+
+    /** The same of what has the focus. */
+    String focused(String name) {
+        return attribute(":focus", name);
+    }
+
     /** Path of the page's address. */
     String path() {
         String address = driver.getCurrentUrl();

@@ -34,11 +34,11 @@ class ByHandTest extends InBrowser {
     }
 
     private static String focused() {
-        return browser.driver.switchTo().activeElement().getAttribute("id");
+        return browser.focused("id");
     }
 
     private static double value(String css) {
-        return Double.parseDouble(browser.one(css).getAttribute("value"));
+        return Double.parseDouble(browser.attribute(css, "value"));
     }
 
     @Test
@@ -46,7 +46,7 @@ class ByHandTest extends InBrowser {
         builds("brook");
         String before = browser.path();
         focus("#keep-1-seat");
-        String part = browser.driver.switchTo().activeElement().getAttribute("aria-label");
+        String part = browser.focused("aria-label");
         assertTrue(part.startsWith("Keep "), part);
         press(Keys.ENTER);
         browser.arrive("/builds/", before);
@@ -66,16 +66,16 @@ class ByHandTest extends InBrowser {
     void whatIsNeverUsedGivesWayInItsPlaceAndBackBringsItBack() {
         builds("brook");
         String before = browser.path();
-        String seat = browser.one("#never-1-seat").getAttribute("aria-label");
+        String seat = browser.attribute("#never-1-seat", "aria-label");
         focus("#never-1-seat");
         press(Keys.SPACE);
         browser.arrive("/builds/", before);
         assertEquals("never-1-seat", focused());
-        assertFalse(browser.one("#never-1-seat").getAttribute("aria-label").equals(seat));
+        assertFalse(browser.attribute("#never-1-seat", "aria-label").equals(seat));
         browser.driver.navigate().back();
         browser.arrive(before, "");
         browser.until(() -> !browser.all("#never-1-seat").isEmpty()
-                && seat.equals(browser.one("#never-1-seat").getAttribute("aria-label")));
+                && seat.equals(browser.attribute("#never-1-seat", "aria-label")));
     }
 
     @Test
@@ -165,7 +165,7 @@ class ByHandTest extends InBrowser {
         browser.open(shop.at("/weigh?piece=marrick-tideway-r-17&weight=7.3+g"));
         assertEquals("weight", focused());
         new Actions(browser.driver).sendKeys("24.3").perform();
-        assertEquals("24.3", browser.one("#weight").getAttribute("value"));
+        assertEquals("24.3", browser.attribute("#weight", "value"));
     }
 
     @Test

@@ -55,8 +55,7 @@ class KeysTest extends InBrowser {
         browser.arrive(refused, kept);
         assertTrue(focused().startsWith("Keep "), "the seat is not kept any more, and has the focus: " + focused());
         assertEquals("Undone: " + focused() + ".", browser.text("#told"));
-        browser.until(() ->
-                browser.driver.switchTo().activeElement().getAttribute("id").equals("keep-1-seat"));
+        browser.until(() -> browser.focused("id").equals("keep-1-seat"));
         undo();
         browser.arrive(before, refused);
         assertTrue(browser.text("#told").startsWith("Undone: Never "), browser.text("#told"));
@@ -78,10 +77,10 @@ class KeysTest extends InBrowser {
         browser.arrive("/why/", "");
         enter("a[data-return]");
         browser.arrive(drawer, "");
-        assertEquals(browser.one(".slot:nth-child(4) a").getAttribute("aria-label"), focused(), why);
+        assertEquals(browser.attribute(".slot:nth-child(4) a", "aria-label"), focused(), why);
         enter("a[data-return]");
         browser.arrive(builds, "");
-        assertEquals("others-1-seat", browser.driver.switchTo().activeElement().getAttribute("id"));
+        assertEquals("others-1-seat", browser.focused("id"));
         browser.open(shop.at(drawer)).settled();
         browser.driver.executeScript("document.querySelector('.slot:nth-child(3) a').focus()");
         press(Keys.ESCAPE);
@@ -108,8 +107,7 @@ class KeysTest extends InBrowser {
         assertEquals("Back to the builds", focused());
         press(Keys.ENTER);
         browser.arrive(builds, "");
-        assertEquals(
-                "others-1-guide-1", browser.driver.switchTo().activeElement().getAttribute("id"));
+        assertEquals("others-1-guide-1", browser.focused("id"));
     }
 
     /** The ways to all other pages stand before each page; by Tab they are passed only by whom they led there. */
@@ -130,7 +128,7 @@ class KeysTest extends InBrowser {
         assertEquals("To the page", focused());
         browser.open(shop.at(job + "/scale")).settled();
         press("5", Keys.ESCAPE);
-        assertEquals("5", browser.one("#weight").getAttribute("value"), "what was typed is not left by a slip");
+        assertEquals("5", browser.attribute("#weight", "value"), "what was typed is not left by a slip");
         press(Keys.BACK_SPACE, Keys.ESCAPE);
         browser.arrive(job, job + "/scale");
     }
@@ -160,7 +158,7 @@ class KeysTest extends InBrowser {
         browser.until(() -> browser.text("#told").contains("Accepted: build 1"));
         assertTrue(browser.text().contains("It should weigh"), browser.text());
         browser.open(shop.at(browser.path() + "/scale")).settled();
-        String label = browser.one(".slot a").getAttribute("aria-label");
+        String label = browser.attribute(".slot a", "aria-label");
         assertTrue(label.matches("Weigh [A-Z].* #?\\d+"), label);
     }
 

@@ -83,8 +83,8 @@ class TalkTest extends InBrowser {
         }
         browser.click("button.main").arrive("/builds/", "");
         browser.clickWords("a", "Change the brief").arrive("/brief/", "");
-        assertEquals("2.00 m to 2.20 m", browser.one("[name=length]").getAttribute("value"));
-        assertEquals("PE 1.2", browser.one("[name='line.gauge']").getAttribute("value"));
+        assertEquals("2.00 m to 2.20 m", browser.attribute("[name=length]", "value"));
+        assertEquals("PE 1.2", browser.attribute("[name='line.gauge']", "value"));
     }
 
     @Test
@@ -108,7 +108,7 @@ class TalkTest extends InBrowser {
         browser.click("#parts-3 summary");
         browser.click("#parts-3 .part:nth-child(5) button[value=keep]").arrive("/builds/", first);
         for (int rank = 1; rank <= browser.all("article.build").size(); rank++) {
-            assertTrue(browser.one("#parts-" + rank).getAttribute("textContent").contains(seat), "build " + rank);
+            assertTrue(browser.attribute("#parts-" + rank, "textContent").contains(seat), "build " + rank);
         }
     }
 
@@ -164,7 +164,7 @@ class TalkTest extends InBrowser {
         browser.clickWords("a", "Undo").arrive(none, "");
         assertEquals(0, browser.all("article.build").size());
         browser.clickWords("a", "Change the brief").arrive("/brief/", "");
-        assertEquals("30 cm", browser.one("#packedMax").getAttribute("value"));
+        assertEquals("30 cm", browser.attribute("#packedMax", "value"));
     }
 
     @Test
@@ -178,15 +178,14 @@ class TalkTest extends InBrowser {
         browser.settled();
         assertFalse(browser.text("#count").contains("allowed is"), "told once, at its field");
         browser.click(".tofault");
-        browser.until(() ->
-                "lure-usual".equals(browser.driver.switchTo().activeElement().getAttribute("id")));
-        assertEquals("lots", browser.one("#lure-usual").getAttribute("value"));
-        assertEquals("7 g", browser.one("#lure-lightest").getAttribute("value"));
+        browser.until(() -> "lure-usual".equals(browser.focused("id")));
+        assertEquals("lots", browser.attribute("#lure-usual", "value"));
+        assertEquals("7 g", browser.attribute("#lure-lightest", "value"));
         browser.fill("#lure-usual", "1/2 oz").fill("#length", "6'8\" to 7'3\"");
         browser.click("button.main").arrive("/builds/", "");
         browser.clickWords("a", "Change the brief").arrive("/brief/", "");
-        assertEquals("1/2 oz", browser.one("#lure-usual").getAttribute("value"));
-        assertEquals("6'8\" to 7'3\"", browser.one("#length").getAttribute("value"));
+        assertEquals("1/2 oz", browser.attribute("#lure-usual", "value"));
+        assertEquals("6'8\" to 7'3\"", browser.attribute("#length", "value"));
     }
 
     /** On an empty sheet the grey figures count as long as nothing is typed, and it says so; a talk that is changed needs no such word. */
@@ -194,7 +193,7 @@ class TalkTest extends InBrowser {
     void anEmptySheetSaysWhatItsGreyFiguresAre() {
         browser.open(shop.at("/brief"));
         assertTrue(browser.text("p.lead").contains("What stays empty is taken as shown in grey."), browser.text());
-        assertEquals("10 g", browser.one("#lure-usual").getAttribute("placeholder"));
+        assertEquals("10 g", browser.attribute("#lure-usual", "placeholder"));
         builds("brook");
         browser.clickWords("a", "Change the brief").arrive("/brief/", "");
         assertEquals(0, browser.all("p.lead").size());
