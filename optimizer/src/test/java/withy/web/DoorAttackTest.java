@@ -2,6 +2,7 @@ package withy.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.net.InetAddress;
@@ -168,7 +169,9 @@ class DoorAttackTest {
             assertEquals(403, reply.status(), path);
             assertFalse(reply.body().contains(attacker.seal));
         }
-        assertEquals(403, attacker.raw("GET /start?key=wrong", attacker.host()).status());
+        Reply wrong = attacker.raw("GET /start?key=wrong", attacker.host());
+        assertEquals(403, wrong.status());
+        assertTrue(wrong.body().contains("open the whole address again"), "who came by a bookmark: " + wrong.body());
         assertEquals(403, attacker.raw("GET /start", attacker.host()).status());
         assertEquals(
                 403,
