@@ -101,7 +101,8 @@ public final class JobText {
     private static String word(String what) {
         return switch (what) {
             case "changed" -> Phrases.of("text.job.again");
-            case "withdrawn", "lapsed", "cancelled" -> Phrases.of("text.job." + what);
+            case "withdrawn", "lapsed" -> Phrases.of("text.job." + what);
+            case "cancelled" -> Phrases.of("text.job.state." + what);
             default -> what;
         };
     }
